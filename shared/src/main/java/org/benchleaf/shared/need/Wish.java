@@ -1,0 +1,122 @@
+package org.benchleaf.shared.need;
+
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.shared.color.ColorFamily;
+import org.benchleaf.shared.fact.Region;
+import org.benchleaf.shared.measure.HardinessZone;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.plant.Creature;
+import org.benchleaf.shared.plant.Foliage;
+import org.benchleaf.shared.plant.Habit;
+import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.plant.Use;
+import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.site.Exposure;
+import org.benchleaf.shared.site.Moisture;
+import org.benchleaf.shared.site.SoilTexture;
+import org.benchleaf.shared.stock.StockSize;
+
+/// One criterion of what a customer asks. Sealed: a new wish does not compile until it is judged and worded.
+public sealed interface Wish {
+    /// Lives through the winters of the site, and its summers.
+    record HardyIn(HardinessZone zone) implements Wish {}
+
+    /// Does well in this light.
+    record GrowsIn(Exposure exposure) implements Wish {}
+
+    /// Does well in soil this wet.
+    record LikesSoil(Moisture moisture) implements Wish {}
+
+    /// Does well in this texture of soil.
+    record LikesTexture(SoilTexture texture) implements Wish {}
+
+    /// Bears a stress of the site at least fairly well.
+    record Bears(Stress stress) implements Wish {}
+
+    /// Damaged at most seldom by this animal.
+    record LeftAloneBy(Browser browser) implements Wish {}
+
+    /// Mature height at most this, in cm.
+    record NoTallerThan(int cm) implements Wish {}
+
+    /// Mature height at least this, in cm.
+    record AtLeastTall(int cm) implements Wish {}
+
+    /// Mature spread at most this, in cm.
+    record NoWiderThan(int cm) implements Wish {}
+
+    /// One of these kinds of plant; at least one.
+    record OfForm(Set<LifeForm> forms) implements Wish {
+        public OfForm {
+            forms = Set.copyOf(forms);
+        }
+    }
+
+    /// Keeps its leaves, or loses them, in one of these ways.
+    record OfFoliage(Set<Foliage> foliage) implements Wish {
+        public OfFoliage {
+            foliage = Set.copyOf(foliage);
+        }
+    }
+
+    /// Has this outline.
+    record OfHabit(Habit habit) implements Wish {}
+
+    /// Is worth looking at for this, in at least one of these months, in this color (each when given).
+    record Shows(Season season, Optional<MonthSet> months, Optional<ColorFamily> color) implements Wish {}
+
+    /// Scents the air.
+    record Fragrant() implements Wish {}
+
+    /// Gives this to animals.
+    record Feeds(Wildlife wildlife) implements Wish {}
+
+    /// Grows wild in this state or province; without one, anywhere in the United States or Canada.
+    record NativeTo(Optional<Region> region) implements Wish {}
+
+    /// Serves this purpose.
+    record ServesAs(Use use) implements Wish {}
+
+    /// Has no known caution for these.
+    record SafeFor(Creature creature) implements Wish {}
+
+    /// Is not of this genus; capital first.
+    record NotOfGenus(String genus) implements Wish {}
+
+    /// Is of this genus; capital first.
+    record OfGenus(String genus) implements Wish {}
+
+    /// To be had: so many, in that size, by that week (each when given).
+    ///
+    /// @param count 1 or more
+    record InStock(int count, Optional<StockSize> size, Optional<YearWeek> by) implements Wish {
+        public InStock {
+            if (count < 1) {
+                throw new IllegalArgumentException("a count is 1 or more; got " + count);
+            }
+        }
+    }
+
+    /// Costs at most this a piece, in the size asked for.
+    record AtMostPrice(Money price) implements Wish {}
+
+    /// A stress of the site that a plant bears or not.
+    enum Stress {
+        DROUGHT,
+        WET_FEET,
+        SALT_IN_SOIL,
+        SALT_SPRAY,
+        JUGLONE,
+        COMPACTION
+    }
+
+    /// An animal that eats plants.
+    enum Browser {
+        DEER,
+        RABBIT
+    }
+}
