@@ -47,8 +47,12 @@ final class WishWords {
     /// The key of a wish, longer when more is asked.
     private static String variant(Wish wish) {
         return switch (wish) {
-            case Wish.InStock stock -> "InStock" + (stock.size().isPresent() ? ".size" : "") + (stock.by().isPresent() ? ".by" : "");
-            case Wish.Shows shows -> "Shows" + (shows.color().isPresent() ? ".color" : "") + (shows.months().isPresent() ? ".months" : "");
+            case Wish.InStock stock ->
+                "InStock" + (stock.size().isPresent() ? ".size" : "")
+                        + (stock.by().isPresent() ? ".by" : "");
+            case Wish.Shows shows ->
+                "Shows" + (shows.color().isPresent() ? ".color" : "")
+                        + (shows.months().isPresent() ? ".months" : "");
             case Wish.NativeTo nativeTo -> "NativeTo" + (nativeTo.region().isPresent() ? ".region" : "");
             default -> wish.getClass().getSimpleName();
         };
@@ -76,7 +80,8 @@ final class WishWords {
             }
             case Wish.Fragrant() -> Map.of();
             case Wish.Feeds(var wildlife) -> Map.of("what", words.term(wildlife));
-            case Wish.NativeTo(var region) -> region.map(place -> Map.of("region", place.name())).orElseGet(Map::of);
+            case Wish.NativeTo(var region) ->
+                region.map(place -> Map.of("region", place.name())).orElseGet(Map::of);
             case Wish.ServesAs(var use) -> Map.of("use", words.term(use));
             case Wish.SafeFor(var creature) -> Map.of("creature", words.term(creature));
             case Wish.NotOfGenus(var genus) -> Map.of("genus", genus);
@@ -111,15 +116,18 @@ final class WishWords {
 
     private String shortfall(Wish wish, Reason.Shortfall by) {
         return switch (by) {
-            case Reason.Shortfall.Centimetres(int cm) -> words.text(
-                    cm < 0 ? "short.Centimetres.under" : "short.Centimetres.over", Map.of("length", length(Math.abs(cm))));
-            case Reason.Shortfall.HalfZones(int halves) -> counted(
-                    halves < 0 ? "short.HalfZones.cold" : "short.HalfZones.warm", Math.abs(halves));
+            case Reason.Shortfall.Centimetres(int cm) ->
+                words.text(
+                        cm < 0 ? "short.Centimetres.under" : "short.Centimetres.over",
+                        Map.of("length", length(Math.abs(cm))));
+            case Reason.Shortfall.HalfZones(int halves) ->
+                counted(halves < 0 ? "short.HalfZones.cold" : "short.HalfZones.warm", Math.abs(halves));
             case Reason.Shortfall.Steps(int steps) -> counted("short.Steps", steps);
             case Reason.Shortfall.Months(int months) -> counted("short.Months", months);
             case Reason.Shortfall.OtherColor(double difference) -> words.text("short.OtherColor");
             case Reason.Shortfall.TooFew(int missing) -> words.text("short.TooFew", Map.of("n", words.count(missing)));
-            case Reason.Shortfall.TooDear(long minor) -> words.text("short.TooDear", Map.of("money", money(wish, minor)));
+            case Reason.Shortfall.TooDear(long minor) ->
+                words.text("short.TooDear", Map.of("money", money(wish, minor)));
             case Reason.Shortfall.NotSo() -> words.text("short.NotSo");
         };
     }

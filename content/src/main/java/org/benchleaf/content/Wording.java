@@ -154,7 +154,8 @@ public final class Wording {
                         months.runs().stream()
                                 .map(run -> run.getFirst() == run.getLast()
                                         ? text("month." + run.getFirst().name())
-                                        : text("month." + run.getFirst().name()) + "–" + text("month." + run.getLast().name()))
+                                        : text("month." + run.getFirst().name()) + "–"
+                                                + text("month." + run.getLast().name()))
                                 .toList());
     }
 
@@ -188,7 +189,8 @@ public final class Wording {
     public String availability(Availability availability) {
         return switch (availability) {
             case Availability.InStock(int count) -> text("stock.now", Map.of("count", count(count)));
-            case Availability.From(YearWeek week, int count) -> text("stock.from", Map.of("count", count(count), "week", week(week)));
+            case Availability.From(YearWeek week, int count) ->
+                text("stock.from", Map.of("count", count(count), "week", week(week)));
             case Availability.SoldOut() -> text("stock.sold-out");
             case Availability.Withdrawn() -> text("stock.withdrawn");
         };
@@ -217,7 +219,9 @@ public final class Wording {
 
     /// `#3` or `#7, tree form`.
     public String size(StockSize size, ItemForm form) {
-        return form == ItemForm.REGULAR ? size(size) : text("size.form", Map.of("size", size(size), "form", term(form)));
+        return form == ItemForm.REGULAR
+                ? size(size)
+                : text("size.form", Map.of("size", size(size), "form", term(form)));
     }
 
     /// `1,200`.

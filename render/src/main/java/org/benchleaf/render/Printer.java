@@ -65,7 +65,13 @@ public final class Printer {
                 CardViews.Set set = views.set(card);
                 return new PrintPage(
                         card.title().botanical().toString(),
-                        List.of(() -> templates.fill("bench-card", Map.of("card", set.view(), "language", words.language().getLanguage()))),
+                        List.of(() -> templates.fill(
+                                "bench-card",
+                                Map.of(
+                                        "card",
+                                        set.view(),
+                                        "language",
+                                        words.language().getLanguage()))),
                         set.drawings());
             });
         });
@@ -79,14 +85,24 @@ public final class Printer {
     /// @throws PrintRefused when a label cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int labels(List<Label> labels, LabelRun run, PrintStyle style, OutputStream out) {
-        return print(style, "labels.title", out, (words, shelf) -> new LabelPages(templates, labels, run, words, shelf));
+        return print(
+                style, "labels.title", out, (words, shelf) -> new LabelPages(templates, labels, run, words, shelf));
     }
 
-    private int print(PrintStyle style, String title, OutputStream out, BiFunction<Wording, FontShelf, Iterator<PrintPage>> pages) {
+    private int print(
+            PrintStyle style,
+            String title,
+            OutputStream out,
+            BiFunction<Wording, FontShelf, Iterator<PrintPage>> pages) {
         Wording words = Wording.open(content, style.language(), style.lengths());
         FontShelf shelf = shelves.borrow();
         try {
-            return new PdfPrinter(content, shelf).print(pages.apply(words, shelf), words.text(title), words.language().getLanguage(), out);
+            return new PdfPrinter(content, shelf)
+                    .print(
+                            pages.apply(words, shelf),
+                            words.text(title),
+                            words.language().getLanguage(),
+                            out);
         } finally {
             shelves.giveBack(shelf);
         }

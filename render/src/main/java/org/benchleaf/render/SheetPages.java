@@ -29,14 +29,15 @@ final class SheetPages {
 
     PrintPage page(PlantSheet sheet) {
         PaperSheets.Set set = sheets.set(sheet);
-        Stream<Supplier<String>> versions = DENSITIES.stream().map(density -> () -> templates.fill(
-                "plant-sheet",
-                Map.of(
-                        "sheet", set.view(),
-                        "density", density,
-                        "format", format.name().toLowerCase(Locale.ROOT),
-                        "words", new TemplateWords(words),
-                        "language", words.language().getLanguage())));
+        Stream<Supplier<String>> versions = DENSITIES.stream()
+                .map(density -> () -> templates.fill(
+                        "plant-sheet",
+                        Map.of(
+                                "sheet", set.view(),
+                                "density", density,
+                                "format", format.name().toLowerCase(Locale.ROOT),
+                                "words", new TemplateWords(words),
+                                "language", words.language().getLanguage())));
         return new PrintPage(sheet.title().botanical().toString(), versions.toList(), set.drawings());
     }
 }

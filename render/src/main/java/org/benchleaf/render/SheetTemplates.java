@@ -48,7 +48,8 @@ final class SheetTemplates {
         try {
             template(name).process(model, out);
         } catch (TemplateException wrong) {
-            throw new IllegalStateException("template " + name + " cannot be filled: " + wrong.getMessageWithoutStackTop(), wrong);
+            throw new IllegalStateException(
+                    "template " + name + " cannot be filled: " + wrong.getMessageWithoutStackTop(), wrong);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }

@@ -21,7 +21,8 @@ final class ContactSheet {
         try (OutputStream out = Files.newOutputStream(folder.resolve("cards-small.pdf"))) {
             printer.benchCards(Samples.cards(), CardFormat.SMALL, PrintStyle.ENGLISH, out);
         }
-        LabelRun run = new LabelRun(ContentPack.builtIn().paper("letter-30"), Set.of(1, 2, 3), LabelRun.FillOrder.BY_ROW, 0, 0);
+        LabelRun run = new LabelRun(
+                ContentPack.builtIn().paper("letter-30"), Set.of(1, 2, 3), LabelRun.FillOrder.BY_ROW, 0, 0);
         try (OutputStream out = Files.newOutputStream(folder.resolve("labels.pdf"))) {
             printer.labels(Samples.labels(27), run, PrintStyle.ENGLISH, out);
         }
@@ -33,6 +34,5 @@ final class ContactSheet {
                 printer.plantSheets(Samples.sheets(), format, PrintStyle.ENGLISH, out);
             }
         }
-
     }
 }

@@ -26,7 +26,8 @@ public final class CodeImage {
 
     public static CodeImage of(LiveLink link) {
         try {
-            return new CodeImage(Encoder.encode(link.forCode(), ErrorCorrectionLevel.M).getMatrix());
+            return new CodeImage(
+                    Encoder.encode(link.forCode(), ErrorCorrectionLevel.M).getMatrix());
         } catch (WriterException tooLong) {
             throw new IllegalArgumentException("no QR code holds " + link, tooLong);
         }
@@ -37,7 +38,8 @@ public final class CodeImage {
         return matrix.getWidth() + 2 * QUIET;
     }
 
-    /// The largest module that fits a square, in whole dots of 1/300 in; a module of an even number is whole at 600 dpi as well.
+    /// The largest module that fits a square, in whole dots of 1/300 in; a module of an even number is whole at 600 dpi
+    /// as well.
     ///
     /// @param boxMm side of the square in mm
     /// @return empty when even the smallest readable module does not fit

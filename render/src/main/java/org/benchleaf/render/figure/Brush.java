@@ -61,15 +61,30 @@ final class Brush {
         limb(x0, y0, bendX, bendY, x1, y1, foot, tip, shade(-0.22));
     }
 
-    private void limb(double x0, double y0, double bx, double by, double x1, double y1, double foot, double tip, Ink ink) {
+    private void limb(
+            double x0, double y0, double bx, double by, double x1, double y1, double foot, double tip, Ink ink) {
         double start = Math.atan2(by - y0, bx - x0) + Math.PI / 2;
         double end = Math.atan2(y1 - by, x1 - bx) + Math.PI / 2;
         double turn = Math.atan2(y1 - y0, x1 - x0) + Math.PI / 2;
         double mid = (foot + tip) / 4;
         Path.Builder path = Path.from(x(x0 + cos(start) * foot / 2), y(y0 + sin(start) * foot / 2));
-        quadratic(path, x0 + cos(start) * foot / 2, y0 + sin(start) * foot / 2, bx + cos(turn) * mid, by + sin(turn) * mid, x1 + cos(end) * tip / 2, y1 + sin(end) * tip / 2);
+        quadratic(
+                path,
+                x0 + cos(start) * foot / 2,
+                y0 + sin(start) * foot / 2,
+                bx + cos(turn) * mid,
+                by + sin(turn) * mid,
+                x1 + cos(end) * tip / 2,
+                y1 + sin(end) * tip / 2);
         path.line(x(x1 - cos(end) * tip / 2), y(y1 - sin(end) * tip / 2));
-        quadratic(path, x1 - cos(end) * tip / 2, y1 - sin(end) * tip / 2, bx - cos(turn) * mid, by - sin(turn) * mid, x0 - cos(start) * foot / 2, y0 - sin(start) * foot / 2);
+        quadratic(
+                path,
+                x1 - cos(end) * tip / 2,
+                y1 - sin(end) * tip / 2,
+                bx - cos(turn) * mid,
+                by - sin(turn) * mid,
+                x0 - cos(start) * foot / 2,
+                y0 - sin(start) * foot / 2);
         marks.add(new Mark.Area(path.close().build(), ink));
     }
 

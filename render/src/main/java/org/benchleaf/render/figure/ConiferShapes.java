@@ -61,21 +61,49 @@ final class ConiferShapes {
         double side = Math.signum(u);
         double angle = side == 0
                 ? (rise > 0.5 ? Math.PI / 2 : -Math.PI / 2)
-                : side > 0 ? rise * (0.5 + 0.5 * Math.abs(u)) + (1 - Math.abs(u)) * (rise > 0.5 ? 0.7 : -0.9)
-                : Math.PI - rise * (0.5 + 0.5 * Math.abs(u)) - (1 - Math.abs(u)) * (rise > 0.5 ? 0.7 : -0.9);
+                : side > 0
+                        ? rise * (0.5 + 0.5 * Math.abs(u)) + (1 - Math.abs(u)) * (rise > 0.5 ? 0.7 : -0.9)
+                        : Math.PI - rise * (0.5 + 0.5 * Math.abs(u)) - (1 - Math.abs(u)) * (rise > 0.5 ? 0.7 : -0.9);
         angle += brush.between(-0.14, 0.14);
         double footX = tipX - Math.cos(angle) * length;
         double footY = Math.max(length * 0.1, y - Math.sin(angle) * length * 0.55);
         double shade = -0.12 + 0.2 * t - 0.14 * u + brush.between(-0.1, 0.1);
         brush.leaf(footX, footY, angle, length, 0.34, shade);
-        brush.leaf(footX + Math.cos(angle) * length * 0.3, footY + Math.sin(angle) * length * 0.3, angle + 0.42, length * 0.62, 0.24, shade + 0.08);
-        brush.leaf(footX + Math.cos(angle) * length * 0.3, footY + Math.sin(angle) * length * 0.3, angle - 0.42, length * 0.62, 0.24, shade - 0.06);
+        brush.leaf(
+                footX + Math.cos(angle) * length * 0.3,
+                footY + Math.sin(angle) * length * 0.3,
+                angle + 0.42,
+                length * 0.62,
+                0.24,
+                shade + 0.08);
+        brush.leaf(
+                footX + Math.cos(angle) * length * 0.3,
+                footY + Math.sin(angle) * length * 0.3,
+                angle - 0.42,
+                length * 0.62,
+                0.24,
+                shade - 0.06);
     }
 
     /// Low and wide: fans of sprays, the back rows higher and darker.
     private void sprays() {
         double half = w / 2;
-        double[] xy = {half * 0.86, 0, half * 0.7, h * 0.4, half * 0.35, h * 0.62, 0, h * 0.68, -half * 0.35, h * 0.62, -half * 0.7, h * 0.4, -half * 0.86, 0};
+        double[] xy = {
+            half * 0.86,
+            0,
+            half * 0.7,
+            h * 0.4,
+            half * 0.35,
+            h * 0.62,
+            0,
+            h * 0.68,
+            -half * 0.35,
+            h * 0.62,
+            -half * 0.7,
+            h * 0.4,
+            -half * 0.86,
+            0
+        };
         brush.outline(-0.3, xy);
         int n = (int) Math.clamp(w / Math.max(2, h * 0.1), 14, 34);
         for (int row = 0; row < 4; row++) {
@@ -83,7 +111,10 @@ final class ConiferShapes {
                 double u = -1 + 2.0 * (i + 0.5) / n + brush.between(-0.03, 0.03);
                 double length = Math.min(h * 0.42, w * 0.14) * brush.between(0.85, 1.1);
                 double angle = Math.PI / 2 - u * 1.2 + brush.between(-0.35, 0.35);
-                double top = h * Profile.CUSHION.reach(Math.min(0.999, Math.abs(u))) * (1 - 0.23 * row) * brush.between(0.86, 1);
+                double top = h
+                        * Profile.CUSHION.reach(Math.min(0.999, Math.abs(u)))
+                        * (1 - 0.23 * row)
+                        * brush.between(0.86, 1);
                 double tipX = Math.clamp(u * half * 1.02, -half, half);
                 double py = Math.max(0, top - Math.sin(angle) * length);
                 double px = tipX - Math.cos(angle) * length;

@@ -77,7 +77,8 @@ final class Crowns {
         }
     }
 
-    private void light(Profile profile, double cx, double bottom, double height, double half, double size, double leaf) {
+    private void light(
+            Profile profile, double cx, double bottom, double height, double half, double size, double leaf) {
         int masses = (int) Math.min(26, 5 + half * height / (size * size) * 0.9);
         for (int i = 0; i < masses; i++) {
             double t = 0.1 + 0.82 * i / masses;

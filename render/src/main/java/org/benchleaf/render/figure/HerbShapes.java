@@ -32,7 +32,14 @@ final class HerbShapes {
             double tipY = h * length * (1 - droop);
             double bendX = foot + (tipX - foot) * (0.5 + 0.14 * arch);
             double bendY = h * length * (1.02 - 0.18 * Math.abs(u) * arch);
-            brush.blade(foot, bendX, bendY, tipX, Math.max(h * 0.03, tipY), Math.clamp(h * 0.024, 0.5, 2.1), brush.between(-0.26, 0.34) - 0.08 * u);
+            brush.blade(
+                    foot,
+                    bendX,
+                    bendY,
+                    tipX,
+                    Math.max(h * 0.03, tipY),
+                    Math.clamp(h * 0.024, 0.5, 2.1),
+                    brush.between(-0.26, 0.34) - 0.08 * u);
         }
     }
 
@@ -81,7 +88,13 @@ final class HerbShapes {
         for (int i = 0; i < n; i++) {
             double u = -1 + 2.0 * i / (n - 1);
             double y = h * Math.sqrt(Math.max(0, 1 - u * u)) * brush.between(0.55, 0.84);
-            brush.leaf(u * w * 0.43, y, Math.PI / 2 - u * 1.2 + brush.between(-0.4, 0.4), leaf * 1.2, 0.46, brush.between(-0.1, 0.3) - 0.1 * u);
+            brush.leaf(
+                    u * w * 0.43,
+                    y,
+                    Math.PI / 2 - u * 1.2 + brush.between(-0.4, 0.4),
+                    leaf * 1.2,
+                    0.46,
+                    brush.between(-0.1, 0.3) - 0.1 * u);
         }
     }
 
@@ -95,8 +108,22 @@ final class HerbShapes {
                 double angle = Math.PI / 2 - u * 1.22;
                 double length = Math.hypot(u * w * 0.5, h * (1 - 0.55 * u * u)) * reach;
                 double foot = length * 0.3;
-                brush.stem(0, 0, Math.cos(angle) * foot * 0.5, Math.sin(angle) * foot * 0.6, Math.cos(angle) * foot, Math.sin(angle) * foot, Math.max(0.5, h * 0.02), 0.4);
-                brush.leaf(Math.cos(angle) * foot, Math.max(0, Math.sin(angle) * foot), angle, length - foot, 0.46, -0.14 + 0.15 * row + brush.between(-0.06, 0.1) - 0.08 * u);
+                brush.stem(
+                        0,
+                        0,
+                        Math.cos(angle) * foot * 0.5,
+                        Math.sin(angle) * foot * 0.6,
+                        Math.cos(angle) * foot,
+                        Math.sin(angle) * foot,
+                        Math.max(0.5, h * 0.02),
+                        0.4);
+                brush.leaf(
+                        Math.cos(angle) * foot,
+                        Math.max(0, Math.sin(angle) * foot),
+                        angle,
+                        length - foot,
+                        0.46,
+                        -0.14 + 0.15 * row + brush.between(-0.06, 0.1) - 0.08 * u);
             }
         }
     }
@@ -107,7 +134,15 @@ final class HerbShapes {
             double u = -1 + 2.0 * i / (stems - 1);
             double height = h * (1 - 0.2 * u * u) * brush.between(0.9, 1);
             double tipX = u * w * 0.5 * share * 0.92;
-            brush.stem(u * w * 0.12, 0, u * w * 0.2 * share, height * 0.5, tipX, height * 0.97, Math.max(0.5, h * 0.012), 0.3);
+            brush.stem(
+                    u * w * 0.12,
+                    0,
+                    u * w * 0.2 * share,
+                    height * 0.5,
+                    tipX,
+                    height * 0.97,
+                    Math.max(0.5, h * 0.012),
+                    0.3);
             int leaves = (int) Math.clamp(height / (leaf * 0.62), 6, 15);
             for (int k = 1; k <= leaves; k++) {
                 double s = (double) k / (leaves + 0.4);
@@ -115,7 +150,8 @@ final class HerbShapes {
                 double y = Curves.at(0, height * 0.5, height * 0.97, s);
                 int side = (k + i) % 2 == 0 ? 1 : -1;
                 double size = leaf * (1.5 - 0.8 * s);
-                brush.leaf(x, y, Math.PI / 2 - u * 0.35 - side * 0.95, size, 0.46, brush.between(-0.2, 0.28) - 0.08 * u);
+                brush.leaf(
+                        x, y, Math.PI / 2 - u * 0.35 - side * 0.95, size, 0.46, brush.between(-0.2, 0.28) - 0.08 * u);
             }
             brush.leaf(tipX, height * 0.95, Math.PI / 2 - u * 0.3, leaf * 0.6, 0.5, 0.1);
         }
@@ -138,7 +174,13 @@ final class HerbShapes {
             double y = h * Math.pow(brush.chance(), 0.8);
             double half = w * 0.5 * (0.4 + 0.6 * Math.sin(Math.PI * Math.min(1, 0.14 + y / h * 0.78)));
             double x = brush.between(-1, 1) * half * 0.94;
-            brush.leaf(x, Math.max(leaf, y), -Math.PI / 2 + brush.between(-1.2, 1.2), leaf * brush.between(0.75, 1.05), 0.56, brush.between(-0.24, 0.3) - 0.12 * x / w);
+            brush.leaf(
+                    x,
+                    Math.max(leaf, y),
+                    -Math.PI / 2 + brush.between(-1.2, 1.2),
+                    leaf * brush.between(0.75, 1.05),
+                    0.56,
+                    brush.between(-0.24, 0.3) - 0.12 * x / w);
         }
     }
 }

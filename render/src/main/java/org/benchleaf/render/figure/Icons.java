@@ -20,7 +20,8 @@ public final class Icons {
         List<Mark> marks = new ArrayList<>();
         boolean sun = exposure.contains(Exposure.FULL_SUN);
         boolean shade = exposure.contains(Exposure.FULL_SHADE);
-        boolean between = exposure.contains(Exposure.PART_SUN) || exposure.contains(Exposure.PART_SHADE) || sun && shade;
+        boolean between =
+                exposure.contains(Exposure.PART_SUN) || exposure.contains(Exposure.PART_SHADE) || sun && shade;
         double r = 5.2;
         if (between) {
             marks.add(new Mark.Area(halfDisc(r), INK));
@@ -32,7 +33,11 @@ public final class Icons {
             for (int ray = 0; ray < 8; ray++) {
                 double a = ray * Math.PI / 4;
                 marks.add(new Mark.Line(
-                        Path.line(12 + 8 * Math.sin(a), 12 - 8 * Math.cos(a), 12 + 10.8 * Math.sin(a), 12 - 10.8 * Math.cos(a)),
+                        Path.line(
+                                12 + 8 * Math.sin(a),
+                                12 - 8 * Math.cos(a),
+                                12 + 10.8 * Math.sin(a),
+                                12 - 10.8 * Math.cos(a)),
                         INK,
                         LINE));
             }
@@ -93,7 +98,10 @@ public final class Icons {
 
     private static Path ray(double angle, double from, double to) {
         return Path.line(
-                12 + from * Math.sin(angle), 12 - from * Math.cos(angle), 12 + to * Math.sin(angle), 12 - to * Math.cos(angle));
+                12 + from * Math.sin(angle),
+                12 - from * Math.cos(angle),
+                12 + to * Math.sin(angle),
+                12 - to * Math.cos(angle));
     }
 
     /// Arrows up and across from one corner: how tall and how wide.
@@ -101,7 +109,8 @@ public final class Icons {
         List<Mark> marks = new ArrayList<>();
         marks.add(new Mark.Line(Path.from(5, 2.5).line(5, 19).line(21.5, 19).build(), INK, LINE));
         marks.add(new Mark.Line(Path.from(2.2, 5.6).line(5, 2.4).line(7.8, 5.6).build(), INK, LINE));
-        marks.add(new Mark.Line(Path.from(18.4, 16.2).line(21.6, 19).line(18.4, 21.8).build(), INK, LINE));
+        marks.add(new Mark.Line(
+                Path.from(18.4, 16.2).line(21.6, 19).line(18.4, 21.8).build(), INK, LINE));
         Path leaf = Path.from(9.2, 15.2)
                 .curve(8.6, 10, 12.4, 6.4, 18, 6)
                 .curve(18.2, 11.8, 14.6, 15.6, 9.2, 15.2)
@@ -115,7 +124,8 @@ public final class Icons {
     /// A plain triangle with its stroke and point.
     public static Figure caution(String title) {
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Line(Path.from(12, 3).line(22, 20.5).line(2, 20.5).close().build(), INK, 1.6));
+        marks.add(new Mark.Line(
+                Path.from(12, 3).line(22, 20.5).line(2, 20.5).close().build(), INK, 1.6));
         marks.add(new Mark.Line(Path.line(12, 9.2, 12, 14.6), INK, 1.9));
         marks.add(new Mark.Area(Path.circle(12, 17.7, 1.15), INK));
         return new Figure(BOX, BOX, marks, title, title);

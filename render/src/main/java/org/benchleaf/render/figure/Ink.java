@@ -2,7 +2,8 @@ package org.benchleaf.render.figure;
 
 import org.benchleaf.shared.color.Srgb;
 
-/// What a shape is colored with: a color of the plant, which is the same everywhere, or a part of the page, which a dark
+/// What a shape is colored with: a color of the plant, which is the same everywhere, or a part of the page, which a
+/// dark
 /// screen may turn over.
 public sealed interface Ink {
     /// A true color.

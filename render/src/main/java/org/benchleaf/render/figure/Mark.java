@@ -17,7 +17,8 @@ public sealed interface Mark {
     /// @param y the baseline
     /// @param size in points
     /// @param strong semibold instead of regular
-    record Words(double x, double y, String text, double size, boolean strong, Ink ink, Anchor anchor) implements Mark {}
+    record Words(double x, double y, String text, double size, boolean strong, Ink ink, Anchor anchor)
+            implements Mark {}
 
     /// Marks cut off outside a rectangle.
     record Within(double x, double y, double width, double height, List<Mark> marks) implements Mark {

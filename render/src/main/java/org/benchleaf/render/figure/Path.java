@@ -32,7 +32,12 @@ public record Path(List<Step> steps) {
     }
 
     public static Path rectangle(double x, double y, double width, double height) {
-        return from(x, y).line(x + width, y).line(x + width, y + height).line(x, y + height).close().build();
+        return from(x, y)
+                .line(x + width, y)
+                .line(x + width, y + height)
+                .line(x, y + height)
+                .close()
+                .build();
     }
 
     public static Path circle(double x, double y, double radius) {

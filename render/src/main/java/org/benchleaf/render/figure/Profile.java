@@ -63,7 +63,9 @@ enum Profile {
     DOME {
         @Override
         double reach(double t) {
-            return t < 0.18 ? 0.9 + 0.1 * Math.sin(t / 0.18 * Math.PI / 2) : Math.sqrt(Math.max(0, 1 - Math.pow((t - 0.18) / 0.82, 2.1)));
+            return t < 0.18
+                    ? 0.9 + 0.1 * Math.sin(t / 0.18 * Math.PI / 2)
+                    : Math.sqrt(Math.max(0, 1 - Math.pow((t - 0.18) / 0.82, 2.1)));
         }
     };
 

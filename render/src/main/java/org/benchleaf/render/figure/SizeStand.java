@@ -48,8 +48,11 @@ public final class SizeStand {
 
     private void draw() {
         double tallest = Math.max(
-                size.height().map(LengthRange::highCm).orElse(0), size.heightTenYears().map(LengthRange::highCm).orElse(0));
-        double view = tallest == 0 ? Scale.RULE_CM * 1.1 : tallest < LOW_CM ? Math.max(tallest * 1.5, 40) : Math.max(tallest * 1.02, Scale.RULE_CM * 1.04);
+                size.height().map(LengthRange::highCm).orElse(0),
+                size.heightTenYears().map(LengthRange::highCm).orElse(0));
+        double view = tallest == 0
+                ? Scale.RULE_CM * 1.1
+                : tallest < LOW_CM ? Math.max(tallest * 1.5, 40) : Math.max(tallest * 1.02, Scale.RULE_CM * 1.04);
         double room = ground - TOP;
         double scale = room / view;
         while (scale > 0.001 && needed(scale) > width) {
@@ -69,7 +72,13 @@ public final class SizeStand {
             mature(at + column / 2, scale);
         } else {
             marks.add(new Mark.Words(
-                    left + (width - left) / 2, ground - room / 2, words.text("stand.unknown"), 9, false, Ink.Role.SOFT, Mark.Anchor.MIDDLE));
+                    left + (width - left) / 2,
+                    ground - room / 2,
+                    words.text("stand.unknown"),
+                    9,
+                    false,
+                    Ink.Role.SOFT,
+                    Mark.Anchor.MIDDLE));
         }
         marks.add(new Mark.Line(Path.line(0.5, ground, width - 0.5, ground), Ink.Role.LINE, 0.6));
     }
@@ -107,7 +116,8 @@ public final class SizeStand {
 
     private double spread(Optional<LengthRange> stated, Optional<LengthRange> height) {
         return stated.map(LengthRange::middleCm)
-                .orElseGet(() -> height.map(LengthRange::middleCm).orElse(100.0) * Silhouettes.usualProportion(habit()));
+                .orElseGet(
+                        () -> height.map(LengthRange::middleCm).orElse(100.0) * Silhouettes.usualProportion(habit()));
     }
 
     private void scaleFigures(double left, double scale) {
@@ -125,7 +135,8 @@ public final class SizeStand {
     }
 
     private void say(double x, int line, String text, boolean strong, Mark.Anchor anchor) {
-        marks.add(new Mark.Words(x, ground + 3 + line * 9.2, text, TYPE, strong, strong ? Ink.Role.TEXT : Ink.Role.SOFT, anchor));
+        marks.add(new Mark.Words(
+                x, ground + 3 + line * 9.2, text, TYPE, strong, strong ? Ink.Role.TEXT : Ink.Role.SOFT, anchor));
     }
 
     private void tenYears(double x, double scale) {
@@ -161,7 +172,8 @@ public final class SizeStand {
         String[] lines = words.length(height).split(" (?=\\()");
         double middle = Math.min((low + high) / 2, ground - 6) + 2.6;
         for (int line = 0; line < lines.length; line++) {
-            marks.add(new Mark.Words(x + 5, middle + line * 9.2, lines[line], TYPE + 0.6, true, Ink.Role.TEXT, Mark.Anchor.START));
+            marks.add(new Mark.Words(
+                    x + 5, middle + line * 9.2, lines[line], TYPE + 0.6, true, Ink.Role.TEXT, Mark.Anchor.START));
         }
     }
 }

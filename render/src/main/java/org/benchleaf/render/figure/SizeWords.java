@@ -32,10 +32,14 @@ final class SizeWords {
     }
 
     private static String of(Optional<LengthRange> height, Optional<LengthRange> spread, Wording words) {
-        String tall = height.map(range -> words.text("card.height", Map.of("height", words.length(range)))).orElse("");
-        String wide = spread.map(range -> words.text("card.spread", Map.of("spread", words.length(range)))).orElse("");
+        String tall = height.map(range -> words.text("card.height", Map.of("height", words.length(range))))
+                .orElse("");
+        String wide = spread.map(range -> words.text("card.spread", Map.of("spread", words.length(range))))
+                .orElse("");
         return tall.isEmpty() || wide.isEmpty()
                 ? tall + wide
-                : words.text("card.size", Map.of("height", words.length(height.get()), "spread", words.length(spread.get())));
+                : words.text(
+                        "card.size",
+                        Map.of("height", words.length(height.get()), "spread", words.length(spread.get())));
     }
 }

@@ -35,18 +35,20 @@ public final class SvgWriter {
     private static void marks(StringBuilder svg, List<Mark> marks, String id) {
         for (Mark mark : marks) {
             switch (mark) {
-                case Mark.Area(Path path, Ink ink) -> svg.append("<path fill=\"")
-                        .append(color(ink))
-                        .append("\" d=\"")
-                        .append(data(path))
-                        .append("\"/>");
-                case Mark.Line(Path path, Ink ink, double width) -> svg.append("<path fill=\"none\" stroke-linecap=\"round\" stroke=\"")
-                        .append(color(ink))
-                        .append("\" stroke-width=\"")
-                        .append(number(width))
-                        .append("\" d=\"")
-                        .append(data(path))
-                        .append("\"/>");
+                case Mark.Area(Path path, Ink ink) ->
+                    svg.append("<path fill=\"")
+                            .append(color(ink))
+                            .append("\" d=\"")
+                            .append(data(path))
+                            .append("\"/>");
+                case Mark.Line(Path path, Ink ink, double width) ->
+                    svg.append("<path fill=\"none\" stroke-linecap=\"round\" stroke=\"")
+                            .append(color(ink))
+                            .append("\" stroke-width=\"")
+                            .append(number(width))
+                            .append("\" d=\"")
+                            .append(data(path))
+                            .append("\"/>");
                 case Mark.Words words -> words(svg, words);
                 case Mark.Within within -> within(svg, within, id);
             }
@@ -160,6 +162,9 @@ public final class SvgWriter {
     }
 
     static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -79,10 +79,27 @@ final class WoodyShapes {
         double lean = leaning ? w * 0.07 : 0;
         brush.trunk(-lean, 0, -lean * 1.6, h * 0.3, lean, h * 0.82, t, t * 0.35);
         double[][] layers = leaning
-                ? new double[][] {{-0.24, 0.34, 0.2}, {0.27, 0.46, 0.21}, {-0.2, 0.62, 0.24}, {0.2, 0.74, 0.2}, {-0.02, 0.9, 0.17}}
-                : new double[][] {{-0.25, 0.42, 0.25}, {0.26, 0.47, 0.24}, {0, 0.6, 0.4}, {-0.16, 0.74, 0.3}, {0.17, 0.78, 0.28}, {0, 0.9, 0.25}};
+                ? new double[][] {
+                    {-0.24, 0.34, 0.2}, {0.27, 0.46, 0.21}, {-0.2, 0.62, 0.24}, {0.2, 0.74, 0.2}, {-0.02, 0.9, 0.17}
+                }
+                : new double[][] {
+                    {-0.25, 0.42, 0.25},
+                    {0.26, 0.47, 0.24},
+                    {0, 0.6, 0.4},
+                    {-0.16, 0.74, 0.3},
+                    {0.17, 0.78, 0.28},
+                    {0, 0.9, 0.25}
+                };
         for (double[] layer : layers) {
-            brush.trunk(0, h * (layer[1] - 0.14), layer[0] * w * 0.5, h * (layer[1] - 0.05), layer[0] * w, h * layer[1], t * 0.4, 0.4);
+            brush.trunk(
+                    0,
+                    h * (layer[1] - 0.14),
+                    layer[0] * w * 0.5,
+                    h * (layer[1] - 0.05),
+                    layer[0] * w,
+                    h * layer[1],
+                    t * 0.4,
+                    0.4);
         }
         for (double[] layer : layers) {
             double thick = h * (leaning ? 0.14 : 0.18);
@@ -129,7 +146,15 @@ final class WoodyShapes {
         int n = 7;
         for (int i = 0; i < n; i++) {
             double u = -1 + 2.0 * i / (n - 1);
-            brush.trunk(u * w * 0.06, 0, u * w * spreadShare * 0.6, h * 0.12, u * w * spreadShare, h * 0.4, Math.max(0.6, h * 0.014), 0.3);
+            brush.trunk(
+                    u * w * 0.06,
+                    0,
+                    u * w * spreadShare * 0.6,
+                    h * 0.12,
+                    u * w * spreadShare,
+                    h * 0.4,
+                    Math.max(0.6, h * 0.014),
+                    0.3);
         }
     }
 
@@ -149,7 +174,14 @@ final class WoodyShapes {
 
     private void spreadingShrub() {
         stems(0.34);
-        for (double[] layer : new double[][] {{-0.27, 0.3, 0.23}, {0.28, 0.32, 0.22}, {0, 0.42, 0.36}, {-0.14, 0.64, 0.28}, {0.16, 0.68, 0.26}, {0, 0.82, 0.22}}) {
+        for (double[] layer : new double[][] {
+            {-0.27, 0.3, 0.23},
+            {0.28, 0.32, 0.22},
+            {0, 0.42, 0.36},
+            {-0.14, 0.64, 0.28},
+            {0.16, 0.68, 0.26},
+            {0, 0.82, 0.22}
+        }) {
             double thick = h * 0.34;
             crowns.cloud(layer[0] * w, Math.min(h * layer[1], h - thick * 0.62), layer[2] * w, thick, leaf);
         }
@@ -191,7 +223,9 @@ final class WoodyShapes {
 
     private void irregularShrub() {
         stems(0.36);
-        for (double[] layer : new double[][] {{-0.2, 0.28, 0.26}, {0.25, 0.36, 0.22}, {-0.08, 0.56, 0.26}, {0.2, 0.66, 0.18}, {-0.14, 0.82, 0.18}}) {
+        for (double[] layer : new double[][] {
+            {-0.2, 0.28, 0.26}, {0.25, 0.36, 0.22}, {-0.08, 0.56, 0.26}, {0.2, 0.66, 0.18}, {-0.14, 0.82, 0.18}
+        }) {
             double thick = h * 0.32;
             crowns.cloud(layer[0] * w, Math.min(h * layer[1], h - thick * 0.62), layer[2] * w, thick, leaf);
         }

@@ -193,8 +193,8 @@ public final class YearRing {
                 double x = CENTER + radius * Math.sin(a);
                 double y = CENTER - radius * Math.cos(a);
                 shape(Path.circle(x, y, 2.6), color);
-                marks.add(new Mark.Area(
-                        Path.circle(x - 0.75, y - 0.8, 0.55), new Ink.Plant(Tint.lighter(color, 0.65))));
+                marks.add(
+                        new Mark.Area(Path.circle(x - 0.75, y - 0.8, 0.55), new Ink.Plant(Tint.lighter(color, 0.65))));
             }
         }
     }

@@ -30,7 +30,10 @@ final class DocumentMarks extends DefaultPDFCreationListener {
         info.remove(PdfName.MODDATE);
         info.put(PdfName.PRODUCER, new PdfString("Benchleaf"));
         info.put(PdfName.TITLE, new PdfString(title, PdfObject.TEXT_UNICODE));
-        byte[] id = UUID.nameUUIDFromBytes(title.getBytes(StandardCharsets.UTF_8)).toString().substring(0, 16).getBytes(StandardCharsets.US_ASCII);
+        byte[] id = UUID.nameUUIDFromBytes(title.getBytes(StandardCharsets.UTF_8))
+                .toString()
+                .substring(0, 16)
+                .getBytes(StandardCharsets.US_ASCII);
         PdfArray ids = new PdfArray(new PdfString(id).setHexWriting(true));
         ids.add(new PdfString(id).setHexWriting(true));
         info.put(PdfName.FILEID, ids);

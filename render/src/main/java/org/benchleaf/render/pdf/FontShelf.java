@@ -22,7 +22,8 @@ public final class FontShelf {
 
     private static BaseFont parse(Face face, byte[] bytes) {
         try {
-            BaseFont font = BaseFont.createFont(face.key(), BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, bytes, new byte[0]);
+            BaseFont font =
+                    BaseFont.createFont(face.key(), BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, bytes, new byte[0]);
             font.setIncludeCidSet(false);
             font.setSecureRandom(new PrefixOf(face));
             return font;

@@ -29,6 +29,7 @@ final class StrictFontResolver extends ITextFontResolver {
                 return new ITextFSFont(face, specification.size());
             }
         }
-        throw new MissingContent("font family " + String.join(", ", specification.families()), "the fonts of the content pack");
+        throw new MissingContent(
+                "font family " + String.join(", ", specification.families()), "the fonts of the content pack");
     }
 }

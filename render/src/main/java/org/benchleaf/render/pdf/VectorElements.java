@@ -64,9 +64,15 @@ final class VectorElements extends ITextReplacedElementFactory {
         public void paint(RenderingContext context, ITextOutputDevice output, BlockBox box) {
             Rectangle area = box.getContentAreaEdge(box.getAbsX(), box.getAbsY(), context);
             Point2D corner = output.getTransform().transform(new Point2D.Double(area.x, area.y), null);
-            double pageHeight = output.getCurrentPage().getPdfDocument().getPageSize().getHeight();
+            double pageHeight =
+                    output.getCurrentPage().getPdfDocument().getPageSize().getHeight();
             double widthPt = width / (double) output.getDotsPerPoint();
-            drawing.draw(output.getCurrentPage(), shelf, corner.getX(), pageHeight - corner.getY(), widthPt / drawing.width());
+            drawing.draw(
+                    output.getCurrentPage(),
+                    shelf,
+                    corner.getX(),
+                    pageHeight - corner.getY(),
+                    widthPt / drawing.width());
         }
 
         @Override

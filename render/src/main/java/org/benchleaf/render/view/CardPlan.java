@@ -36,40 +36,43 @@ record CardPlan(
         boolean briefCautions) {
     static CardPlan of(CardFormat format) {
         return switch (format) {
-            case LARGE -> new CardPlan(
-                    "card-large",
-                    format.widthMm(),
-                    format.heightMm(),
-                    10,
-                    new TypeRange(34, 27, 24, 3, 1.06),
-                    new TypeRange(16, 12, 11, 2, 1.2),
-                    new TypeRange(16.5, 14, 12, 3, 1.22),
-                    new TypeRange(11, 11, 9, 3, 1.2),
-                    new TypeRange(12.5, 11.5, 9.5, 3, 1.18),
-                    66,
-                    42,
-                    32,
-                    27,
-                    false);
-            case SMALL -> new CardPlan(
-                    "card-small",
-                    format.widthMm(),
-                    format.heightMm(),
-                    7.5,
-                    new TypeRange(29, 24, 24, 3, 1.06),
-                    new TypeRange(13, 10.5, 10, 2, 1.2),
-                    new TypeRange(13, 11.5, 10.5, 3, 1.22),
-                    new TypeRange(9, 9, 7.5, 3, 1.2),
-                    new TypeRange(10, 9.5, 8, 3, 1.18),
-                    48,
-                    36,
-                    27,
-                    23,
-                    false);
+            case LARGE ->
+                new CardPlan(
+                        "card-large",
+                        format.widthMm(),
+                        format.heightMm(),
+                        10,
+                        new TypeRange(34, 27, 24, 3, 1.06),
+                        new TypeRange(16, 12, 11, 2, 1.2),
+                        new TypeRange(16.5, 14, 12, 3, 1.22),
+                        new TypeRange(11, 11, 9, 3, 1.2),
+                        new TypeRange(12.5, 11.5, 9.5, 3, 1.18),
+                        66,
+                        42,
+                        32,
+                        27,
+                        false);
+            case SMALL ->
+                new CardPlan(
+                        "card-small",
+                        format.widthMm(),
+                        format.heightMm(),
+                        7.5,
+                        new TypeRange(29, 24, 24, 3, 1.06),
+                        new TypeRange(13, 10.5, 10, 2, 1.2),
+                        new TypeRange(13, 11.5, 10.5, 3, 1.22),
+                        new TypeRange(9, 9, 7.5, 3, 1.2),
+                        new TypeRange(10, 9.5, 8, 3, 1.18),
+                        48,
+                        36,
+                        27,
+                        23,
+                        false);
         };
     }
 
-    /// The plans of a size, roomiest first: when words are many they are set smaller, and last of all a caution says how
+    /// The plans of a size, roomiest first: when words are many they are set smaller, and last of all a caution says
+    /// how
     /// only on the live page.
     static List<CardPlan> all(CardFormat format) {
         CardPlan roomy = of(format);
@@ -83,9 +86,11 @@ record CardPlan(
                 height,
                 margin,
                 new TypeRange(name.least() + 2, name.least(), name.least(), name.lines(), 1.04),
-                new TypeRange(common.leastWhileFewer(), common.least(), common.least(), common.lines(), common.leading()),
+                new TypeRange(
+                        common.leastWhileFewer(), common.least(), common.least(), common.lines(), common.leading()),
                 new TypeRange(why.leastWhileFewer(), why.least(), why.least(), why.lines(), why.leading()),
-                new TypeRange(caution.least() + 0.5, caution.least(), caution.least(), caution.lines(), caution.leading()),
+                new TypeRange(
+                        caution.least() + 0.5, caution.least(), caution.least(), caution.lines(), caution.leading()),
                 iconType,
                 mostRing,
                 price,

@@ -29,9 +29,10 @@ final class FactWords {
             case FactValue.HeatZones(var range) -> dashed(range.toString());
             case FactValue.Acidity(var range) -> dashed(range.toString());
             case FactValue.Months(var months) -> words.months(months);
-            case FactValue.Colors(var colors) -> colors.isEmpty()
-                    ? words.text("fact.none")
-                    : colors.stream().map(PlantColor::word).collect(Collectors.joining(words.text("list.comma")));
+            case FactValue.Colors(var colors) ->
+                colors.isEmpty()
+                        ? words.text("fact.none")
+                        : colors.stream().map(PlantColor::word).collect(Collectors.joining(words.text("list.comma")));
             case FactValue.Regions(var regions) ->
                 regions.stream().map(Region::postalCode).collect(Collectors.joining(words.text("list.comma")));
             case FactValue.Text(String text) -> text;
@@ -39,7 +40,10 @@ final class FactWords {
     }
 
     private String terms(FactValue.Terms value) {
-        var constants = value.terms().stream().map(term -> (Enum<?>) term).sorted(Comparator.comparingInt(Enum::ordinal)).toList();
+        var constants = value.terms().stream()
+                .map(term -> (Enum<?>) term)
+                .sorted(Comparator.comparingInt(Enum::ordinal))
+                .toList();
         if (!constants.isEmpty() && constants.stream().allMatch(Exposure.class::isInstance)) {
             return words.exposure(constants.stream().map(Exposure.class::cast).collect(Collectors.toSet()));
         }

@@ -40,7 +40,9 @@ public final class LabelViews {
     public LabelView set(Label label, int cell, Map<String, Drawing> drawings) {
         StockPaper paper = run.paper();
         String subject = label.title().botanical()
-                + label.lot().map(lot -> " (" + words.text("label.lot", Map.of("lot", lot)) + ")").orElse("");
+                + label.lot()
+                        .map(lot -> " (" + words.text("label.lot", Map.of("lot", lot)) + ")")
+                        .orElse("");
         Characters characters = new Characters(shelf, subject);
         characters.checked(label.title().botanical().toString(), "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
         double w = paper.labelWidth();
@@ -48,7 +50,8 @@ public final class LabelViews {
         double scale = Math.clamp(h / USUAL_HEIGHT, 0.72, 1.9);
         double box = Math.min(h - 2.4, w * 0.36);
         CodeImage code = CodeImage.of(label.link());
-        CodeDrawing drawn = new CodeDrawing(code, code.dotsThatFit(box).orElseThrow(() -> codeTooSmall(code, box, subject)));
+        CodeDrawing drawn =
+                new CodeDrawing(code, code.dotsThatFit(box).orElseThrow(() -> codeTooSmall(code, box, subject)));
         String codeKey = "figure:code-" + cell;
         drawings.put(codeKey, drawn);
         double side = drawn.width() * POINT_MM;
@@ -58,13 +61,28 @@ public final class LabelViews {
 
         TextBlock common = label.title().commonNames().stream()
                 .findFirst()
-                .map(text -> text(characters, text, "common name", Face.FACTS, measure, range(7.6, 7, 6, 1, 1.2, scale), subject))
+                .map(text -> text(
+                        characters, text, "common name", Face.FACTS, measure, range(7.6, 7, 6, 1, 1.2, scale), subject))
                 .orElseGet(TextBlock::none);
         TextBlock size = label.size()
-                .map(stock -> text(characters, words.size(stock, label.form()), "size", Face.FACTS_STRONG, measure * 0.66, range(12, 8, 6.5, 2, 1.05, scale), subject))
+                .map(stock -> text(
+                        characters,
+                        words.size(stock, label.form()),
+                        "size",
+                        Face.FACTS_STRONG,
+                        measure * 0.66,
+                        range(12, 8, 6.5, 2, 1.05, scale),
+                        subject))
                 .orElseGet(TextBlock::none);
         TextBlock place = label.place()
-                .map(where -> text(characters, where, "row", Face.FACTS_STRONG, measure * 0.34, range(9.5, 7, 6, 1, 1.1, scale), subject))
+                .map(where -> text(
+                        characters,
+                        where,
+                        "row",
+                        Face.FACTS_STRONG,
+                        measure * 0.34,
+                        range(9.5, 7, 6, 1, 1.1, scale),
+                        subject))
                 .orElseGet(TextBlock::none);
         String details = details(label);
         TextBlock detail = details.isEmpty()
@@ -107,14 +125,19 @@ public final class LabelViews {
         for (TypeRange range : List.of(range(10.5, 8, 7.5, 3, 1.06, scale), range(10.5, 8, 5.8, 2, 1.06, scale))) {
             try {
                 TextBlock name = typesetter.set(
-                        Typesetter.words(label.title().botanical(), true), measureMm / POINT_MM, range, subject, "name");
+                        Typesetter.words(label.title().botanical(), true),
+                        measureMm / POINT_MM,
+                        range,
+                        subject,
+                        "name");
                 if (name.height() <= heightMm) {
                     return name;
                 }
-                refusal = new PrintRefused(Problem.of("print.overflow", label.title().botanical().toString())
-                        .with("name", subject)
-                        .with("field", "name")
-                        .with("least", String.format(Locale.ROOT, "%.1f", range.least())));
+                refusal = new PrintRefused(
+                        Problem.of("print.overflow", label.title().botanical().toString())
+                                .with("name", subject)
+                                .with("field", "name")
+                                .with("least", String.format(Locale.ROOT, "%.1f", range.least())));
             } catch (PrintRefused tooLong) {
                 refusal = tooLong;
             }
@@ -129,14 +152,22 @@ public final class LabelViews {
         return String.join(" · ", details);
     }
 
-    private TextBlock text(Characters characters, String text, String field, Face face, double measureMm, TypeRange range, String subject) {
+    private TextBlock text(
+            Characters characters,
+            String text,
+            String field,
+            Face face,
+            double measureMm,
+            TypeRange range,
+            String subject) {
         String clean = characters.checked(text, field, face);
         return clean.isEmpty()
                 ? TextBlock.none()
                 : typesetter.set(Typesetter.words(clean, face), measureMm / POINT_MM, range, subject, field);
     }
 
-    private static TypeRange range(double largest, double oneLine, double least, int lines, double leading, double scale) {
+    private static TypeRange range(
+            double largest, double oneLine, double least, int lines, double leading, double scale) {
         double smallest = Math.max(5.5, least * Math.min(1, scale));
         return new TypeRange(largest * scale, Math.max(smallest, oneLine * scale), smallest, lines, leading);
     }

@@ -40,10 +40,13 @@ public final class PaperSheets {
         String subject = sheet.title().botanical().toString();
         Characters characters = new Characters(shelf, subject);
         characters.checked(subject, "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
-        sheet.relatives().forEach(relative -> characters.checked(relative.other().toString(), "relative", Face.NAMES, Face.NAMES_ITALIC));
+        sheet.relatives()
+                .forEach(relative ->
+                        characters.checked(relative.other().toString(), "relative", Face.NAMES, Face.NAMES_ITALIC));
         double inner = format.widthMm() - 2 * MARGIN;
         CodeImage code = CodeImage.of(sheet.link());
-        CodeDrawing drawn = new CodeDrawing(code, code.dotsThatFit(CODE).orElseThrow(() -> LabelViews.codeTooSmall(code, CODE, subject)));
+        CodeDrawing drawn = new CodeDrawing(
+                code, code.dotsThatFit(CODE).orElseThrow(() -> LabelViews.codeTooSmall(code, CODE, subject)));
         TextBlock name = new Typesetter(shelf)
                 .set(
                         Typesetter.words(sheet.title().botanical(), true),
@@ -60,7 +63,9 @@ public final class PaperSheets {
         double ring = inner * RING_SHARE / POINT_MM;
         drawings.put("figure:code", drawn);
         drawings.put("figure:ring", new FigureDrawing(YearRing.draw(sheet.year(), subject, words)));
-        drawings.put("figure:stand", new FigureDrawing(SizeStand.draw(sheet.size(), subject, inner / POINT_MM - ring - 22, ring, words)));
+        drawings.put(
+                "figure:stand",
+                new FigureDrawing(SizeStand.draw(sheet.size(), subject, inner / POINT_MM - ring - 22, ring, words)));
         drawings.put("figure:caution", new FigureDrawing(Icons.caution(words.text("sheet.cautions"))));
         return new Set(views.view(sheet, name, drawn.width() * POINT_MM), drawings);
     }

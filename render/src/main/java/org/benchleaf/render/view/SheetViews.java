@@ -52,13 +52,18 @@ final class SheetViews {
                 names.isEmpty() ? "" : checked.apply("common name", names.getFirst()),
                 checked.apply("common name", String.join(" · ", others)),
                 sheet.whyNow().map(text -> checked.apply("selling note", text)).orElse(""),
-                sheet.description().map(text -> checked.apply("description", text)).orElse(""),
-                YearWords.lines(sheet.year(), words).stream().map(line -> new SheetView.YearLine(line.part(), line.what())).toList(),
+                sheet.description()
+                        .map(text -> checked.apply("description", text))
+                        .orElse(""),
+                YearWords.lines(sheet.year(), words).stream()
+                        .map(line -> new SheetView.YearLine(line.part(), line.what()))
+                        .toList(),
                 columns(facts(sheet, false, marks)),
                 facts(sheet, true, marks),
                 sheet.cautions().stream()
                         .map(caution -> new SheetView.NoteLine(
-                                checked.apply("caution", words.caution(caution.caution())), marks.mark(caution.source(), false)))
+                                checked.apply("caution", words.caution(caution.caution())),
+                                marks.mark(caution.source(), false)))
                         .toList(),
                 sheet.saleNotes().stream().map(note -> saleNote(note, marks)).toList(),
                 sheet.stock().map(this::stock).stream().toList(),
@@ -68,7 +73,9 @@ final class SheetViews {
                                 Typesetter.line(relative.other(), false),
                                 relative.key().map(key -> "/p/" + key).orElse("")))
                         .toList(),
-                marks.lines().stream().map(line -> checked.apply("source", line)).toList(),
+                marks.lines().stream()
+                        .map(line -> checked.apply("source", line))
+                        .toList(),
                 marks.inheritedNote(),
                 code,
                 sheet.link().toString(),
@@ -107,16 +114,24 @@ final class SheetViews {
         String standing = words.text("standing." + note.standing().name());
         String text = note.since()
                 .map(day -> words.text(
-                        "sheet.sale-note.since", Map.of("region", note.region().name(), "standing", standing, "date", words.date(day))))
-                .orElseGet(() -> words.text("sheet.sale-note", Map.of("region", note.region().name(), "standing", standing)));
-        String remark = note.remark().isBlank() ? "" : words.text("list.comma") + note.remark().strip();
-        return new SheetView.NoteLine(checked.apply("sale rule", text + remark), marks.mark(java.util.Optional.of(note.source()), false));
+                        "sheet.sale-note.since",
+                        Map.of("region", note.region().name(), "standing", standing, "date", words.date(day))))
+                .orElseGet(() -> words.text(
+                        "sheet.sale-note", Map.of("region", note.region().name(), "standing", standing)));
+        String remark = note.remark().isBlank()
+                ? ""
+                : words.text("list.comma") + note.remark().strip();
+        return new SheetView.NoteLine(
+                checked.apply("sale rule", text + remark), marks.mark(java.util.Optional.of(note.source()), false));
     }
 
     private SheetView.StockLines stock(StockBlock stock) {
         String asOf = words.text(
                 "stock.as-of",
-                Map.of("when", DateTimeFormatter.ofPattern(words.text("time.pattern"), words.language()).format(stock.asOf())));
+                Map.of(
+                        "when",
+                        DateTimeFormatter.ofPattern(words.text("time.pattern"), words.language())
+                                .format(stock.asOf())));
         return new SheetView.StockLines(
                 asOf,
                 stock.items().stream().map(this::row).toList(),

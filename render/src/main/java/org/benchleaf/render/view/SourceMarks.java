@@ -35,7 +35,13 @@ final class SourceMarks {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < met.size(); i++) {
-            lines.add(words.text("sheet.source", Map.of("number", Integer.toString(i + 1), "source", met.get(i).text())));
+            lines.add(words.text(
+                    "sheet.source",
+                    Map.of(
+                            "number",
+                            Integer.toString(i + 1),
+                            "source",
+                            met.get(i).text())));
         }
         return lines;
     }

@@ -1,6 +1,7 @@
 package org.benchleaf.render.view;
 
-/// The sizes a text may be set in, in points, tried from large to small: first on one line, then on more, up to the most lines.
+/// The sizes a text may be set in, in points, tried from large to small: first on one line, then on more, up to the
+/// most lines.
 ///
 /// @param largest wished for
 /// @param leastWhileFewer smaller than this it is rather broken into one line more

@@ -37,7 +37,10 @@ final class Typesetter {
             boolean first = true;
             for (String word : printed(part).split(" ")) {
                 words.add(new Word(
-                        word, face, !first || part.spaced(), first && part.spaced() && part.type() != NamePart.Type.LATIN));
+                        word,
+                        face,
+                        !first || part.spaced(),
+                        first && part.spaced() && part.type() != NamePart.Type.LATIN));
                 first = false;
             }
         }
@@ -99,7 +102,14 @@ final class Typesetter {
     }
 
     private void search(
-            List<Word> words, double measure, int lines, int from, List<Integer> ends, double costSoFar, List<Integer> best, double[] cost) {
+            List<Word> words,
+            double measure,
+            int lines,
+            int from,
+            List<Integer> ends,
+            double costSoFar,
+            List<Integer> best,
+            double[] cost) {
         if (lines == 1) {
             double width = width(words.subList(from, words.size()));
             double total = costSoFar + square(measure - width) * 0.6;
@@ -168,7 +178,8 @@ final class Typesetter {
 
     private static String text(List<Word> words) {
         StringBuilder text = new StringBuilder();
-        words.forEach(word -> text.append(word.spaced() && !text.isEmpty() ? " " : "").append(word.text()));
+        words.forEach(
+                word -> text.append(word.spaced() && !text.isEmpty() ? " " : "").append(word.text()));
         return text.toString();
     }
 
