@@ -21,7 +21,8 @@ public record HardinessZone(int half) implements Comparable<HardinessZone> {
 
     private static final int HALF_ZONE_F = 5;
     private static final int COUNT = 26;
-    private static final Pattern WRITTEN = Pattern.compile("(?:usda\\s*)?(?:zone\\s*)?(\\d{1,2})\\s*([ab])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WRITTEN =
+            Pattern.compile("(?:usda\\s*)?(?:zone\\s*)?(\\d{1,2})\\s*([ab])", Pattern.CASE_INSENSITIVE);
 
     public HardinessZone {
         if (half < 0 || half >= COUNT) {
