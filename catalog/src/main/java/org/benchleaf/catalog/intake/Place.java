@@ -11,6 +11,7 @@ public record Place(String file, long row, Optional<String> column) {
     /// `plants.csv row 14, column hardiness`
     @Override
     public String toString() {
-        return file + " row " + row + column.map(heading -> ", column " + heading).orElse("");
+        return file + " row " + row
+                + column.map(heading -> ", column " + heading).orElse("");
     }
 }
