@@ -20,8 +20,7 @@ final class Quotes {
     /// The place of the quote that closes the one at `open`; empty when none does.
     ///
     /// A quote after a blank opens one more, a quote before a blank or the end closes one. When all are closed and
-    the
-    /// next quote is again a closing one, the last was an apostrophe: `'Growers' Choice'`.
+    /// the next quote is again a closing one, the last was an apostrophe: `'Growers' Choice'`.
     static OptionalInt closing(String text, int open) {
         String family = SINGLE.indexOf(text.charAt(open)) >= 0 ? SINGLE : DOUBLE;
         int depth = 1;
