@@ -1,0 +1,105 @@
+package org.benchleaf.content;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/// Opens the files of the content pack by key: the shop's own folder first, when there is one, then what comes with
+/// the program.
+///
+/// A key is a relative path of plain names, such as `styles/sheet.css`; nothing else is ever opened, so a page cannot
+/// reach a file or an address of its own choice. It holds no state and may be shared between threads.
+public final class ContentPack {
+    private static final Pattern KEY =
+            Pattern.compile("[a-z0-9][A-Za-z0-9_-]*(?:/[A-Za-z0-9][A-Za-z0-9_-]*)*\\.[A-Za-z0-9]+");
+
+    private final Optional<Path> shopFolder;
+
+    private ContentPack(Optional<Path> shopFolder) {
+        this.shopFolder = shopFolder;
+    }
+
+    /// What comes with the program.
+    public static ContentPack builtIn() {
+        return new ContentPack(Optional.empty());
+    }
+
+    /// What comes with the program, with the files of a shop's folder laid over it.
+    ///
+    /// @param folder laid out like the pack: `templates/`, `styles/`, `wording/`, `fonts/`, `stock-papers.csv`
+    public static ContentPack withShopFolder(Path folder) {
+        return new ContentPack(Optional.of(folder.toAbsolutePath().normalize()));
+    }
+
+    /// @throws MissingContent when no file has this key, or it is no key
+    public byte[] bytes(String key) {
+        return find(key).orElseThrow(() -> new MissingContent(key, where()));
+    }
+
+    /// @throws MissingContent when no file has this key, or it is no key
+    public InputStream open(String key) {
+        return new ByteArrayInputStream(bytes(key));
+    }
+
+    /// UTF-8.
+    ///
+    /// @throws MissingContent when no file has this key, or it is no key
+    public String text(String key) {
+        return new String(bytes(key), StandardCharsets.UTF_8);
+    }
+
+    /// Empty when no file has this key, or it is no key.
+    public Optional<byte[]> find(String key) {
+        if (!KEY.matcher(key).matches()) {
+            return Optional.empty();
+        }
+        return fromShop(key).or(() -> fromProgram(key));
+    }
+
+    private Optional<byte[]> fromShop(String key) {
+        return shopFolder
+                .map(folder -> folder.resolve(key))
+                .filter(Files::isRegularFile)
+                .map(file -> {
+                    try {
+                        return Files.readAllBytes(file);
+                    } catch (IOException unreadable) {
+                        throw new UncheckedIOException(unreadable);
+                    }
+                });
+    }
+
+    private static Optional<byte[]> fromProgram(String key) {
+        try (InputStream file = ContentPack.class.getResourceAsStream(key)) {
+            return file == null ? Optional.empty() : Optional.of(file.readAllBytes());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /// All stock papers, in the order of the file.
+    public List<StockPaper> papers() {
+        return StockPapers.read(text("stock-papers.csv"));
+    }
+
+    /// @throws MissingContent when no paper has this key
+    public StockPaper paper(String key) {
+        return papers().stream()
+                .filter(paper -> paper.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new MissingContent("stock paper " + key, "stock-papers.csv"));
+    }
+
+    private String where() {
+        return shopFolder
+                .map(folder -> "the shop's folder " + folder + " and the built-in content")
+                .orElse("the built-in content");
+    }
+}

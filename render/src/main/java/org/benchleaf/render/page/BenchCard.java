@@ -1,0 +1,55 @@
+package org.benchleaf.render.page;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.shared.code.LiveLink;
+import org.benchleaf.shared.measure.LengthRange;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.ZoneRange;
+import org.benchleaf.shared.plant.Caution;
+import org.benchleaf.shared.site.Exposure;
+import org.benchleaf.shared.site.Moisture;
+import org.benchleaf.shared.site.WaterNeed;
+import org.benchleaf.shared.stock.ItemForm;
+import org.benchleaf.shared.stock.StockSize;
+
+/// The card that stands on the bench among the plants.
+///
+/// @param title names
+/// @param whyNow why it is worth buying now, one line
+/// @param exposure light it does well in; empty when not known
+/// @param waterNeed water once established
+/// @param moisture soil moisture it likes, shown when the water need is not known; empty when not known
+/// @param hardiness zones
+/// @param height mature height
+/// @param spread mature spread
+/// @param year data of the year ring
+/// @param cautions what can hurt whom
+/// @param stockSize size sold here, when the card is for one item
+/// @param form form sold here
+/// @param price price each, when the card shows one
+/// @param link leads to what is available now
+/// @param shop who prints
+public record BenchCard(
+        PlantTitle title,
+        Optional<String> whyNow,
+        Set<Exposure> exposure,
+        Optional<WaterNeed> waterNeed,
+        Set<Moisture> moisture,
+        Optional<ZoneRange> hardiness,
+        Optional<LengthRange> height,
+        Optional<LengthRange> spread,
+        YearLook year,
+        List<Caution> cautions,
+        Optional<StockSize> stockSize,
+        ItemForm form,
+        Optional<Money> price,
+        LiveLink link,
+        Shop shop) {
+    public BenchCard {
+        exposure = Set.copyOf(exposure);
+        moisture = Set.copyOf(moisture);
+        cautions = List.copyOf(cautions);
+    }
+}

@@ -1,0 +1,25 @@
+package org.benchleaf.render.page;
+
+import java.util.Optional;
+import org.benchleaf.shared.code.LiveLink;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.stock.ItemForm;
+import org.benchleaf.shared.stock.StockSize;
+
+/// A label for a row or a pot.
+///
+/// @param title names
+/// @param size size sold
+/// @param form form sold
+/// @param place block and row, such as `B4-12`
+/// @param lot the lot's number
+/// @param price price each, when it is to be shown
+/// @param link the address in the code
+public record Label(
+        PlantTitle title,
+        Optional<StockSize> size,
+        ItemForm form,
+        Optional<String> place,
+        Optional<String> lot,
+        Optional<Money> price,
+        LiveLink link) {}
