@@ -1,6 +1,7 @@
 package org.benchleaf.catalog.store;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,15 +53,13 @@ final class FactShelf {
         choose(rows, source);
     }
 
-    /// Of equal standing the one stated last is chosen, so that of two rows in one file the later one counts.
+    /// Of equal standing the one stated last is chosen, so that of two rows in one file the later one counts; failing that
+    /// the choice stays as it was.
     private static void choose(Map<Integer, Row> rows, int statedLast) {
-        int best = statedLast;
-        for (Map.Entry<Integer, Row> entry : rows.entrySet()) {
-            if (entry.getValue().compareStanding(rows.get(best)) > 0) {
-                best = entry.getKey();
-            }
-        }
-        int chosen = best;
+        Comparator<Map.Entry<Integer, Row>> order = Map.Entry.<Integer, Row>comparingByValue(Row::compareStanding)
+                .thenComparing(entry -> entry.getKey() == statedLast)
+                .thenComparing(entry -> entry.getValue().chosen());
+        int chosen = rows.entrySet().stream().max(order).map(Map.Entry::getKey).orElse(statedLast);
         rows.replaceAll((source, row) -> row.chosen(source == chosen));
     }
 

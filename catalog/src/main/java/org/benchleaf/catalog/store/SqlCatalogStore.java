@@ -42,7 +42,7 @@ public final class SqlCatalogStore implements AutoCloseable {
         if (Files.exists(file)) {
             refuseForeign(file);
         }
-        return start(new SqliteDialect(file, true), file, clock, true);
+        return start(new SqliteDialect(file, true, SqliteDialect.PATIENCE), file, clock, true);
     }
 
     /// Opens a catalog and brings an older one up to this program's schema.
@@ -53,7 +53,7 @@ public final class SqlCatalogStore implements AutoCloseable {
             throw new CatalogUnusable(Problem.of("catalog.missing", file.toString()));
         }
         refuseForeign(file);
-        return start(new SqliteDialect(file, false), file, clock, false);
+        return start(new SqliteDialect(file, false, SqliteDialect.PATIENCE), file, clock, false);
     }
 
     private static void makeFolder(Path file) {

@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.benchleaf.shared.Problem;
@@ -21,9 +22,10 @@ import org.sqlite.SQLiteOpenMode;
 ///
 /// @param file the database
 /// @param create whether it may be made
-record SqliteDialect(Path file, boolean create) implements Dialect {
-    /// How long one program waits for another one that writes.
-    private static final int PATIENCE_MILLIS = 10_000;
+/// @param patience how long one program waits for another one that writes, in whole milliseconds
+record SqliteDialect(Path file, boolean create, Duration patience) implements Dialect {
+    /// Longer than any import takes to write.
+    static final Duration PATIENCE = Duration.ofSeconds(10);
 
     private static final int READER_CACHE_KIB = 16 * 1024;
     private static final int WRITER_CACHE_KIB = 64 * 1024;
@@ -50,7 +52,7 @@ record SqliteDialect(Path file, boolean create) implements Dialect {
         }
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
-        config.setBusyTimeout(PATIENCE_MILLIS);
+        config.setBusyTimeout((int) patience.toMillis());
         config.setCacheSize(-cacheKib); // negative means KiB, not pages
         return config;
     }
