@@ -62,10 +62,7 @@ public final class FitJudge {
     /// @param occasion when, how many and in which size
     public Reason judge(Wish wish, Facts facts, BotanicalName name, PlantStock stock, Occasion occasion) {
         return switch (wish) {
-            case Wish.HardyIn(var site) -> when(wish, facts.fact(Attributes.HARDINESS), zones -> {
-                int outside = zones.halfZonesOutside(site);
-                return outside == 0 ? Optional.empty() : Optional.of(new Shortfall.HalfZones(outside));
-            });
+            case Wish.HardyIn hardy -> HardinessJudge.judge(hardy, facts);
             case Wish.GrowsIn(var light) -> nearest(wish, facts.fact(Attributes.EXPOSURE), light);
             case Wish.LikesSoil(var moisture) -> nearest(wish, facts.fact(Attributes.MOISTURE), moisture);
             case Wish.LikesTexture(var texture) -> nearest(wish, facts.fact(Attributes.SOIL_TEXTURE), texture);
