@@ -16,7 +16,6 @@ import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.PlantRecord;
-import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
@@ -37,7 +36,6 @@ public final class Benchleaf implements AutoCloseable {
     private final Clock clock;
     private final Catalog catalog;
     private final ContentPack content;
-    private final NameReader nameReader = new NameReader();
     private @Nullable PlantIndex index;
 
     private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
@@ -114,7 +112,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, settings.language(), new Relatives(nameReader, catalog.names()));
+        return new SheetAssembler(settings, settings.language(), new Relatives(catalog.names()));
     }
 
     public PrintService printing() {

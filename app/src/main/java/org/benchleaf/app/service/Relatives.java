@@ -14,11 +14,9 @@ import org.benchleaf.shared.plant.Kinship;
 
 /// Reads `smaller sister of: Fothergilla major` and finds the other plant's page.
 public final class Relatives {
-    private final NameReader reader;
     private final NameBook names;
 
-    public Relatives(NameReader reader, NameBook names) {
-        this.reader = reader;
+    public Relatives(NameBook names) {
         this.names = names;
     }
 
@@ -32,7 +30,7 @@ public final class Relatives {
             }
             Optional<Kinship> kinship = Term.read(Kinship.class, line.substring(0, colon)).toOptional();
             if (kinship.isPresent()
-                    && reader.read(line.substring(colon + 1).strip()) instanceof NameReading.Read(var other, var notes)) {
+                    && NameReader.read(line.substring(colon + 1).strip()) instanceof NameReading.Read(var other, var notes)) {
                 relatives.add(new Relative(kinship.get(), other, names.byName(other)));
             }
         }
