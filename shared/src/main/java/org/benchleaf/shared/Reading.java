@@ -51,7 +51,8 @@ public sealed interface Reading<T> {
     default T orThrow() {
         return switch (this) {
             case Read<T>(T value) -> value;
-            case Refused<T>(Problem problem) -> throw new IllegalArgumentException(problem.key() + " " + problem.details());
+            case Refused<T>(Problem problem) ->
+                throw new IllegalArgumentException(problem.key() + " " + problem.details());
         };
     }
 }

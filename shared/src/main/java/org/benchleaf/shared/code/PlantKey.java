@@ -49,7 +49,11 @@ public record PlantKey(String text) implements Comparable<PlantKey> {
 
     /// Reads a key as people type it: any case, `O` for zero, `I` or `L` for one.
     public static Reading<PlantKey> read(String text) {
-        String key = text.strip().toUpperCase(Locale.ROOT).replace('O', '0').replace('I', '1').replace('L', '1');
+        String key = text.strip()
+                .toUpperCase(Locale.ROOT)
+                .replace('O', '0')
+                .replace('I', '1')
+                .replace('L', '1');
         return isKey(key) ? Reading.of(new PlantKey(key)) : Reading.refused("key.unknown", text);
     }
 

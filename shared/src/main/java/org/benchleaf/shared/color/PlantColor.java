@@ -50,7 +50,9 @@ public record PlantColor(String word, Srgb srgb) {
 
     /// The form that [#readList] reads back.
     public static String write(List<PlantColor> colors) {
-        return colors.isEmpty() ? "none" : colors.stream().map(PlantColor::toString).collect(Collectors.joining("; "));
+        return colors.isEmpty()
+                ? "none"
+                : colors.stream().map(PlantColor::toString).collect(Collectors.joining("; "));
     }
 
     /// The family of its word, or else the family that looks nearest (CIEDE2000).

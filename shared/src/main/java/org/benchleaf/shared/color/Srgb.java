@@ -11,7 +11,8 @@ import org.benchleaf.shared.Reading;
 public record Srgb(int red, int green, int blue) {
     public Srgb {
         if ((red | green | blue) < 0 || red > 255 || green > 255 || blue > 255) {
-            throw new IllegalArgumentException("sRGB channels are 0 to 255; got %d, %d, %d".formatted(red, green, blue));
+            throw new IllegalArgumentException(
+                    "sRGB channels are 0 to 255; got %d, %d, %d".formatted(red, green, blue));
         }
     }
 

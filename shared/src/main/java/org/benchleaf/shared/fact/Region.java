@@ -96,7 +96,9 @@ public record Region(String code) implements Comparable<Region> {
         String wanted = text.strip();
         for (Map.Entry<String, String> entry : NAMES.entrySet()) {
             String code = entry.getKey();
-            if (code.equalsIgnoreCase(wanted) || code.substring(3).equalsIgnoreCase(wanted) || entry.getValue().equalsIgnoreCase(wanted)) {
+            if (code.equalsIgnoreCase(wanted)
+                    || code.substring(3).equalsIgnoreCase(wanted)
+                    || entry.getValue().equalsIgnoreCase(wanted)) {
                 return Reading.of(new Region(code));
             }
         }

@@ -21,7 +21,8 @@ public record HardinessZone(int half) implements Comparable<HardinessZone> {
 
     private static final int HALF_ZONE_F = 5;
     private static final int COUNT = 26;
-    private static final Pattern WRITTEN = Pattern.compile("(?:usda\\s*)?(?:zone\\s*)?(\\d{1,2})\\s*([ab])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WRITTEN =
+            Pattern.compile("(?:usda\\s*)?(?:zone\\s*)?(\\d{1,2})\\s*([ab])", Pattern.CASE_INSENSITIVE);
 
     public HardinessZone {
         if (half < 0 || half >= COUNT) {
@@ -41,7 +42,9 @@ public record HardinessZone(int half) implements Comparable<HardinessZone> {
         if (Double.isNaN(fahrenheit) || fahrenheit < COLDEST_F || fahrenheit >= COLDEST_F + COUNT * HALF_ZONE_F) {
             return Optional.empty();
         }
-        return Optional.of(new HardinessZone((int) Math.floor((fahrenheit - COLDEST_F) / HALF_ZONE_F)));
+        // bounds are whole degrees, so only the floor is exact: shifting first would round the last double below a
+        // bound
+        return Optional.of(new HardinessZone(((int) Math.floor(fahrenheit) - COLDEST_F) / HALF_ZONE_F));
     }
 
     /// The half zone of a temperature in °C, converted exactly first: Celsius bounds rounded to a tenth, as printed on

@@ -20,13 +20,15 @@ public record LengthRange(int lowCm, int highCm) {
     private static final double FOOT_CM = 30.48;
     private static final String NUMBER = "(\\d+(?:[.,]\\d+)?(?:\\s*[½¼¾])?|[½¼¾])";
     private static final String UNIT = "(ft|feet|foot|'|′|in|inch|inches|\"|″|cm|m|mm|metres?|meters?)";
-    private static final Pattern FEET_AND_INCHES = Pattern.compile("(\\d+)\\s*(?:ft|feet|foot|'|′)\\s*(\\d+)\\s*(?:in|inches|\"|″)");
+    private static final Pattern FEET_AND_INCHES =
+            Pattern.compile("(\\d+)\\s*(?:ft|feet|foot|'|′)\\s*(\\d+)\\s*(?:in|inches|\"|″)");
     private static final Pattern WRITTEN =
             Pattern.compile(NUMBER + "\\s*" + UNIT + "?(?:\\s*(?:-|–|—|to)\\s*" + NUMBER + "\\s*" + UNIT + "?)?");
 
     public LengthRange {
         if (!isSpan(lowCm, highCm)) {
-            throw new IllegalArgumentException("length must be 1 to 15000 cm, low before high; got %d-%d cm".formatted(lowCm, highCm));
+            throw new IllegalArgumentException(
+                    "length must be 1 to 15000 cm, low before high; got %d-%d cm".formatted(lowCm, highCm));
         }
     }
 
@@ -58,7 +60,8 @@ public record LengthRange(int lowCm, int highCm) {
             return Reading.refused("length.unknown", text);
         }
         boolean single = matcher.group(3) == null;
-        Optional<String> lastUnit = Optional.ofNullable(single ? matcher.group(2) : matcher.group(4)).or(() -> unitOfColumn);
+        Optional<String> lastUnit = Optional.ofNullable(single ? matcher.group(2) : matcher.group(4))
+                .or(() -> unitOfColumn);
         if (lastUnit.isEmpty()) {
             return Reading.refused("length.unit", text);
         }

@@ -11,7 +11,8 @@ import org.benchleaf.shared.Reading;
 /// @param minor cents (or what the currency has), 0 or more
 /// @param currency ISO 4217
 public record Money(long minor, Currency currency) implements Comparable<Money> {
-    private static final Pattern WRITTEN = Pattern.compile("(?:([A-Z]{3})\\s*)?[$€£]?\\s*(\\d{1,9}(?:\\.\\d{1,2})?)(?:\\s*([A-Z]{3}))?");
+    private static final Pattern WRITTEN =
+            Pattern.compile("(?:([A-Z]{3})\\s*)?[$€£]?\\s*(\\d{1,9}(?:\\.\\d{1,2})?)(?:\\s*([A-Z]{3}))?");
 
     public Money {
         if (minor < 0) {

@@ -61,7 +61,9 @@ public record MonthSet(int bits) {
         }
         for (Month month : Month.values()) {
             String name = month.name().toLowerCase(Locale.ROOT);
-            if (name.equals(word) || name.substring(0, 3).equals(word.replace(".", "")) || word.equals("sept") && month == Month.SEPTEMBER) {
+            if (name.equals(word)
+                    || name.substring(0, 3).equals(word.replace(".", ""))
+                    || word.equals("sept") && month == Month.SEPTEMBER) {
                 return month.getValue();
             }
         }
@@ -127,7 +129,9 @@ public record MonthSet(int bits) {
     @Override
     public String toString() {
         return runs().stream()
-                .map(run -> run.get(0) == run.get(1) ? abbreviation(run.get(0)) : abbreviation(run.get(0)) + "-" + abbreviation(run.get(1)))
+                .map(run -> run.get(0) == run.get(1)
+                        ? abbreviation(run.get(0))
+                        : abbreviation(run.get(0)) + "-" + abbreviation(run.get(1)))
                 .collect(Collectors.joining("; "));
     }
 

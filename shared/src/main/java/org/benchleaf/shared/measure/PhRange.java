@@ -10,12 +10,13 @@ import org.benchleaf.shared.Reading;
 /// @param lowTenths 30 (pH 3.0) or more
 /// @param highTenths 100 (pH 10.0) or less, not below `lowTenths`
 public record PhRange(int lowTenths, int highTenths) {
-    private static final Pattern WRITTEN =
-            Pattern.compile("(?:ph\\s*)?(\\d{1,2}(?:\\.\\d+)?)(?:\\s*(?:-|–|to)\\s*(\\d{1,2}(?:\\.\\d+)?))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WRITTEN = Pattern.compile(
+            "(?:ph\\s*)?(\\d{1,2}(?:\\.\\d+)?)(?:\\s*(?:-|–|to)\\s*(\\d{1,2}(?:\\.\\d+)?))?", Pattern.CASE_INSENSITIVE);
 
     public PhRange {
         if (lowTenths < 30 || highTenths > 100 || lowTenths > highTenths) {
-            throw new IllegalArgumentException("pH must be 3.0 to 10.0, low before high; got %s".formatted(written(lowTenths, highTenths)));
+            throw new IllegalArgumentException(
+                    "pH must be 3.0 to 10.0, low before high; got %s".formatted(written(lowTenths, highTenths)));
         }
     }
 

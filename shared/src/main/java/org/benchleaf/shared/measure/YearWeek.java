@@ -40,7 +40,9 @@ public record YearWeek(int year, int week) implements Comparable<YearWeek> {
     }
 
     private static int weeksIn(int year) {
-        return (int) LocalDate.of(year, 6, 1).range(IsoFields.WEEK_OF_WEEK_BASED_YEAR).getMaximum();
+        return (int) LocalDate.of(year, 6, 1)
+                .range(IsoFields.WEEK_OF_WEEK_BASED_YEAR)
+                .getMaximum();
     }
 
     /// The Monday on which it starts.

@@ -37,7 +37,13 @@ public record BotanicalName(
 
     public static BotanicalName ofGenus(String genus) {
         return new BotanicalName(
-                HybridMark.NONE, genus, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                HybridMark.NONE,
+                genus,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public static BotanicalName ofSpecies(String genus, String epithet) {
@@ -45,11 +51,13 @@ public record BotanicalName(
     }
 
     public BotanicalName withSpecies(Epithet epithet) {
-        return new BotanicalName(genusMark, genus, Optional.of(epithet), infraspecific, group, cultivar, tradeDesignation);
+        return new BotanicalName(
+                genusMark, genus, Optional.of(epithet), infraspecific, group, cultivar, tradeDesignation);
     }
 
     public BotanicalName withCultivar(String epithet) {
-        return new BotanicalName(genusMark, genus, species, infraspecific, group, Optional.of(epithet), tradeDesignation);
+        return new BotanicalName(
+                genusMark, genus, species, infraspecific, group, Optional.of(epithet), tradeDesignation);
     }
 
     /// The taxon whose facts hold for this plant unless it states its own: the name without what cultivation added, or
@@ -79,9 +87,11 @@ public record BotanicalName(
             addMarked(parts, below.epithet().mark(), below.epithet().text(), true);
         });
         boolean more = cultivar.isPresent() || tradeDesignation.isPresent();
-        group.ifPresent(name -> parts.add(new NamePart(more ? "(" + name + " Group)" : name + " Group", NamePart.Type.ROMAN, true)));
+        group.ifPresent(name ->
+                parts.add(new NamePart(more ? "(" + name + " Group)" : name + " Group", NamePart.Type.ROMAN, true)));
         cultivar.ifPresent(epithet -> parts.add(new NamePart("'" + epithet + "'", NamePart.Type.CULTIVAR, true)));
-        tradeDesignation.ifPresent(name -> parts.add(new NamePart(name.toUpperCase(Locale.ROOT), NamePart.Type.TRADE, true)));
+        tradeDesignation.ifPresent(
+                name -> parts.add(new NamePart(name.toUpperCase(Locale.ROOT), NamePart.Type.TRADE, true)));
         return List.copyOf(parts);
     }
 
@@ -90,13 +100,15 @@ public record BotanicalName(
             // ICN Rec. H.3A: the sign stands against the epithet; + for chimaeras stands apart
             parts.add(new NamePart(mark.sign(), NamePart.Type.ROMAN, spaced));
         }
-        parts.add(new NamePart(latin, NamePart.Type.LATIN, mark == HybridMark.GRAFT || mark == HybridMark.NONE && spaced));
+        parts.add(new NamePart(
+                latin, NamePart.Type.LATIN, mark == HybridMark.GRAFT || mark == HybridMark.NONE && spaced));
     }
 
     /// Lower-case letters without accents, marks, quotes and ranks, for order in lists.
     public String sortKey() {
         String bare = parts().stream()
-                .filter(part -> part.type() != NamePart.Type.ROMAN || part.text().contains("Group"))
+                .filter(part ->
+                        part.type() != NamePart.Type.ROMAN || part.text().contains("Group"))
                 .map(NamePart::text)
                 .collect(Collectors.joining(" "));
         return Normalizer.normalize(bare, Normalizer.Form.NFD)

@@ -6,7 +6,8 @@ package org.benchleaf.shared.name;
 /// @param type how it is set
 /// @param spaced whether a space stands before it
 public record NamePart(String text, Type type, boolean spaced) {
-    /// How a part of a name is set: Latin in italics, marks and ranks in roman, trade designations in a type of their own.
+    /// How a part of a name is set: Latin in italics, marks and ranks in roman, trade designations in a type of their
+    /// own.
     public enum Type {
         LATIN,
         ROMAN,

@@ -58,7 +58,9 @@ public record Caution(Hazard hazard, Set<Creature> whom, String how) {
 
     /// The form that [#readList] reads back.
     public static String write(List<Caution> cautions) {
-        return cautions.isEmpty() ? "none known" : cautions.stream().map(Caution::toString).collect(Collectors.joining("; "));
+        return cautions.isEmpty()
+                ? "none known"
+                : cautions.stream().map(Caution::toString).collect(Collectors.joining("; "));
     }
 
     @Override

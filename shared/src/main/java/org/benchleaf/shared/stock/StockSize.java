@@ -55,7 +55,8 @@ public sealed interface StockSize extends Comparable<StockSize> {
     record Height(int lowInches, int highInches, RootPackage roots) implements StockSize {
         public Height {
             if (lowInches < 3 || highInches < lowInches || highInches > 600) {
-                throw new IllegalArgumentException("a height interval is 3 to 600 in, low before high; got %d-%d".formatted(lowInches, highInches));
+                throw new IllegalArgumentException("a height interval is 3 to 600 in, low before high; got %d-%d"
+                        .formatted(lowInches, highInches));
             }
         }
 
@@ -70,18 +71,22 @@ public sealed interface StockSize extends Comparable<StockSize> {
     Pattern POT = Pattern.compile("(\\d{1,2})\\s*cm(?:\\s*pots?)?", Pattern.CASE_INSENSITIVE);
     String ROOTS = "(?:\\s*(B\\s*&\\s*B|BB|balled and burlapped|bare\\s*root|BR|container))?";
     Pattern CALIPER = Pattern.compile(
-            "(\\d{1,2}(?:\\.\\d{1,2})?)\\s*(?:in|inch|inches|\"|″)\\s*(?:cal|caliper)\\.?" + ROOTS, Pattern.CASE_INSENSITIVE);
+            "(\\d{1,2}(?:\\.\\d{1,2})?)\\s*(?:in|inch|inches|\"|″)\\s*(?:cal|caliper)\\.?" + ROOTS,
+            Pattern.CASE_INSENSITIVE);
     Pattern HEIGHT = Pattern.compile(
-            "(\\d{1,3})\\s*(?:ft|'|in|\")?\\s*(?:-|–|to)\\s*(\\d{1,3})\\s*(ft|feet|'|′|in|inches|\"|″)(?:\\s*(?:ht|height|spread)\\.?)?" + ROOTS,
+            "(\\d{1,3})\\s*(?:ft|'|in|\")?\\s*(?:-|–|to)\\s*(\\d{1,3})\\s*(ft|feet|'|′|in|inches|\"|″)(?:\\s*(?:ht|height|spread)\\.?)?"
+                    + ROOTS,
             Pattern.CASE_INSENSITIVE);
 
-    /// Reads `#3`, `#SP4`, `19 cm`, `2.5 in cal B&B`, `2" cal`, `5-6 ft B&B`, `18-24"`; field-grown stock without a word
+    /// Reads `#3`, `#SP4`, `19 cm`, `2.5 in cal B&B`, `2" cal`, `5-6 ft B&B`, `18-24"`; field-grown stock without a
+    /// word
     /// for its roots is taken as balled and burlapped.
     ///
     /// Gallons are refused here: a class is not a gallon, so only a shop can say what its `3 gal` is.
     static Reading<StockSize> read(String text) {
         String wanted = text.strip();
-        Optional<ContainerClass> container = wanted.matches("(?i)(#|no\\.?)\\s*\\w+") ? ContainerClass.ofMark(wanted) : Optional.empty();
+        Optional<ContainerClass> container =
+                wanted.matches("(?i)(#|no\\.?)\\s*\\w+") ? ContainerClass.ofMark(wanted) : Optional.empty();
         if (container.isPresent()) {
             return Reading.of(new Container(container.get()));
         }
@@ -89,7 +94,9 @@ public sealed interface StockSize extends Comparable<StockSize> {
             return Reading.refused("size.gallon", text);
         }
         try {
-            return readMeasured(wanted).<Reading<StockSize>>map(Reading::of).orElseGet(() -> Reading.refused("size.unknown", text));
+            return readMeasured(wanted)
+                    .<Reading<StockSize>>map(Reading::of)
+                    .orElseGet(() -> Reading.refused("size.unknown", text));
         } catch (IllegalArgumentException outOfRange) {
             return Reading.refused("size.unknown", text);
         }
@@ -103,7 +110,9 @@ public sealed interface StockSize extends Comparable<StockSize> {
         Matcher caliper = CALIPER.matcher(wanted);
         if (caliper.matches()) {
             double quarters = Double.parseDouble(caliper.group(1)) * 4;
-            return quarters == Math.rint(quarters) ? Optional.of(new Caliper((int) quarters, roots(caliper.group(2)))) : Optional.empty();
+            return quarters == Math.rint(quarters)
+                    ? Optional.of(new Caliper((int) quarters, roots(caliper.group(2))))
+                    : Optional.empty();
         }
         Matcher height = HEIGHT.matcher(wanted);
         if (height.matches()) {
@@ -145,5 +154,4 @@ public sealed interface StockSize extends Comparable<StockSize> {
         int byRank = Double.compare(rank(), other.rank());
         return byRank != 0 ? byRank : toString().compareTo(other.toString());
     }
-
 }

@@ -1,0 +1,54 @@
+package org.benchleaf.catalog;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.shared.code.PlantKey;
+
+/// The read side of a catalog: facts and stock as of now. Safe for many threads.
+public interface CatalogView {
+    CatalogRevision revision();
+
+    /// When the last change was applied; empty for an empty catalog.
+    Optional<Instant> changedAt();
+
+    /// A plant, retired ones too: what was printed for it still leads here.
+    default Optional<PlantRecord> plant(PlantKey key) {
+        return Optional.ofNullable(plants(List.of(key)).get(key));
+    }
+
+    /// The plants with these keys that exist; in the order asked.
+    Map<PlantKey, PlantRecord> plants(Collection<PlantKey> keys);
+
+    /// The stock of these plants; a plant without items has an empty stock.
+    Map<PlantKey, PlantStock> stock(Collection<PlantKey> keys);
+
+    /// Hands over every plant that is not retired, in the order of keys, from one consistent state.
+    ///
+    /// @return the revision of that state
+    CatalogRevision forEachPlant(Consumer<PlantRecord> consumer);
+
+    /// Hands over the stock of every plant that has items, in the order of keys, from one consistent state.
+    CatalogRevision forEachStock(Consumer<PlantStock> consumer);
+
+    /// What changed after a revision, oldest first; a plant that changed twice comes once, at its last change.
+    List<Change> changesSince(CatalogRevision revision);
+
+    /// One entry of the change feed.
+    ///
+    /// @param revision the state that the change made
+    /// @param plant the plant that is different now
+    /// @param kind what of it changed
+    record Change(CatalogRevision revision, PlantKey plant, Kind kind) {
+        /// Facts and names change seldom, stock hourly: readers may treat them apart.
+        public enum Kind {
+            PLANT,
+            STOCK
+        }
+    }
+}

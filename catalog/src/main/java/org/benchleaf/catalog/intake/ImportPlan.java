@@ -1,0 +1,43 @@
+package org.benchleaf.catalog.intake;
+
+import java.util.List;
+import org.benchleaf.catalog.CatalogRevision;
+
+/// Everything an import would do, worked out before anything is done; a dry run prints the same plan.
+///
+/// @param file the name of the spreadsheet
+/// @param base the state of the catalog it was worked out against; applying it to a later one is refused
+/// @param rank how much the file's facts count beside others: the higher is chosen, of equals the newer
+/// @param rows how many rows were read, the heading not counted
+/// @param plants what it says of plants, in the order of rows
+/// @param lots what it says of lots, in the order of rows
+/// @param findings what a person should know, in the order of rows
+public record ImportPlan(
+        String file,
+        CatalogRevision base,
+        Rank rank,
+        long rows,
+        List<PlantDraft> plants,
+        List<LotDraft> lots,
+        List<Finding> findings) {
+    public ImportPlan {
+        plants = List.copyOf(plants);
+        lots = List.copyOf(lots);
+        findings = List.copyOf(findings);
+    }
+
+    /// Whose facts are chosen when sources disagree: the shop's own before a reference work.
+    public enum Rank {
+        REFERENCE,
+        OWN
+    }
+
+    /// Rows that are not loaded.
+    public long rowsLeftOut() {
+        return findings.stream()
+                .filter(finding -> finding.outcome() == Finding.Outcome.ROW_LEFT_OUT)
+                .map(finding -> finding.place().row())
+                .distinct()
+                .count();
+    }
+}

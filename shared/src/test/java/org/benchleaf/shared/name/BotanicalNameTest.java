@@ -1,0 +1,70 @@
+package org.benchleaf.shared.name;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class BotanicalNameTest {
+    private static final BotanicalName MARIESII = new BotanicalName(
+            HybridMark.NONE,
+            "Viburnum",
+            Optional.of(Epithet.of("plicatum")),
+            Optional.of(new Infraspecific(Rank.FORM, Epithet.of("tomentosum"))),
+            Optional.empty(),
+            Optional.of("Mariesii"),
+            Optional.empty());
+    private static final BotanicalName WITCH_HAZEL = BotanicalName.ofGenus("Hamamelis")
+            .withSpecies(new Epithet(HybridMark.HYBRID, "intermedia"))
+            .withCultivar("Arnold Promise");
+
+    // ICN Art. 24 (rank between the epithets) and ICNCP Art. 14 (single quotes round the epithet)
+    @Test
+    void writesRankAndCultivarByTheCodes() {
+        assertThat(MARIESII).hasToString("Viburnum plicatum f. tomentosum 'Mariesii'");
+    }
+
+    // ICN Rec. H.3A: the multiplication sign stands against the epithet
+    @Test
+    void writesTheHybridSignAgainstTheEpithet() {
+        assertThat(WITCH_HAZEL).hasToString("Hamamelis ×intermedia 'Arnold Promise'");
+    }
+
+    @Test
+    void setsLatinInItalicsAndMarksInRoman() {
+        assertThat(MARIESII.parts())
+                .extracting(NamePart::type)
+                .containsExactly(
+                        NamePart.Type.LATIN,
+                        NamePart.Type.LATIN,
+                        NamePart.Type.ROMAN,
+                        NamePart.Type.LATIN,
+                        NamePart.Type.CULTIVAR);
+    }
+
+    @Test
+    void inheritsFromItsTaxonThenItsSpecies() {
+        BotanicalName form = MARIESII.taxonAbove().orElseThrow();
+        assertThat(form).hasToString("Viburnum plicatum f. tomentosum");
+        assertThat(form.taxonAbove().orElseThrow()).hasToString("Viburnum plicatum");
+        assertThat(form.taxonAbove().orElseThrow().taxonAbove()).isEmpty();
+        assertThat(BotanicalName.ofGenus("Fothergilla")
+                        .withCultivar("Mount Airy")
+                        .taxonAbove())
+                .isEmpty();
+    }
+
+    // sorting ignores ×, quotes and ranks: common practice, no source
+    @Test
+    void sortsWithoutMarks() {
+        assertThat(WITCH_HAZEL.sortKey()).isEqualTo("hamamelis intermedia arnold promise");
+        assertThat(MARIESII.sortKey()).isEqualTo("viburnum plicatum tomentosum mariesii");
+    }
+
+    @Test
+    void refusesImpossibleParts() {
+        assertThatThrownBy(() -> BotanicalName.ofGenus("acer")).hasMessage("not a genus: acer");
+        assertThatThrownBy(() -> Epithet.of("Rubrum")).hasMessage("not an epithet: Rubrum");
+    }
+}
