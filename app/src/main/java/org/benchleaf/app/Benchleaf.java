@@ -108,7 +108,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public PlantFinder plantFinder() {
-        return new PlantFinder(catalog.view(), this::names);
+        return new PlantFinder(catalog.view(), catalog::names, this::names);
     }
 
     public SheetAssembler sheets() {
