@@ -125,12 +125,10 @@ class CatalogImportTest {
         List<PlantDraft> drafts = new ArrayList<>(maples());
         drafts.add(alsoKnownAs(plant(BotanicalName.ofSpecies("Aronia", "arbutifolia")), "Photinia pyrifolia"));
         ImportPlan.Rank own = ImportPlan.Rank.OWN;
-        CatalogRevision first =
-                catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
+        CatalogRevision first = catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
         PlantRecord before = named(OCTOBER_GLORY);
 
-        CatalogRevision second =
-                catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
+        CatalogRevision second = catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
 
         assertThat(second).isEqualTo(first);
         assertThat(catalog.view().changesSince(first)).isEmpty();
@@ -150,13 +148,10 @@ class CatalogImportTest {
     void refusesAPlanMadeForAnEarlierStateAndChangesNothing() {
         ImportPlan stale = plan(catalog, plant(BotanicalName.ofSpecies("Itea", "virginica")));
         CatalogRevision now = apply(maples());
-        assertThatThrownBy(() -> catalog.apply(stale))
-                .isInstanceOfSatisfying(ImportRefused.class, refused -> {
-                    assertThat(refused.problem().key()).isEqualTo("import.stale");
-                    assertThat(refused.problem().details())
-                            .containsEntry("base", "0")
-                            .containsEntry("now", "1");
-                });
+        assertThatThrownBy(() -> catalog.apply(stale)).isInstanceOfSatisfying(ImportRefused.class, refused -> {
+            assertThat(refused.problem().key()).isEqualTo("import.stale");
+            assertThat(refused.problem().details()).containsEntry("base", "0").containsEntry("now", "1");
+        });
         assertThat(catalog.view().revision()).isEqualTo(now);
         assertThat(catalog.names().byName(BotanicalName.ofSpecies("Itea", "virginica")))
                 .isEmpty();
@@ -172,11 +167,10 @@ class CatalogImportTest {
                         lot("T0001", OCTOBER_GLORY, 40),
                         lot("T0002", BotanicalName.ofSpecies("Nyssa", "sylvatica"), 5),
                         lot("T0003", RED_MAPLE, 7)));
-        assertThatThrownBy(() -> catalog.apply(plan))
-                .isInstanceOfSatisfying(ImportRefused.class, refused -> {
-                    assertThat(refused.problem().key()).isEqualTo("lot.plant.unknown");
-                    assertThat(refused.place()).isPresent();
-                });
+        assertThatThrownBy(() -> catalog.apply(plan)).isInstanceOfSatisfying(ImportRefused.class, refused -> {
+            assertThat(refused.problem().key()).isEqualTo("lot.plant.unknown");
+            assertThat(refused.place()).isPresent();
+        });
         assertThat(catalog.view().revision()).isEqualTo(EMPTY);
         assertThat(catalog.view().changesSince(EMPTY)).isEmpty();
         assertThat(catalog.names().byName(RED_MAPLE)).isEmpty();
@@ -303,7 +297,10 @@ class CatalogImportTest {
     @Test
     void registersAKeyThatTheCatalogDoesNotKnowAsItIs() {
         PlantKey given = PlantKey.ofSerial(1); // the very key that the second new plant would get
-        apply(plant(RED_MAPLE), plant(OCTOBER_GLORY), keyed(given, plant(BotanicalName.ofSpecies("Itea", "virginica"))));
+        apply(
+                plant(RED_MAPLE),
+                plant(OCTOBER_GLORY),
+                keyed(given, plant(BotanicalName.ofSpecies("Itea", "virginica"))));
         assertThat(named(BotanicalName.ofSpecies("Itea", "virginica")).key()).isEqualTo(given);
         apply(plant(BotanicalName.ofSpecies("Nyssa", "sylvatica")));
         List<PlantKey> keys = new ArrayList<>();

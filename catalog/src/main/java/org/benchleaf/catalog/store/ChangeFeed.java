@@ -12,8 +12,8 @@ import org.jdbi.v3.core.Handle;
 final class ChangeFeed {
     private static final String RECORD = "INSERT INTO plant_change (plant, kind, revision) VALUES (?, ?, ?)"
             + " ON CONFLICT (plant, kind) DO UPDATE SET revision = excluded.revision";
-    private static final String CULTIVARS = "SELECT c.serial FROM plant t JOIN plant c ON c.taxon_name = t.name"
-            + " WHERE t.serial IN (<keys>)";
+    private static final String CULTIVARS =
+            "SELECT c.serial FROM plant t JOIN plant c ON c.taxon_name = t.name" + " WHERE t.serial IN (<keys>)";
 
     private ChangeFeed() {}
 

@@ -88,8 +88,8 @@ final class PlantResolver {
     }
 
     private PlantEdit named(PlantKey key, BotanicalName name) {
-        PlantEdit edit = byKey.computeIfAbsent(
-                key, given -> new PlantEdit(nextSerial++, given, Optional.empty(), name));
+        PlantEdit edit =
+                byKey.computeIfAbsent(key, given -> new PlantEdit(nextSerial++, given, Optional.empty(), name));
         edit.name = name;
         return edit;
     }

@@ -43,14 +43,14 @@ final class PlantWriter {
             + " ON CONFLICT (plant, attribute, source) DO UPDATE SET value = excluded.value,"
             + " source_rank = excluded.source_rank, entered = excluded.entered, chosen = excluded.chosen";
 
-    private static final String OLD_NAMES = "SELECT plant, kind, language, text, source, name_rank, place"
-            + " FROM plant_name WHERE plant IN (<keys>)";
+    private static final String OLD_NAMES =
+            "SELECT plant, kind, language, text, source, name_rank, place" + " FROM plant_name WHERE plant IN (<keys>)";
     private static final String NAME = "INSERT INTO plant_name"
             + " (plant, kind, language, text, source, name_rank, place) VALUES (?, ?, ?, ?, ?, ?, ?)"
             + " ON CONFLICT (plant, kind, language, text, source) DO UPDATE SET name_rank = excluded.name_rank,"
             + " place = excluded.place";
-    private static final String NO_NAME = "DELETE FROM plant_name"
-            + " WHERE plant = ? AND kind = ? AND language = ? AND text = ? AND source = ?";
+    private static final String NO_NAME =
+            "DELETE FROM plant_name" + " WHERE plant = ? AND kind = ? AND language = ? AND text = ? AND source = ?";
 
     private final Handle handle;
     private final SourceIds sources;
@@ -173,10 +173,15 @@ final class PlantWriter {
             for (Fact<?> fact : draft.facts()) {
                 Stated place = new Stated(fact.attribute().id(), sources.of(fact.source()));
                 stated.remove(place);
-                stated.put(place, fact.text());
+                stated.put(place, plain(fact.text()));
             }
         }
         return stated;
+    }
+
+    /// Control characters have no meaning in a fact, and readers use two of them as separators.
+    private static String plain(String value) {
+        return value.replace(FactReader.BETWEEN_FACTS, ' ').replace(FactReader.BETWEEN_PARTS, ' ');
     }
 
     private void writeNames(List<PlantEdit> chunk, List<Integer> known) throws SQLException {
@@ -198,11 +203,11 @@ final class PlantWriter {
                     remove.add(edit.serial, id.kind(), id.language(), id.text(), id.source());
                     changed.add(edit.serial);
                 }
-                for (Map.Entry<NameShelf.Id, NameShelf.Row> entry : shelf.changed().entrySet()) {
+                for (Map.Entry<NameShelf.Id, NameShelf.Row> entry :
+                        shelf.changed().entrySet()) {
                     NameShelf.Id id = entry.getKey();
                     NameShelf.Row row = entry.getValue();
-                    write.add(
-                            edit.serial, id.kind(), id.language(), id.text(), id.source(), row.rank(), row.place());
+                    write.add(edit.serial, id.kind(), id.language(), id.text(), id.source(), row.rank(), row.place());
                     changed.add(edit.serial);
                 }
             }

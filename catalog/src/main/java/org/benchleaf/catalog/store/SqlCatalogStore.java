@@ -11,7 +11,6 @@ import java.util.List;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.catalog.CatalogView;
-import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.intake.ImportPlan;

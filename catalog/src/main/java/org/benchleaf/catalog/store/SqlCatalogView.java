@@ -27,11 +27,12 @@ final class SqlCatalogView implements CatalogView {
             + " JOIN plant p ON p.serial = c.plant WHERE c.revision > ? ORDER BY c.revision, p.plant_key, c.kind";
 
     private final Database database;
-    private final PlantReader plants = new PlantReader(new FactValues(), new Sources());
+    private final PlantReader plants;
     private final StockReader stock = new StockReader();
 
     SqlCatalogView(Database database) {
         this.database = database;
+        this.plants = new PlantReader(database.dialect());
     }
 
     @Override
@@ -56,16 +57,16 @@ final class SqlCatalogView implements CatalogView {
 
     @Override
     public CatalogRevision forEachPlant(Consumer<PlantRecord> consumer) {
-        return inPages(NEXT_PLANTS, (handle, keys) -> plants.read(handle, keys)
-                .values()
-                .forEach(consumer));
+        return inPages(
+                NEXT_PLANTS,
+                (handle, keys) -> plants.read(handle, keys).values().forEach(consumer));
     }
 
     @Override
     public CatalogRevision forEachStock(Consumer<PlantStock> consumer) {
-        return inPages(NEXT_STOCKED, (handle, keys) -> stock.read(handle, keys)
-                .values()
-                .forEach(consumer));
+        return inPages(
+                NEXT_STOCKED,
+                (handle, keys) -> stock.read(handle, keys).values().forEach(consumer));
     }
 
     /// What is done with one page of keys.

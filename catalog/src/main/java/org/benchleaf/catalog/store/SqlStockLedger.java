@@ -64,9 +64,8 @@ final class SqlStockLedger implements StockLedger {
 
     private static LedgerResult repeated(Handle handle, Entry earlier, Entry now, String key) {
         if (!earlier.equals(now)) {
-            return new LedgerResult.Refused(Problem.of("ledger.key.reused", key)
-                    .with("lot", now.lot())
-                    .with("earlier", earlier.lot()));
+            return new LedgerResult.Refused(
+                    Problem.of("ledger.key.reused", key).with("lot", now.lot()).with("earlier", earlier.lot()));
         }
         return new LedgerResult.AlreadyApplied(
                 lot(handle, earlier.lot()).map(Lot::onHand).orElse(0));

@@ -41,8 +41,7 @@ final class StockReader {
             new Memo<>(text -> Term.read(ItemForm.class, text).orThrow());
     private final Memo<Money> prices =
             new Memo<>(text -> Money.read(text, DOLLARS).orThrow());
-    private final Memo<YearWeek> weeks =
-            new Memo<>(text -> YearWeek.read(text).orThrow());
+    private final Memo<YearWeek> weeks = new Memo<>(text -> YearWeek.read(text).orThrow());
     private final Memo<Set<Condition>> conditions =
             new Memo<>(text -> Term.readSet(Condition.class, text).orThrow());
 
@@ -74,9 +73,7 @@ final class StockReader {
         });
         Map<PlantKey, PlantStock> stock = new LinkedHashMap<>();
         for (PlantKey key : keys) {
-            stock.put(
-                    key,
-                    new PlantStock(key, items.getOrDefault(key, List.of()), lots.getOrDefault(key, List.of())));
+            stock.put(key, new PlantStock(key, items.getOrDefault(key, List.of()), lots.getOrDefault(key, List.of())));
         }
         return stock;
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
@@ -19,7 +20,8 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
-/// Writes what a plan says of lots: items by plant, size and form; counts as entries of the ledger, only where they differ.
+/// Writes what a plan says of lots: items by plant, size and form; counts as entries of the ledger, only where they
+/// differ.
 final class StockWriter {
     private static final int MOST_ITEMS = 999;
 
@@ -70,19 +72,16 @@ final class StockWriter {
     /// Writes items, lots and entries.
     ///
     /// @return the plants whose stock is different now
-    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or needs a thousandth
+    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or needs a
+    /// thousandth
     ///     item of one plant
     Set<Integer> write() throws SQLException {
-        Map<LotDraft, Integer> plantOf = new LinkedHashMap<>();
+        load(plan.lots().stream().map(this::plantOf).collect(Collectors.toSet()));
+        Map<String, Lot> before = new HashMap<>(lots); // not Map.copyOf: numbers that follow each other clash there
         for (LotDraft draft : plan.lots()) {
-            plantOf.put(draft, plantOf(draft));
-        }
-        load(new HashSet<>(plantOf.values()));
-        Map<String, Lot> before = Map.copyOf(lots);
-        plantOf.forEach((draft, plant) -> {
-            Item item = item(draft, plant);
+            Item item = item(draft, plantOf(draft));
             lots.compute(draft.lot(), (number, old) -> lot(draft, item, Optional.ofNullable(old)));
-        });
+        }
         Set<Integer> changed = new HashSet<>();
         itemsChanged.keySet().forEach(product -> changed.add(product.plant()));
         writeItems();
@@ -117,7 +116,8 @@ final class StockWriter {
                             Optional.ofNullable(row.getString(6))));
             lastItem.merge(plant, number, Math::max);
         });
-        List<String> numbers = plan.lots().stream().map(LotDraft::lot).distinct().toList();
+        List<String> numbers =
+                plan.lots().stream().map(LotDraft::lot).distinct().toList();
         Rows.forEach(
                 handle,
                 OLD_LOTS,
@@ -147,13 +147,18 @@ final class StockWriter {
         }
         if (number > MOST_ITEMS) {
             throw new ImportRefused(
-                    draft.place(), Problem.of("item.numbers.used.up", draft.name().toString()));
+                    draft.place(),
+                    Problem.of("item.numbers.used.up", draft.name().toString()));
         }
         Item item = new Item(
                 plant,
                 number,
-                draft.gtin().map(Object::toString).or(() -> Optional.ofNullable(old).flatMap(Item::gtin)),
-                draft.price().map(Object::toString).or(() -> Optional.ofNullable(old).flatMap(Item::price)));
+                draft.gtin()
+                        .map(Object::toString)
+                        .or(() -> Optional.ofNullable(old).flatMap(Item::gtin)),
+                draft.price()
+                        .map(Object::toString)
+                        .or(() -> Optional.ofNullable(old).flatMap(Item::price)));
         if (!item.equals(old)) {
             items.put(product, item);
             itemsChanged.put(product, item);
@@ -161,13 +166,15 @@ final class StockWriter {
         return item;
     }
 
-    /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant: that
+    /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant:
+    /// that
     /// is a number used twice. What was seen stays when the row says nothing of it.
     private static Lot lot(LotDraft draft, Item item, Optional<Lot> old) {
         if (old.isPresent() && old.get().plant() != item.plant()) {
             throw new ImportRefused(
                     draft.place(),
-                    Problem.of("lot.other.plant", draft.lot()).with("name", draft.name().toString()));
+                    Problem.of("lot.other.plant", draft.lot())
+                            .with("name", draft.name().toString()));
         }
         boolean seen = !draft.conditions().isEmpty() || draft.seenOn().isPresent();
         return new Lot(
@@ -176,7 +183,9 @@ final class StockWriter {
                 draft.where(),
                 draft.ready().map(YearWeek::toString),
                 draft.count(),
-                seen || old.isEmpty() ? Term.write(draft.conditions()) : old.get().conditions(),
+                seen || old.isEmpty()
+                        ? Term.write(draft.conditions())
+                        : old.get().conditions(),
                 seen || old.isEmpty()
                         ? draft.seenOn().map(Object::toString)
                         : old.get().seenOn());

@@ -15,8 +15,8 @@ record StoreCheck(Dialect dialect) {
     private static final String CHOICES = "SELECT p.plant_key, f.attribute, SUM(f.chosen) FROM fact f"
             + " JOIN plant p ON p.serial = f.plant GROUP BY p.plant_key, f.attribute HAVING SUM(f.chosen) <> 1"
             + " ORDER BY p.plant_key, f.attribute";
-    private static final String VALUES = "SELECT attribute, value, COUNT(*) FROM fact GROUP BY attribute, value"
-            + " ORDER BY attribute, value";
+    private static final String VALUES =
+            "SELECT attribute, value, COUNT(*) FROM fact GROUP BY attribute, value" + " ORDER BY attribute, value";
 
     List<Problem> run(Handle handle) throws SQLException {
         List<Problem> problems = new ArrayList<>();

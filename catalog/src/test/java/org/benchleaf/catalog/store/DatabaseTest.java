@@ -72,7 +72,8 @@ class DatabaseTest {
 
     @Test
     void letsReadersOnlyRead() {
-        assertThat(database.<String>read(handle -> pragma(handle, "query_only"))).isEqualTo("1");
+        assertThat(database.<String>read(handle -> pragma(handle, "query_only")))
+                .isEqualTo("1");
         assertThatThrownBy(() -> database.read(handle -> handle.execute("UPDATE catalog_state SET revision = 9")))
                 .isInstanceOf(CatalogUnusable.class);
     }
@@ -81,8 +82,9 @@ class DatabaseTest {
     void showsAReaderOneStateHoweverMuchIsWrittenMeanwhile() {
         database.read(handle -> {
             long before = State.revision(handle).number();
-            Thread writer = Thread.ofPlatform().start(() -> database.write(
-                    writing -> writing.execute("UPDATE catalog_state SET revision = revision + 1")));
+            Thread writer = Thread.ofPlatform()
+                    .start(() -> database.write(
+                            writing -> writing.execute("UPDATE catalog_state SET revision = revision + 1")));
             assertThat(joined(writer)).isTrue();
             assertThat(State.revision(handle).number()).isEqualTo(before);
             return true;
