@@ -333,6 +333,20 @@ class CatalogImportTest {
     }
 
     @Test
+    void keepsItsChoiceBetweenTwoSourcesOfOneFileWhenAThirdOfLowerRankSpeaks() {
+        List<PlantDraft> rows = List.of(
+                plant(RED_MAPLE, fact(Attributes.HABIT, "oval", HANDBOOK)),
+                plant(RED_MAPLE, fact(Attributes.HABIT, "rounded", LIST)));
+        CatalogRevision first = apply(rows);
+        assertThat(apply(rows)).isEqualTo(first);
+        PlantDraft third = plant(RED_MAPLE, fact(Attributes.HABIT, "vase", new Source("a third")));
+        catalog.apply(plan(catalog, ImportPlan.Rank.REFERENCE, List.of(third), List.of()));
+        assertThat(named(RED_MAPLE).facts().value(Attributes.HABIT)).contains(Habit.ROUNDED);
+        assertThat(named(RED_MAPLE).otherFacts()).hasSize(2);
+        assertThat(catalog.check()).isEmpty();
+    }
+
+    @Test
     void replacesWhatASourceStatedBefore() {
         apply(plant(RED_MAPLE, fact(Attributes.HEIGHT, "40-50 ft")));
         apply(plant(RED_MAPLE, fact(Attributes.HEIGHT, "40-60 ft")));

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.shared.fact.Source;
-import org.jdbi.v3.core.Handle;
 
 /// Reads the facts of many plants, each plant's as one text: the hot path of every answer.
 final class FactReader {
@@ -44,13 +43,13 @@ final class FactReader {
     }
 
     /// The facts of plants by serial; a plant that states none is not among them.
-    Map<Integer, Shelf> read(Handle handle, Collection<Integer> plants) throws SQLException {
+    Map<Integer, Shelf> read(Session session, Collection<Integer> plants) throws SQLException {
         Map<Integer, Shelf> shelves = new HashMap<>();
-        Rows.forEach(handle, query, plants, row -> shelves.put(row.getInt(1), shelf(handle, row.getString(2))));
+        Rows.forEach(session, query, plants, row -> shelves.put(row.getInt(1), shelf(session, row.getString(2))));
         return shelves;
     }
 
-    private Shelf shelf(Handle handle, String text) {
+    private Shelf shelf(Session session, String text) throws SQLException {
         List<Fact<?>> chosen = new ArrayList<>();
         List<Fact<?>> others = new ArrayList<>();
         int start = 0;
@@ -60,7 +59,7 @@ final class FactReader {
             int sourceAt = text.indexOf(BETWEEN_PARTS, start) + 1;
             int attributeAt = text.indexOf(BETWEEN_PARTS, sourceAt) + 1;
             int valueAt = text.indexOf(BETWEEN_PARTS, attributeAt) + 1;
-            Source source = sources.of(handle, Integer.parseInt(text, sourceAt, attributeAt - 1, 10));
+            Source source = sources.of(session, Integer.parseInt(text, sourceAt, attributeAt - 1, 10));
             String attribute = text.substring(attributeAt, valueAt - 1);
             List<Fact<?>> side = text.charAt(start) == '1' ? chosen : others;
             values.fact(attribute, text.substring(valueAt, end), source).ifPresent(side::add);

@@ -17,7 +17,6 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
-import org.jdbi.v3.core.Handle;
 
 /// Puts plants together from their rows, three queries for any number of them, with what they inherit.
 final class PlantReader {
@@ -53,8 +52,8 @@ final class PlantReader {
     }
 
     /// The plants with these keys that exist, in the order asked.
-    Map<PlantKey, PlantRecord> read(Handle handle, Collection<PlantKey> keys) throws SQLException {
-        Map<PlantKey, Row> rows = rows(handle, keys);
+    Map<PlantKey, PlantRecord> read(Session session, Collection<PlantKey> keys) throws SQLException {
+        Map<PlantKey, Row> rows = rows(session, keys);
         Set<Integer> asked = new HashSet<>();
         Set<Integer> withTaxa = new HashSet<>();
         for (Row row : rows.values()) {
@@ -63,8 +62,8 @@ final class PlantReader {
             row.taxon().ifPresent(withTaxa::add);
             row.above().ifPresent(withTaxa::add);
         }
-        Map<Integer, Names> names = names(handle, asked);
-        Map<Integer, FactReader.Shelf> shelves = facts.read(handle, withTaxa);
+        Map<Integer, Names> names = names(session, asked);
+        Map<Integer, FactReader.Shelf> shelves = facts.read(session, withTaxa);
         Map<Integer, Facts> inherited = new HashMap<>(); // cultivars of one taxon share what it gives them
         Map<PlantKey, PlantRecord> plants = new LinkedHashMap<>();
         for (PlantKey key : keys) {
@@ -102,9 +101,9 @@ final class PlantReader {
         return shelf == null ? Facts.NONE : Facts.of(shelf.chosen());
     }
 
-    private static Map<PlantKey, Row> rows(Handle handle, Collection<PlantKey> keys) throws SQLException {
+    private static Map<PlantKey, Row> rows(Session session, Collection<PlantKey> keys) throws SQLException {
         Map<PlantKey, Row> rows = new HashMap<>();
-        Rows.forEach(handle, PLANTS, keys, row -> {
+        Rows.forEach(session, PLANTS, keys, row -> {
             PlantKey key = new PlantKey(row.getString("plant_key"));
             int taxon = row.getInt("taxon_serial");
             boolean hasTaxon = !row.wasNull();
@@ -124,9 +123,9 @@ final class PlantReader {
         return rows;
     }
 
-    private Map<Integer, Names> names(Handle handle, Collection<Integer> plants) throws SQLException {
+    private Map<Integer, Names> names(Session session, Collection<Integer> plants) throws SQLException {
         Map<Integer, Names> names = new HashMap<>();
-        Rows.forEach(handle, NAMES, plants, row -> {
+        Rows.forEach(session, NAMES, plants, row -> {
             Names of = names.computeIfAbsent(row.getInt(1), plant -> new Names());
             boolean common = row.getString(2).equals("common");
             String language = row.getString(3);
@@ -137,7 +136,7 @@ final class PlantReader {
             if (common) {
                 of.common.add(new CommonName(text, Locale.forLanguageTag(language)));
             } else {
-                of.synonyms.add(new Synonym(text, sources.of(handle, row.getInt(5))));
+                of.synonyms.add(new Synonym(text, sources.of(session, row.getInt(5))));
             }
         });
         return names;

@@ -17,7 +17,6 @@ import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Term;
 import org.benchleaf.shared.measure.YearWeek;
-import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /// Writes what a plan says of lots: items by plant, size and form; counts as entries of the ledger, only where they
@@ -51,7 +50,7 @@ final class StockWriter {
             String conditions,
             Optional<String> seenOn) {}
 
-    private final Handle handle;
+    private final Session session;
     private final ImportPlan plan;
     private final PlantResolver plants;
     private final long revision;
@@ -61,8 +60,8 @@ final class StockWriter {
     private final Map<Integer, Integer> lastItem = new HashMap<>();
     private final Map<String, Lot> lots = new HashMap<>();
 
-    StockWriter(Handle handle, ImportPlan plan, PlantResolver plants, long revision, Instant now) {
-        this.handle = handle;
+    StockWriter(Session session, ImportPlan plan, PlantResolver plants, long revision, Instant now) {
+        this.session = session;
         this.plan = plan;
         this.plants = plants;
         this.revision = revision;
@@ -104,7 +103,7 @@ final class StockWriter {
     }
 
     private void load(Set<Integer> plantsOfLots) throws SQLException {
-        Rows.forEach(handle, OLD_ITEMS, plantsOfLots, row -> {
+        Rows.forEach(session, OLD_ITEMS, plantsOfLots, row -> {
             int plant = row.getInt(1);
             int number = row.getInt(2);
             items.put(
@@ -119,7 +118,7 @@ final class StockWriter {
         List<String> numbers =
                 plan.lots().stream().map(LotDraft::lot).distinct().toList();
         Rows.forEach(
-                handle,
+                session,
                 OLD_LOTS,
                 numbers,
                 row -> lots.put(
@@ -192,7 +191,7 @@ final class StockWriter {
     }
 
     private void writeItems() throws SQLException {
-        try (Batch batch = new Batch(handle, ITEM)) {
+        try (Batch batch = new Batch(session, ITEM)) {
             for (Map.Entry<Product, Item> entry : itemsChanged.entrySet()) {
                 Item item = entry.getValue();
                 batch.add(
@@ -207,7 +206,7 @@ final class StockWriter {
     }
 
     private void writeLots(Map<String, Lot> different, Map<String, Lot> before) throws SQLException {
-        try (Batch batch = new Batch(handle, LOT)) {
+        try (Batch batch = new Batch(session, LOT)) {
             for (Map.Entry<String, Lot> entry : different.entrySet()) {
                 Lot lot = entry.getValue();
                 batch.add(
@@ -221,7 +220,7 @@ final class StockWriter {
                         orNull(lot.seenOn()));
             }
         }
-        try (LedgerEntries entries = new LedgerEntries(handle, now)) {
+        try (LedgerEntries entries = new LedgerEntries(session, now)) {
             for (Map.Entry<String, Lot> entry : different.entrySet()) {
                 String lot = entry.getKey();
                 int count = entry.getValue().onHand();
