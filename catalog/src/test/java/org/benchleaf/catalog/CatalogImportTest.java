@@ -125,12 +125,10 @@ class CatalogImportTest {
         List<PlantDraft> drafts = new ArrayList<>(maples());
         drafts.add(alsoKnownAs(plant(BotanicalName.ofSpecies("Aronia", "arbutifolia")), "Photinia pyrifolia"));
         ImportPlan.Rank own = ImportPlan.Rank.OWN;
-        CatalogRevision first =
-                catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
+        CatalogRevision first = catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
         PlantRecord before = named(OCTOBER_GLORY);
 
-        CatalogRevision second =
-                catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
+        CatalogRevision second = catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
 
         assertThat(second).isEqualTo(first);
         assertThat(catalog.view().changesSince(first)).isEmpty();
@@ -150,13 +148,10 @@ class CatalogImportTest {
     void refusesAPlanMadeForAnEarlierStateAndChangesNothing() {
         ImportPlan stale = plan(catalog, plant(BotanicalName.ofSpecies("Itea", "virginica")));
         CatalogRevision now = apply(maples());
-        assertThatThrownBy(() -> catalog.apply(stale))
-                .isInstanceOfSatisfying(ImportRefused.class, refused -> {
-                    assertThat(refused.problem().key()).isEqualTo("import.stale");
-                    assertThat(refused.problem().details())
-                            .containsEntry("base", "0")
-                            .containsEntry("now", "1");
-                });
+        assertThatThrownBy(() -> catalog.apply(stale)).isInstanceOfSatisfying(ImportRefused.class, refused -> {
+            assertThat(refused.problem().key()).isEqualTo("import.stale");
+            assertThat(refused.problem().details()).containsEntry("base", "0").containsEntry("now", "1");
+        });
         assertThat(catalog.view().revision()).isEqualTo(now);
         assertThat(catalog.names().byName(BotanicalName.ofSpecies("Itea", "virginica")))
                 .isEmpty();
@@ -172,11 +167,10 @@ class CatalogImportTest {
                         lot("T0001", OCTOBER_GLORY, 40),
                         lot("T0002", BotanicalName.ofSpecies("Nyssa", "sylvatica"), 5),
                         lot("T0003", RED_MAPLE, 7)));
-        assertThatThrownBy(() -> catalog.apply(plan))
-                .isInstanceOfSatisfying(ImportRefused.class, refused -> {
-                    assertThat(refused.problem().key()).isEqualTo("lot.plant.unknown");
-                    assertThat(refused.place()).isPresent();
-                });
+        assertThatThrownBy(() -> catalog.apply(plan)).isInstanceOfSatisfying(ImportRefused.class, refused -> {
+            assertThat(refused.problem().key()).isEqualTo("lot.plant.unknown");
+            assertThat(refused.place()).isPresent();
+        });
         assertThat(catalog.view().revision()).isEqualTo(EMPTY);
         assertThat(catalog.view().changesSince(EMPTY)).isEmpty();
         assertThat(catalog.names().byName(RED_MAPLE)).isEmpty();
@@ -303,7 +297,10 @@ class CatalogImportTest {
     @Test
     void registersAKeyThatTheCatalogDoesNotKnowAsItIs() {
         PlantKey given = PlantKey.ofSerial(1); // the very key that the second new plant would get
-        apply(plant(RED_MAPLE), plant(OCTOBER_GLORY), keyed(given, plant(BotanicalName.ofSpecies("Itea", "virginica"))));
+        apply(
+                plant(RED_MAPLE),
+                plant(OCTOBER_GLORY),
+                keyed(given, plant(BotanicalName.ofSpecies("Itea", "virginica"))));
         assertThat(named(BotanicalName.ofSpecies("Itea", "virginica")).key()).isEqualTo(given);
         apply(plant(BotanicalName.ofSpecies("Nyssa", "sylvatica")));
         List<PlantKey> keys = new ArrayList<>();
@@ -333,6 +330,20 @@ class CatalogImportTest {
         apply(plant(RED_MAPLE, older)); // said again, not new
         assertThat(named(RED_MAPLE).facts().all()).isEqualTo(List.of(newer));
         assertThat(named(RED_MAPLE).otherFacts()).isEqualTo(List.of(older));
+    }
+
+    @Test
+    void keepsItsChoiceBetweenTwoSourcesOfOneFileWhenAThirdOfLowerRankSpeaks() {
+        List<PlantDraft> rows = List.of(
+                plant(RED_MAPLE, fact(Attributes.HABIT, "oval", HANDBOOK)),
+                plant(RED_MAPLE, fact(Attributes.HABIT, "rounded", LIST)));
+        CatalogRevision first = apply(rows);
+        assertThat(apply(rows)).isEqualTo(first);
+        PlantDraft third = plant(RED_MAPLE, fact(Attributes.HABIT, "vase", new Source("a third")));
+        catalog.apply(plan(catalog, ImportPlan.Rank.REFERENCE, List.of(third), List.of()));
+        assertThat(named(RED_MAPLE).facts().value(Attributes.HABIT)).contains(Habit.ROUNDED);
+        assertThat(named(RED_MAPLE).otherFacts()).hasSize(2);
+        assertThat(catalog.check()).isEmpty();
     }
 
     @Test
