@@ -13,6 +13,8 @@ import org.benchleaf.shared.Problem;
 /// A file's headings seen through a column map: where each mapped heading stands, and what does not fit.
 final class MappedHeadings {
     private final Map<String, Integer> places = new HashMap<>();
+    /// The same by the headings as the map writes them, so that no heading is folded again for every row.
+    private final Map<String, Integer> placeOfMapped = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Integer> nameless = new ArrayList<>();
     private final List<Column> columns;
@@ -34,6 +36,12 @@ final class MappedHeadings {
         for (String heading : headings) {
             if (!heading.isEmpty() && !known.contains(Headings.folded(heading))) {
                 unknown(file, heading, map, unused);
+            }
+        }
+        for (String mapped : map.headings()) {
+            Integer at = places.get(Headings.folded(mapped));
+            if (at != null) {
+                placeOfMapped.put(mapped, at);
             }
         }
         this.columns = map.columns().stream()
@@ -85,7 +93,7 @@ final class MappedHeadings {
 
     /// The text under a heading; empty when the file lacks it.
     String cell(RawRow row, String heading) {
-        Integer at = places.get(Headings.folded(heading));
+        Integer at = placeOfMapped.get(heading);
         return at == null ? "" : row.cells().get(at);
     }
 

@@ -51,9 +51,8 @@ final class PlantRows {
         Optional<PlantRecord> plant = key.isPresent()
                 ? byKey(key.get(), name, nameHeading, notes)
                 : names.plant(name, nameHeading, notes);
-        boolean renamedByKey = key.isPresent();
         BotanicalName accepted =
-                renamedByKey ? name : plant.map(PlantRecord::name).orElse(name);
+                key.isPresent() ? name : plant.map(PlantRecord::name).orElse(name);
         Optional<PlantKey> identity = key.or(() -> plant.filter(known -> !known.name().equals(name)).map(PlantRecord::key));
         if (isRepeated(accepted, key, nameHeading, notes) || notes.isLeftOut()) {
             return Optional.empty();
@@ -88,14 +87,11 @@ final class PlantRows {
                     heading, Problem.of("row.same-name", name.toString()).with("row", Long.toString(first)));
             return true;
         }
-        Long firstOfKey = key.map(each -> rowByKey.putIfAbsent(each, notes.row())).orElse(null);
-        if (firstOfKey != null) {
-            notes.rowLeftOut(
-                    heading(Fields.KEY),
-                    Problem.of("row.same-key", key.map(PlantKey::text).orElse("")).with("row", Long.toString(firstOfKey)));
-            return true;
-        }
-        return false;
+        Optional<Long> firstOfKey = key.map(each -> rowByKey.putIfAbsent(each, notes.row()));
+        firstOfKey.ifPresent(row -> notes.rowLeftOut(
+                heading(Fields.KEY),
+                Problem.of("row.same-key", key.map(PlantKey::text).orElse("")).with("row", Long.toString(row))));
+        return firstOfKey.isPresent();
     }
 
     private FactSources sources(RawRow row, RowNotes notes) {

@@ -51,7 +51,9 @@ final class Plausibility {
         plausibility.tenYears(Attributes.SPREAD_10YR, Attributes.SPREAD);
         plausibility.fallColor();
         plausibility.conifer();
-        plausibility.cold();
+        if (!plausibility.annual()) {
+            plausibility.cold();
+        }
         plausibility.vine();
         return plausibility.doubts;
     }
@@ -102,6 +104,18 @@ final class Plausibility {
                     Problem.of("foliage.conifer", foliage.orElseThrow().term()).with("genus", name.genus()),
                     true);
         }
+    }
+
+    /// The hardiness of a plant that no winter meets: its lowest temperature is that of germination.
+    private boolean annual() {
+        Optional<ZoneRange> zones = facts.value(Attributes.HARDINESS);
+        boolean annual = facts.value(Attributes.LIFE_FORM)
+                .filter(forms -> forms.contains(LifeForm.ANNUAL))
+                .isPresent();
+        if (annual && zones.isPresent()) {
+            doubt(Attributes.HARDINESS, Problem.of("hardiness.annual", zones.get().toString()), true);
+        }
+        return annual;
     }
 
     /// Less hardy than the winters of its home.
