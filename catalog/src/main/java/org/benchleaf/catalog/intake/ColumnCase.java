@@ -27,7 +27,8 @@ public record ColumnCase(Map<String, List<String>> when, Map<String, List<String
     }
 
     private static boolean meets(String cell, List<String> words) {
-        return PART.splitAsStream(cell).map(String::strip).anyMatch(stated -> words.stream()
-                .anyMatch(stated::equalsIgnoreCase));
+        return PART.splitAsStream(cell)
+                .map(String::strip)
+                .anyMatch(stated -> words.stream().anyMatch(stated::equalsIgnoreCase));
     }
 }

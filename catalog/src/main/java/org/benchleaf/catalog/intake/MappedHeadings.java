@@ -53,8 +53,7 @@ final class MappedHeadings {
                 report(
                         file,
                         column.heading(),
-                        Problem.of("heading.missing", column.heading())
-                                .with("present", String.join(", ", headings)),
+                        Problem.of("heading.missing", column.heading()).with("present", String.join(", ", headings)),
                         Finding.Outcome.ROW_LEFT_OUT);
             }
         }

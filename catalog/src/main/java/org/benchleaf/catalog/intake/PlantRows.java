@@ -48,12 +48,12 @@ final class PlantRows {
             return Optional.empty();
         }
         BotanicalName name = read.get();
-        Optional<PlantRecord> plant = key.isPresent()
-                ? byKey(key.get(), name, nameHeading, notes)
-                : names.plant(name, nameHeading, notes);
+        Optional<PlantRecord> plant =
+                key.isPresent() ? byKey(key.get(), name, nameHeading, notes) : names.plant(name, nameHeading, notes);
         BotanicalName accepted =
                 key.isPresent() ? name : plant.map(PlantRecord::name).orElse(name);
-        Optional<PlantKey> identity = key.or(() -> plant.filter(known -> !known.name().equals(name)).map(PlantRecord::key));
+        Optional<PlantKey> identity =
+                key.or(() -> plant.filter(known -> !known.name().equals(name)).map(PlantRecord::key));
         if (isRepeated(accepted, key, nameHeading, notes) || notes.isLeftOut()) {
             return Optional.empty();
         }
@@ -70,7 +70,9 @@ final class PlantRows {
         if (owner.isPresent()) {
             notes.rowLeftOut(
                     heading,
-                    Problem.of("name.taken", name.toString()).with("key", key.text()).with("owner", owner.get().text()));
+                    Problem.of("name.taken", name.toString())
+                            .with("key", key.text())
+                            .with("owner", owner.get().text()));
         } else if (plant.filter(known -> !known.name().equals(name)).isPresent()) {
             notes.kept(
                     heading,
@@ -110,8 +112,7 @@ final class PlantRows {
                 continue;
             }
             CellText text = CellTexts.of(column, heading -> headings.cell(row, heading));
-            Optional<Fact<?>> fact =
-                    FactCells.fact(attribute.get(), column, text, sources.of(column.field()), notes);
+            Optional<Fact<?>> fact = FactCells.fact(attribute.get(), column, text, sources.of(column.field()), notes);
             if (fact.isPresent() && columnOf.putIfAbsent(column.field(), column) != null) {
                 notes.cellLeftOut(
                         column.heading(),

@@ -11,6 +11,7 @@ import org.benchleaf.shared.fact.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MapFileTest {
     static Stream<ColumnMap> maps() {
@@ -46,7 +47,9 @@ class MapFileTest {
         assertThat(MapFile.read("name -> height").refusal()).map(Problem::key).contains("map.unreadable");
         assertThat(MapFile.read("").refusal()).map(Problem::key).contains("map.unreadable");
         assertThat(MapFile.read("null").refusal()).map(Problem::key).contains("map.incomplete");
-        assertThat(MapFile.read("{\"id\": \"a\", \"id\": \"b\"}").refusal()).map(Problem::key).contains("map.unreadable");
+        assertThat(MapFile.read("{\"id\": \"a\", \"id\": \"b\"}").refusal())
+                .map(Problem::key)
+                .contains("map.unreadable");
         assertThat(MapFile.read("{\"id\": \"a\"}").refusal()).map(Problem::key).contains("map.incomplete");
     }
 
@@ -56,6 +59,24 @@ class MapFileTest {
                 {"id": "mine", "rows": "stock", "rank": "own", "columns": [{"heading": "Plant", "field": "height"}]}
                 """;
         assertThat(MapFile.read(json).refusal()).contains(Problem.of("map.field", "height"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{'id': 'a', 'rows': 'plants', 'rank': 'own', 'columns': [null]}",
+                "{'id': 'a', 'rows': 'plants', 'rank': 'own', 'columns': [{'heading': 'b', 'field': 'name', 'words': {'c': null}}]}",
+                "{'id': 'a', 'rows': 'plants', 'rank': 'own', 'columns': [{'headings': [null], 'field': 'name'}]}",
+                "{'id': 'a', 'rows': 'plants', 'rank': 'own', 'columns': [{'headings': [], 'field': 'name'}]}",
+                "{'id': 'a', 'rows': 'plants', 'rank': 'own', 'columns': [], 'passedOver': [null]}",
+                "{'id': 'a', 'rows': 'trees', 'rank': 'own', 'columns': []}",
+                "{'id': 'a', 'rows': 'plants', 'rank': 'own', 'columns': [{'heading': 'b', 'field': 'height', 'unit': 'yd'}]}",
+                "{'id': 'a', 'rows': 'plants', 'rank': 'own', 'columns': [{'heading': 'b', 'field': 'bloom',"
+                        + " 'cases': [{'when': {'b': [null]}, 'value': 'May'}]}]}",
+            })
+    void refusesHalfMadeMapsAsValuesNotExceptions(String json) {
+        assertThat(MapFile.read(json.replace('\'', '"')).refusal())
+                .hasValueSatisfying(problem -> assertThat(problem.key()).startsWith("map."));
     }
 
     @Test

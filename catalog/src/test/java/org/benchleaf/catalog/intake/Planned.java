@@ -26,7 +26,8 @@ final class Planned {
     static List<String> findings(ImportPlan plan) {
         return plan.findings().stream()
                 .map(finding -> finding.place().row() + " "
-                        + finding.place().column().orElse("-") + " " + finding.problem().key() + " "
+                        + finding.place().column().orElse("-") + " "
+                        + finding.problem().key() + " "
                         + finding.outcome())
                 .toList();
     }

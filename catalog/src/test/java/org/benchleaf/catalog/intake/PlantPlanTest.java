@@ -45,8 +45,7 @@ class PlantPlanTest {
         assertThat(draft.synonyms()).containsExactly(new Synonym("Rufacer rubrum", Source.FROM_MEMORY));
         Facts facts = Facts.of(draft.facts());
         assertThat(facts.fact(Attributes.HARDINESS))
-                .contains(new Fact<>(
-                        Attributes.HARDINESS, ZoneRange.read("3-9").orThrow(), Source.FROM_MEMORY, false));
+                .contains(new Fact<>(Attributes.HARDINESS, ZoneRange.read("3-9").orThrow(), Source.FROM_MEMORY, false));
         assertThat(facts.value(Attributes.HEIGHT)).contains(LengthRange.ofFeet(40, 60));
         assertThat(facts.fact(Attributes.DEER).map(Fact::source)).contains(new Source("Rutgers NJAES E271"));
     }
@@ -59,7 +58,10 @@ class PlantPlanTest {
 
     @Test
     void keepsEmptyCellsAsNotKnown() {
-        assertThat(plants(new MemoryBook(), "name,height,bloom", "Acer rubrum,,").plants().get(0).facts())
+        assertThat(plants(new MemoryBook(), "name,height,bloom", "Acer rubrum,,")
+                        .plants()
+                        .get(0)
+                        .facts())
                 .isEmpty();
     }
 
@@ -92,15 +94,20 @@ class PlantPlanTest {
 
     @Test
     void saysWhatADamagedCellWas() {
-        assertThat(plants(new MemoryBook(), "name,hardiness", "Acer rubrum,9-May").findings().get(0).problem())
+        assertThat(plants(new MemoryBook(), "name,hardiness", "Acer rubrum,9-May")
+                        .findings()
+                        .get(0)
+                        .problem())
                 .isEqualTo(Problem.of("cell.date", "9-May").with("meant", "5-9"));
     }
 
     @Test
     void listsTheWordsThatAreAccepted() {
-        Problem problem = plants(new MemoryBook(), "name,growth_rate", "Acer rubrum,quick").findings().get(0).problem();
-        assertThat(problem)
-                .isEqualTo(Problem.of("term.unknown", "quick").with("accepted", "slow, medium, fast"));
+        Problem problem = plants(new MemoryBook(), "name,growth_rate", "Acer rubrum,quick")
+                .findings()
+                .get(0)
+                .problem();
+        assertThat(problem).isEqualTo(Problem.of("term.unknown", "quick").with("accepted", "slow, medium, fast"));
     }
 
     @Test
@@ -129,6 +136,7 @@ class PlantPlanTest {
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
         Acer rubrum October Glory     | name.missing-quotes
         ACER RUBRUM 'OCTOBER GLORY'   | name.capitals
+        Acer rubrum 'October Glory' PP2116 | name.mark
         """)
     void tellsWhatItTookOtherwiseThanWritten(String name, String problem) {
         ImportPlan plan = plants(new MemoryBook(), "name", name);
@@ -175,7 +183,8 @@ class PlantPlanTest {
         assertThat(plan.findings())
                 .containsExactly(new Finding(
                         new Place("list.csv", 2, Optional.of("name")),
-                        Problem.of("name.renamed", "Symphyotrichum novae-angliae").with("before", "Aster novae-angliae"),
+                        Problem.of("name.renamed", "Symphyotrichum novae-angliae")
+                                .with("before", "Aster novae-angliae"),
                         Outcome.KEPT));
     }
 
@@ -239,17 +248,14 @@ class PlantPlanTest {
     void tellsAConflictWithAnotherSourceAndKeepsBoth() {
         MemoryBook book = new MemoryBook()
                 .apply(plants(
-                        new MemoryBook(),
-                        "name,foliage,height,source",
-                        "Phlox subulata,evergreen,4-6 in,from memory"));
+                        new MemoryBook(), "name,foliage,height,source", "Phlox subulata,evergreen,4-6 in,from memory"));
         ImportPlan plan = plants(book, "name,foliage,height,source", "Phlox subulata,herbaceous,2 ft,another list");
         assertThat(plan.findings().get(0).problem())
                 .isEqualTo(Problem.of("fact.conflict", "herbaceous")
                         .with("attribute", "foliage")
                         .with("other", "evergreen")
                         .with("source", "from memory"));
-        assertThat(findings(plan))
-                .isEqualTo(List.of("2 foliage fact.conflict KEPT", "2 height fact.conflict KEPT"));
+        assertThat(findings(plan)).isEqualTo(List.of("2 foliage fact.conflict KEPT", "2 height fact.conflict KEPT"));
         assertThat(plan.plants().get(0).facts()).hasSize(2);
     }
 

@@ -52,7 +52,8 @@ class SheetReaderTest {
     @Test
     void takesAFirstLineThatNamesTheDelimiter() {
         try (Sheet sheet = sheet("sep=;\nname;height\nAcer rubrum;40 ft\n")) {
-            assertThat(sheet.rows().toList()).containsExactly(new RawRow(3, List.of("Acer rubrum", "40 ft"), List.of()));
+            assertThat(sheet.rows().toList())
+                    .containsExactly(new RawRow(3, List.of("Acer rubrum", "40 ft"), List.of()));
         }
     }
 
@@ -81,7 +82,8 @@ class SheetReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Abelia Ã—grandiflora, Abelia ×grandiflora", "Syringa 'SpÃ¤th', Syringa 'Späth'", "‘Choiceâ€™, ‘Choice’"})
+    @CsvSource({"Abelia Ã—grandiflora, Abelia ×grandiflora", "Syringa 'SpÃ¤th', Syringa 'Späth'", "‘Choiceâ€™, ‘Choice’"
+    })
     void putsTextRightThatWasDecodedTwice(String damaged, String meant) {
         if (damaged.startsWith("‘")) {
             damaged = "â€˜Choiceâ€™";
@@ -126,7 +128,9 @@ class SheetReaderTest {
             assertThat(row.findings())
                     .containsExactly(new Finding(
                             new Place("list.csv", 2, Optional.empty()),
-                            Problem.of("row.long", "Acer rubrum").with("found", "4").with("expected", "3"),
+                            Problem.of("row.long", "Acer rubrum")
+                                    .with("found", "4")
+                                    .with("expected", "3"),
                             Outcome.ROW_LEFT_OUT));
             assertThat(row.isUsable()).isFalse();
         }
@@ -149,7 +153,8 @@ class SheetReaderTest {
         try (Sheet sheet = sheet(text)) {
             assertThatThrownBy(() -> sheet.rows().toList()).isInstanceOf(SheetException.class);
         }
-        String closed = "name,exposure,height\nAcer rubrum,\"full sun,40 ft\nTilia cordata,full sun\",50 ft\nUlmus,x,y\n";
+        String closed =
+                "name,exposure,height\nAcer rubrum,\"full sun,40 ft\nTilia cordata,full sun\",50 ft\nUlmus,x,y\n";
         try (Sheet sheet = sheet(closed)) {
             assertThat(sheet.rows().filter(row -> !row.isUsable()).map(RawRow::number))
                     .containsExactly(2L);
@@ -172,25 +177,29 @@ class SheetReaderTest {
                     }
                 })
                 .isInstanceOfSatisfying(
-                        SheetException.class, refused -> assertThat(refused.problem().key()).isEqualTo(key));
+                        SheetException.class,
+                        refused -> assertThat(refused.problem().key()).isEqualTo(key));
     }
 
     @Test
     void refusesAnOldWorkbook() {
         byte[] bytes = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1};
         assertThatThrownBy(() -> SheetReader.open("stock.xls", bytes))
-                .isInstanceOfSatisfying(SheetException.class, refused -> assertThat(refused.problem())
-                        .isEqualTo(Problem.of("file.xls", "stock.xls")));
+                .isInstanceOfSatisfying(
+                        SheetException.class,
+                        refused -> assertThat(refused.problem()).isEqualTo(Problem.of("file.xls", "stock.xls")));
     }
 
     @Test
     void refusesAFileThatIsNotThereAndAFolder(@TempDir Path folder) {
         assertThatThrownBy(() -> SheetReader.open(folder.resolve("plants.csv")))
-                .isInstanceOfSatisfying(SheetException.class, refused -> assertThat(refused.problem())
-                        .isEqualTo(Problem.of("file.missing", "plants.csv")));
+                .isInstanceOfSatisfying(
+                        SheetException.class,
+                        refused -> assertThat(refused.problem()).isEqualTo(Problem.of("file.missing", "plants.csv")));
         assertThatThrownBy(() -> SheetReader.open(folder))
-                .isInstanceOfSatisfying(SheetException.class, refused -> assertThat(refused.problem().key())
-                        .isEqualTo("file.directory"));
+                .isInstanceOfSatisfying(
+                        SheetException.class,
+                        refused -> assertThat(refused.problem().key()).isEqualTo("file.directory"));
     }
 
     @Test

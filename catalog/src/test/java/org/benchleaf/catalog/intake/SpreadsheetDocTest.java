@@ -28,7 +28,8 @@ class SpreadsheetDocTest {
         below.substring(0, end < 0 ? below.length() : end)
                 .lines()
                 .filter(line -> line.startsWith("| `"))
-                .map(line -> Arrays.stream(line.split("\\|", -1)).map(String::strip).toList())
+                .map(line ->
+                        Arrays.stream(line.split("\\|", -1)).map(String::strip).toList())
                 .forEach(cells -> lines.put(
                         cells.get(1).replace("`", ""),
                         new Line(cells.get(2), cells.get(3), cells.get(4).replace("`", ""))));
@@ -38,14 +39,18 @@ class SpreadsheetDocTest {
     @Test
     void namesEveryColumnOfPlantsInTheirOrder() throws IOException {
         assertThat(List.copyOf(table("Plants").keySet()))
-                .isEqualTo(ColumnMaps.ownPlants().columns().stream().map(Column::heading).toList());
+                .isEqualTo(ColumnMaps.ownPlants().columns().stream()
+                        .map(Column::heading)
+                        .toList());
         assertThat(table("Plants").values()).noneMatch(line -> line.holds().isEmpty());
     }
 
     @Test
     void namesEveryColumnOfStockInTheirOrder() throws IOException {
         assertThat(List.copyOf(table("Stock").keySet()))
-                .isEqualTo(ColumnMaps.ownStock().columns().stream().map(Column::heading).toList());
+                .isEqualTo(ColumnMaps.ownStock().columns().stream()
+                        .map(Column::heading)
+                        .toList());
     }
 
     @Test
@@ -53,21 +58,25 @@ class SpreadsheetDocTest {
         Map<String, Line> lines = table("Plants");
         for (Attribute<?> attribute : Attributes.all()) {
             Line line = Optional.ofNullable(lines.get(attribute.id())).orElseThrow();
-            assertThat(attribute.codec().read(line.example()).refusal()).as(attribute.id()).isEmpty();
+            assertThat(attribute.codec().read(line.example()).refusal())
+                    .as(attribute.id())
+                    .isEmpty();
             attribute
                     .codec()
                     .read("no such word")
                     .refusal()
                     .map(Problem::details)
                     .map(details -> details.get("accepted"))
-                    .ifPresent(accepted -> assertThat(line.accepted()).as(attribute.id()).isEqualTo(accepted));
+                    .ifPresent(accepted ->
+                            assertThat(line.accepted()).as(attribute.id()).isEqualTo(accepted));
         }
     }
 
     @Test
     void givesExamplesOfPlantsAndStockThatImportWithoutFindings() throws IOException {
         MemoryBook book = new MemoryBook().apply(Planned.plants(new MemoryBook(), "name", "Acer rubrum"));
-        assertThat(plan(table("Plants"), ColumnMaps.ownPlants(), book).findings()).isEmpty();
+        assertThat(plan(table("Plants"), ColumnMaps.ownPlants(), book).findings())
+                .isEmpty();
         assertThat(plan(table("Stock"), ColumnMaps.ownStock(), book).findings()).isEmpty();
     }
 
@@ -81,8 +90,23 @@ class SpreadsheetDocTest {
     void namesEveryMemberOfAColumnMap() throws IOException {
         String text = Files.readString(Path.of("../docs/spreadsheet.md"));
         for (String member : List.of(
-                "id", "rows", "rank", "source", "columns", "passedOver", "heading", "headings", "field", "required", "unit",
-                "language", "join", "words", "cases", "everyCase", "approximation")) {
+                "id",
+                "rows",
+                "rank",
+                "source",
+                "columns",
+                "passedOver",
+                "heading",
+                "headings",
+                "field",
+                "required",
+                "unit",
+                "language",
+                "join",
+                "words",
+                "cases",
+                "everyCase",
+                "approximation")) {
             assertThat(text).contains("`" + member + "`");
         }
     }

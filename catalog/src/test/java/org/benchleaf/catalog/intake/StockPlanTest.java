@@ -22,11 +22,7 @@ class StockPlanTest {
 
     private static MemoryBook book() {
         return new MemoryBook()
-                .apply(plants(
-                        new MemoryBook(),
-                        "name,synonyms",
-                        "Acer rubrum,Rufacer rubrum",
-                        "Tilia cordata,"));
+                .apply(plants(new MemoryBook(), "name,synonyms", "Acer rubrum,Rufacer rubrum", "Tilia cordata,"));
     }
 
     @Test
@@ -111,6 +107,7 @@ class StockPlanTest {
                 .text();
         assertThat(findings(stock(book, "key,lot,name,size,count", key + ",T1,Acer rubrum,#3,5")))
                 .containsExactly("2 name plant.key-and-name ROW_LEFT_OUT");
-        assertThat(stock(book, "key,lot,name,size,count", key + ",T1,,#3,5").lots()).hasSize(1);
+        assertThat(stock(book, "key,lot,name,size,count", key + ",T1,,#3,5").lots())
+                .hasSize(1);
     }
 }

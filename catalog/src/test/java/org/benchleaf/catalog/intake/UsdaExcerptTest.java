@@ -30,7 +30,8 @@ class UsdaExcerptTest {
     private static final ImportPlan PLAN = plan(new MemoryBook());
 
     private static ImportPlan plan(MemoryBook book) {
-        try (InputStream content = Objects.requireNonNull(UsdaExcerptTest.class.getResourceAsStream("usda-excerpt.csv"));
+        try (InputStream content =
+                        Objects.requireNonNull(UsdaExcerptTest.class.getResourceAsStream("usda-excerpt.csv"));
                 Sheet sheet = SheetReader.open("usda-excerpt.csv", content.readAllBytes())) {
             return ImportPlanner.plan(sheet, ColumnMaps.usdaCharacteristics(), book);
         } catch (IOException unreadable) {
@@ -72,7 +73,8 @@ class UsdaExcerptTest {
         assertThat(maple.value(Attributes.FOLIAGE)).contains(Foliage.DECIDUOUS);
         assertThat(maple.value(Attributes.HEIGHT)).contains(LengthRange.ofFeet(68, 68));
         assertThat(maple.value(Attributes.GROWTH_RATE)).contains(GrowthRate.FAST);
-        assertThat(maple.value(Attributes.EXPOSURE)).contains(Set.of(Exposure.FULL_SUN, Exposure.PART_SUN, Exposure.PART_SHADE));
+        assertThat(maple.value(Attributes.EXPOSURE))
+                .contains(Set.of(Exposure.FULL_SUN, Exposure.PART_SUN, Exposure.PART_SHADE));
         assertThat(maple.value(Attributes.HABIT)).contains(Habit.ROUNDED);
         assertThat(maple.value(Attributes.WATER_NEED)).contains(WaterNeed.HIGH);
         assertThat(maple.value(Attributes.WET_TOLERANCE)).contains(Tolerance.MEDIUM);
@@ -103,8 +105,10 @@ class UsdaExcerptTest {
 
     @Test
     void takesSeasonsForMonthsAndSaysSoOnce() {
-        assertThat(facts("Acer rubrum").value(Attributes.BLOOM)).isEqualTo(MonthSet.read("Mar-Apr").toOptional());
-        assertThat(PLAN.findings().stream().filter(finding -> finding.problem().key().equals("column.approximate")))
+        assertThat(facts("Acer rubrum").value(Attributes.BLOOM))
+                .isEqualTo(MonthSet.read("Mar-Apr").toOptional());
+        assertThat(PLAN.findings().stream()
+                        .filter(finding -> finding.problem().key().equals("column.approximate")))
                 .hasSize(1);
     }
 
@@ -120,8 +124,10 @@ class UsdaExcerptTest {
     void leavesOutWhatCannotBeTrue() {
         assertThat(findings("Juniperus virginiana")).containsExactly("leaf_retention foliage.conifer CELL_LEFT_OUT");
         assertThat(facts("Juniperus virginiana").fact(Attributes.FOLIAGE)).isEmpty();
-        assertThat(findings("Aronia melanocarpa")).containsExactly("temperature_minimum_f hardiness.native CELL_LEFT_OUT");
-        assertThat(findings("Parthenocissus quinquefolia")).containsExactly("height_mature_feet height.vine CELL_LEFT_OUT");
+        assertThat(findings("Aronia melanocarpa"))
+                .containsExactly("temperature_minimum_f hardiness.native CELL_LEFT_OUT");
+        assertThat(findings("Parthenocissus quinquefolia"))
+                .containsExactly("height_mature_feet height.vine CELL_LEFT_OUT");
         assertThat(findings("Salix richardsonii")).containsExactly("ph_minimum ph.unknown CELL_LEFT_OUT");
         assertThat(findings("Taxodium distichum")).isEmpty();
         assertThat(facts("Taxodium distichum").value(Attributes.FOLIAGE)).contains(Foliage.DECIDUOUS);
