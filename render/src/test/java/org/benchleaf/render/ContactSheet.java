@@ -34,5 +34,10 @@ final class ContactSheet {
                 printer.plantSheets(Samples.sheets(), format, PrintStyle.ENGLISH, out);
             }
         }
+        WebPages web = WebPages.using(ContentPack.builtIn());
+        int n = 0;
+        for (var sheet : Samples.sheets()) {
+            Files.writeString(folder.resolve("page-" + n++ + ".html"), web.plantPage(sheet, PrintStyle.ENGLISH));
+        }
     }
 }

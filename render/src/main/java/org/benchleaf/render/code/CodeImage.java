@@ -38,8 +38,7 @@ public final class CodeImage {
         return matrix.getWidth() + 2 * QUIET;
     }
 
-    /// The largest module that fits a square, in whole dots of 1/300 in; a module of an even number is whole at 600 dpi
-    /// as well.
+    /// The largest module that fits a square, in whole dots of 1/300 in, which are whole at 600 dpi as well.
     ///
     /// @param boxMm side of the square in mm
     /// @return empty when even the smallest readable module does not fit

@@ -3,25 +3,32 @@ package org.benchleaf.render.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.benchleaf.shared.color.Srgb;
 
-/// Draws parts of a plant: stems, leaves, blades, masses of foliage. Places are given from the foot of the plant, x to
-/// the right and y **up**, in points; what looks irregular is seeded, so that the same plant is always drawn alike.
+/// Draws parts of a plant: stems, leaves, blades, masses of foliage. Places are given from the foot of the plant,
+/// x to the right and y **up**, in points; what looks irregular is seeded, so that a plant is always drawn alike.
 final class Brush {
+    /// Shades that are nearer than this are one.
+    private static final double STEP = 0.07;
+
     private static final Srgb BARK = new Srgb(0x75, 0x68, 0x5B);
 
     private final List<Mark> marks = new ArrayList<>();
     private final double standX;
     private final double groundY;
-    private final Srgb leaf;
+    private final Srgb leafColor;
     private final Random random;
+    private final SortedMap<Integer, List<Path.Step>> gathered = new TreeMap<>();
+    private boolean gathering;
 
     /// @param leaf the color of the leaves
     /// @param seed what makes this plant irregular in its own way
     Brush(double standX, double groundY, Srgb leaf, long seed) {
         this.standX = standX;
         this.groundY = groundY;
-        this.leaf = leaf;
+        this.leafColor = leaf;
         this.random = new Random(seed);
     }
 
@@ -40,7 +47,7 @@ final class Brush {
     }
 
     Ink shade(double lightness) {
-        return new Ink.Plant(lightness >= 0 ? Tint.lighter(leaf, lightness) : Tint.darker(leaf, -lightness));
+        return new Ink.Plant(lightness >= 0 ? Tint.lighter(leafColor, lightness) : Tint.darker(leafColor, -lightness));
     }
 
     private double x(double x) {
@@ -125,25 +132,38 @@ final class Brush {
         double dy = sin(angle) * length;
         double nx = -sin(angle) * length * breadth * 0.62;
         double ny = cos(angle) * length * breadth * 0.62;
-        marks.add(new Mark.Area(
-                Path.from(x(px), y(py))
-                        .curve(
-                                x(px + dx * 0.25 + nx),
-                                y(py + dy * 0.25 + ny),
-                                x(px + dx * 0.68 + nx),
-                                y(py + dy * 0.68 + ny),
-                                x(px + dx),
-                                y(py + dy))
-                        .curve(
-                                x(px + dx * 0.68 - nx),
-                                y(py + dy * 0.68 - ny),
-                                x(px + dx * 0.25 - nx),
-                                y(py + dy * 0.25 - ny),
-                                x(px),
-                                y(py))
-                        .close()
-                        .build(),
-                shade(lightness)));
+        Path leaf = Path.from(x(px), y(py))
+                .curve(
+                        x(px + dx * 0.25 + nx),
+                        y(py + dy * 0.25 + ny),
+                        x(px + dx * 0.68 + nx),
+                        y(py + dy * 0.68 + ny),
+                        x(px + dx),
+                        y(py + dy))
+                .curve(
+                        x(px + dx * 0.68 - nx),
+                        y(py + dy * 0.68 - ny),
+                        x(px + dx * 0.25 - nx),
+                        y(py + dy * 0.25 - ny),
+                        x(px),
+                        y(py))
+                .close()
+                .build();
+        if (gathering) {
+            gathered.computeIfAbsent((int) Math.round(lightness / STEP), shade -> new ArrayList<>())
+                    .addAll(leaf.steps());
+        } else {
+            marks.add(new Mark.Area(leaf, shade(lightness)));
+        }
+    }
+
+    /// Draws leaves in few shades, the dark ones under the light ones: one area a shade, which keeps a leafy plant small.
+    void leavesByShade(Runnable leaves) {
+        gathering = true;
+        leaves.run();
+        gathering = false;
+        gathered.forEach((shade, steps) -> marks.add(new Mark.Area(new Path(steps), shade(shade * STEP))));
+        gathered.clear();
     }
 
     /// A blade of grass: rises, bends over, ends in a point.

@@ -92,6 +92,7 @@ final class Crowns {
             return;
         }
         int leaves = (int) Math.min(170, half * 2 * height / (leaf * leaf) * 0.62);
+        brush.leavesByShade(() -> {
         for (int i = 0; i < leaves; i++) {
             double t = 0.05 + 0.9 * brush.chance();
             double reach = profile.reach(t) * half * 0.9;
@@ -101,6 +102,7 @@ final class Crowns {
             double angle = Math.PI / 2 - across * 1.1 + brush.between(-0.8, 0.8);
             brush.leaf(x, bottom + t * height, angle, leaf * brush.between(0.75, 1.1), 0.42, shade);
         }
+        });
     }
 
     /// A flat cloud of foliage, as on a layered tree.

@@ -170,6 +170,7 @@ final class HerbShapes {
         brush.trunk(w * 0.08, h * 0.5, w * 0.34, h * 0.7, -w * 0.06, h * 0.92, t * 0.7, 0.4);
         brush.trunk(0, 0, w * 0.3, h * 0.3, -w * 0.16, h * 0.62, t * 0.8, 0.4);
         int leaves = (int) Math.clamp(w * h / (leaf * leaf) * 1.5, 90, 230);
+        brush.leavesByShade(() -> {
         for (int i = 0; i < leaves; i++) {
             double y = h * Math.pow(brush.chance(), 0.8);
             double half = w * 0.5 * (0.4 + 0.6 * Math.sin(Math.PI * Math.min(1, 0.14 + y / h * 0.78)));
@@ -182,5 +183,6 @@ final class HerbShapes {
                     0.56,
                     brush.between(-0.24, 0.3) - 0.12 * x / w);
         }
+        });
     }
 }

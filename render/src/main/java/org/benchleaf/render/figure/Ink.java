@@ -20,7 +20,7 @@ public sealed interface Ink {
         /// Fine tracks that carry nothing.
         TRACK(new Srgb(0xCF, 0xD3, 0xCC)),
         /// The person and the dark bands of the rule.
-        SCALE(new Srgb(0xC3, 0xC8, 0xC1)),
+        SCALE(new Srgb(0xCB, 0xD0, 0xC9)),
         /// The paper itself.
         PAPER(new Srgb(0xFF, 0xFF, 0xFF));
 

@@ -96,8 +96,8 @@ public final class SvgWriter {
         };
     }
 
-    /// Steps from place to place in tenths of a point, which keeps pages small; rounding does not add up, because each
-    /// step starts from the rounded place.
+    /// Steps from place to place in tenths of a point, which keeps pages small; rounding does not add up, because
+    /// each step starts from the rounded place.
     static String data(Path path) {
         StringBuilder data = new StringBuilder();
         long atX = 0;

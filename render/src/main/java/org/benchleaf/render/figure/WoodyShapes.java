@@ -192,7 +192,7 @@ final class WoodyShapes {
     }
 
     private void arching() {
-        int canes = 19;
+        int canes = 17;
         double[][] tips = new double[canes][];
         for (int i = 0; i < canes; i++) {
             int order = i % 2 == 0 ? i / 2 : canes - 1 - i / 2;
@@ -204,8 +204,9 @@ final class WoodyShapes {
             brush.trunk(tips[i][1], 0, tips[i][2], tips[i][3], tipX, tipY, Math.max(0.5, h * 0.009), 0.3);
         }
         crowns.dense(Profile.DOME, 0, h * 0.02, h * 0.72, w * 0.38, leaf);
+        brush.leavesByShade(() -> {
         for (double[] cane : tips) {
-            int leaves = 26;
+            int leaves = 22;
             for (int k = 5; k <= leaves; k++) {
                 double s = (double) k / leaves;
                 double along = Curves.angle(cane[1], 0, cane[2], cane[3], cane[4], cane[5], s);
@@ -219,6 +220,7 @@ final class WoodyShapes {
                         brush.between(-0.14, 0.24) - 0.08 * cane[0]);
             }
         }
+        });
     }
 
     private void irregularShrub() {

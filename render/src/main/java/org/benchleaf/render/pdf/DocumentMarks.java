@@ -11,8 +11,8 @@ import org.openpdf.text.pdf.PdfWriter;
 import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 
-/// What a PDF says of itself: title, language, print at 100 %; and nothing that changes from one print to the next, so
-/// no date, and an id made from the title.
+/// What a PDF says of itself: title, language, print at 100 %; and nothing that changes from one print to the
+/// next, so no date, and an id made from the title.
 final class DocumentMarks extends DefaultPDFCreationListener {
     private final String title;
     private final String language;

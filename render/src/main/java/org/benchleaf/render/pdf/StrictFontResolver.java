@@ -10,8 +10,8 @@ import org.xhtmlrenderer.pdf.ITextFSFont;
 import org.xhtmlrenderer.pdf.ITextFontResolver;
 import org.xhtmlrenderer.render.FSFont;
 
-/// Knows our faces and nothing else: a style sheet that asks for another family stops the print, where the engine would
-/// quietly set it in a font that is not embedded.
+/// Knows our faces and nothing else: a style sheet that asks for another family stops the print, where the engine
+/// would quietly set it in a font that is not embedded.
 final class StrictFontResolver extends ITextFontResolver {
     private final Map<String, FontDescription> faces = new HashMap<>();
 

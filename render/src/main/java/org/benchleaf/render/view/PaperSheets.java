@@ -14,13 +14,14 @@ import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FigureDrawing;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.LazyDrawing;
 
 /// Sets product sheets for paper: name, code and the pair of figures.
 public final class PaperSheets {
     private static final double POINT_MM = 25.4 / 72;
     private static final double MARGIN = 17;
     private static final double CODE = 27;
-    private static final double RING_SHARE = 0.355;
+    private static final double BETWEEN = 9;
 
     private final SheetFormat format;
     private final Wording words;
@@ -34,6 +35,11 @@ public final class PaperSheets {
 
     /// A sheet and its drawings.
     public record Set(SheetView view, Map<String, Drawing> drawings) {}
+
+    /// Width in mm that is left for the size stand beside the ring.
+    public double standMm(Density density) {
+        return format.widthMm() - 2 * MARGIN - density.ringMm() - BETWEEN;
+    }
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public Set set(PlantSheet sheet) {
@@ -60,12 +66,15 @@ public final class PaperSheets {
                         ? characters.checked(text, field, Face.NAMES_ITALIC)
                         : characters.checked(text, field, Face.FACTS, Face.FACTS_STRONG));
         Map<String, Drawing> drawings = new LinkedHashMap<>();
-        double ring = inner * RING_SHARE / POINT_MM;
         drawings.put("figure:code", drawn);
         drawings.put("figure:ring", new FigureDrawing(YearRing.draw(sheet.year(), subject, words)));
-        drawings.put(
-                "figure:stand",
-                new FigureDrawing(SizeStand.draw(sheet.size(), subject, inner / POINT_MM - ring - 22, ring, words)));
+        for (Density density : Density.values()) {
+            double height = density.ringMm() / POINT_MM;
+            double width = standMm(density) / POINT_MM;
+            drawings.put(
+                    "figure:stand-" + density.style(),
+                    new LazyDrawing(width, height, () -> SizeStand.draw(sheet.size(), subject, width, height, words)));
+        }
         drawings.put("figure:caution", new FigureDrawing(Icons.caution(words.text("sheet.cautions"))));
         return new Set(views.view(sheet, name, drawn.width() * POINT_MM), drawings);
     }
