@@ -1,20 +1,68 @@
 package org.benchleaf.search;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.fit.Fit;
+import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.index.Proposal;
+import org.benchleaf.shared.code.PlantKey;
 
-/// Answers needs.
+/// Answers needs: the index ranks all plants, the catalog is read for the best, and these are judged afresh, so that
+/// nothing is said that is no longer so. Safe for many threads.
 public final class NeedSearch {
     private final CatalogView catalog;
     private final PlantIndex index;
+    private final FitJudge judge = new FitJudge();
 
+    /// @param index the index of that catalog; whoever changes the catalog has it catch up
     public NeedSearch(CatalogView catalog, PlantIndex index) {
         this.catalog = catalog;
         this.index = index;
     }
 
-    /// Ranks every plant of the index, reads the best from the catalog and judges them afresh.
+    /// The best plants for a need, each with a reason for every wish.
+    ///
+    /// Plants known to miss a fixed wish are left out. A plant that sold out or was retired since the index caught up
+    /// moves down or leaves; one that came in since may be missed until the index has caught up.
     public NeedAnswer answer(NeedQuery query) {
-        throw new UnsupportedOperationException("not built yet: " + catalog + index + query);
+        // as many again are proposed as asked for, in place of those that turn out to be gone
+        int asked = query.skip() + query.limit();
+        Proposal proposal = index.propose(query.need(), query.words(), query.now(), asked + query.limit());
+        List<PlantKey> keys = proposal.best();
+        List<Match> matches = new ArrayList<>();
+        int next = Math.min(query.skip(), keys.size());
+        while (next < keys.size() && matches.size() < query.limit()) {
+            int end = Math.min(keys.size(), next + query.limit() - matches.size());
+            matches.addAll(judged(query, keys.subList(next, end)));
+            next = end;
+        }
+        matches.sort((one, other) -> one.fit().compareTo(other.fit()));
+        return new NeedAnswer(
+                proposal.revision(),
+                proposal.tally().total(),
+                proposal.tally().meetAll(),
+                proposal.tally().missNone(),
+                matches,
+                Relaxation.of(query.need(), proposal.tally()),
+                proposal.lifeForms());
+    }
+
+    private List<Match> judged(NeedQuery query, List<PlantKey> keys) {
+        Map<PlantKey, PlantRecord> plants = catalog.plants(keys);
+        Map<PlantKey, PlantStock> stocks = catalog.stock(keys);
+        List<Match> matches = new ArrayList<>();
+        for (PlantRecord plant : plants.values()) {
+            PlantStock stock = stocks.getOrDefault(plant.key(), PlantStock.none(plant.key()));
+            Fit fit = judge.fit(query.need(), plant, stock, query.now());
+            if (fit.answers() && !plant.retired()) {
+                matches.add(new Match(plant, stock, fit));
+            }
+        }
+        return matches;
     }
 }

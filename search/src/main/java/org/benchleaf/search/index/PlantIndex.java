@@ -1,36 +1,257 @@
 package org.benchleaf.search.index;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.store.ByteBuffersDirectory;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.store.LockObtainFailedException;
+import org.apache.lucene.util.FixedBitSet;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Need;
 
-/// The index of a catalog in a folder. Safe for many threads.
+/// The index of a catalog: facts and names in a folder, stock in memory. It can be deleted at any time and is built
+/// anew from the catalog. Safe for many threads; each answer is given from one state, while the next one is prepared.
 public final class PlantIndex implements AutoCloseable {
-    private PlantIndex() {}
+    private final IndexFolder folder;
+    private final CatalogView catalog;
+    private final IndexBuilder builder;
+    private final Dictionaries dictionaries = new Dictionaries();
+    private final KeySlots slots = new KeySlots();
+    private IndexFiles files;
+    private volatile Snapshot current;
 
-    /// Opens the index, builds it when there is none or it is damaged or of another format, and catches up with the
-    /// catalog.
+    private PlantIndex(IndexFolder folder, CatalogView catalog) throws IOException {
+        this.folder = folder;
+        this.catalog = catalog;
+        this.builder = new IndexBuilder(catalog);
+        Opened opened = open();
+        this.files = opened.files();
+        this.current = opened.snapshot();
+    }
+
+    /// Opens the index, builds it when there is none or it is damaged, ahead of the catalog or of another format, and
+    /// catches up with the catalog. While another program holds the folder, the index is built in memory instead.
+    ///
+    /// @throws UncheckedIOException when the folder cannot be read or written
     public static PlantIndex open(Path folder, CatalogView catalog) {
-        throw new UnsupportedOperationException("not built yet: " + folder + catalog);
+        try {
+            PlantIndex index = new PlantIndex(new IndexFolder(folder), catalog);
+            index.catchUp();
+            return index;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private Opened open() throws IOException {
+        for (Path building : folder.buildings()) {
+            try {
+                Optional<Opened> opened = open(FSDirectory.open(building));
+                if (opened.isPresent()) {
+                    folder.keepOnly(building);
+                    return opened.get();
+                }
+            } catch (LockObtainFailedException heldByAnother) {
+                return build(new ByteBuffersDirectory());
+            } catch (IOException | RuntimeException damaged) {
+                // built anew below: nothing is in it that the catalog does not have
+            }
+        }
+        Path building = folder.next();
+        Opened opened = build(FSDirectory.open(building));
+        folder.keepOnly(building);
+        return opened;
+    }
+
+    /// Opens what is whole, of this format and not ahead of the catalog, as after the catalog was restored.
+    private Optional<Opened> open(Directory directory) throws IOException {
+        Optional<IndexFiles> found = IndexFiles.open(directory);
+        if (found.isEmpty()) {
+            directory.close();
+            return Optional.empty();
+        }
+        try {
+            if (found.get().revision().compareTo(catalog.revision()) <= 0) {
+                return Optional.of(new Opened(found.get(), firstSnapshot(found.get())));
+            }
+            found.get().abandon();
+            return Optional.empty();
+        } catch (IOException | RuntimeException damaged) {
+            found.get().abandon();
+            throw damaged;
+        }
+    }
+
+    private Opened build(Directory directory) throws IOException {
+        IndexFiles built = builder.build(directory);
+        return new Opened(built, firstSnapshot(built));
+    }
+
+    private Snapshot firstSnapshot(IndexFiles opened) throws IOException {
+        DirectoryReader reader = DirectoryReader.open(opened.writer());
+        List<Segment> segments = Snapshot.segments(reader, List.of(), dictionaries, slots);
+        return new Snapshot(reader, segments, builder.stock(slots), opened.revision());
     }
 
     /// Takes over what changed in the catalog since; call it after each change and from time to time.
     ///
     /// @return the revision it then stands at
-    public CatalogRevision catchUp() {
-        throw new UnsupportedOperationException("not built yet");
+    /// @throws UncheckedIOException when the folder cannot be written
+    public synchronized CatalogRevision catchUp() {
+        CatalogRevision newest = catalog.revision();
+        Snapshot old = current;
+        if (newest.equals(old.revision())) {
+            return newest;
+        }
+        Set<PlantKey> plants = new LinkedHashSet<>();
+        Set<PlantKey> all = new LinkedHashSet<>();
+        for (CatalogView.Change change : catalog.changesSince(old.revision())) {
+            all.add(change.plant());
+            if (change.kind() == CatalogView.Change.Kind.PLANT) {
+                plants.add(change.plant());
+            }
+        }
+        try {
+            publish(plants.isEmpty() ? old : withPlants(old, plants, newest), all, newest);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        return newest;
+    }
+
+    private Snapshot withPlants(Snapshot old, Set<PlantKey> plants, CatalogRevision newest) throws IOException {
+        builder.update(files.writer(), plants);
+        files.commit(newest);
+        DirectoryReader changed = DirectoryReader.openIfChanged(old.reader(), files.writer());
+        if (changed == null) {
+            return old;
+        }
+        List<Segment> segments = Snapshot.segments(changed, old.segments(), dictionaries, slots);
+        return new Snapshot(changed, segments, old.stock(), newest);
+    }
+
+    private void publish(Snapshot next, Set<PlantKey> stock, CatalogRevision revision) throws IOException {
+        Snapshot old = current;
+        current = next.with(builder.update(next.stock(), slots, stock), revision);
+        if (next.reader() != old.reader()) {
+            old.reader().decRef();
+        }
     }
 
     /// Builds the index anew beside the old one, which keeps answering, and then takes its place.
-    public CatalogRevision rebuild() {
-        throw new UnsupportedOperationException("not built yet");
+    ///
+    /// @return the revision it then stands at
+    /// @throws UncheckedIOException when the folder cannot be written; the old index stays
+    public synchronized CatalogRevision rebuild() {
+        try {
+            Path building = folder.next();
+            Opened opened = build(FSDirectory.open(building));
+            Snapshot old = current;
+            IndexFiles oldFiles = files;
+            files = opened.files();
+            current = opened.snapshot();
+            old.reader().decRef();
+            oldFiles.abandon();
+            folder.keepOnly(building);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        return catchUp();
     }
 
     /// The catalog's state that is answered from.
     public CatalogRevision revision() {
-        throw new UnsupportedOperationException("not built yet");
+        return current.revision();
+    }
+
+    /// Ranks every plant for a need.
+    ///
+    /// @param words what the names must hold, all of it; may be empty
+    /// @param limit how many of the best to name
+    public Proposal propose(Need need, String words, YearWeek now, int limit) {
+        List<String> wanted = FoldedName.words(words);
+        return ask(snapshot -> {
+            Optional<List<FixedBitSet>> allowed = wanted.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(NameQueries.bits(snapshot, NameQueries.words(wanted)));
+            return new NeedPass(snapshot, dictionaries, need, now, limit).run(allowed);
+        });
+    }
+
+    /// The plants of which a name of this kind, folded, is this; in the order of names.
+    public List<Named> named(WrittenName.Kind kind, String folded, int limit) {
+        return named(NameQueries.whole(kind, folded), limit);
+    }
+
+    /// The plants whose names hold these words, the last one perhaps unfinished; in the order of names.
+    public List<Named> withWords(List<String> words, int limit) {
+        return words.isEmpty() ? List.of() : named(NameQueries.words(words), limit);
+    }
+
+    /// The plants whose names hold these words but for so many letters in each; in the order of names.
+    ///
+    /// @param edits 1 or 2
+    public List<Named> withWordsLike(List<String> words, int edits, int limit) {
+        return words.isEmpty() ? List.of() : named(NameQueries.misspelt(words, edits), limit);
+    }
+
+    private List<Named> named(Query query, int limit) {
+        return ask(snapshot -> NameQueries.named(snapshot, query, limit));
+    }
+
+    /// Asks the newest state and keeps its files open meanwhile.
+    private <T> T ask(Question<T> question) {
+        while (true) {
+            Snapshot snapshot = current;
+            if (snapshot.reader().tryIncRef()) {
+                try {
+                    return question.ask(snapshot);
+                } catch (IOException failed) {
+                    throw new UncheckedIOException(failed);
+                } finally {
+                    release(snapshot);
+                }
+            }
+            if (snapshot == current) {
+                throw new IllegalStateException("the index is closed");
+            }
+        }
+    }
+
+    private static void release(Snapshot snapshot) {
+        try {
+            snapshot.reader().decRef();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     @Override
-    public void close() {}
+    public synchronized void close() {
+        try {
+            current.reader().decRef();
+            files.close();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /// Something asked of one state.
+    private interface Question<T> {
+        T ask(Snapshot snapshot) throws IOException;
+    }
+
+    /// An index just opened.
+    private record Opened(IndexFiles files, Snapshot snapshot) {}
 }

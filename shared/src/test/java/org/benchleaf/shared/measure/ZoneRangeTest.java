@@ -49,6 +49,16 @@ class ZoneRangeTest {
         assertThat(range.halfZonesOutside(HardinessZone.of(9, 'b'))).isEqualTo(2);
     }
 
+    @ParameterizedTest
+    @CsvSource({"3b+, 3b, 3b+", "zone 4 and warmer, 4a, 4+", "10-13, 10a, 10+", "9b-13b, 9b, 9b+"})
+    void keepsARangeWithoutAWarmLimitOpen(String text, String coldest, String written) {
+        ZoneRange range = ZoneRange.read(text).orThrow();
+        assertThat(range)
+                .isEqualTo(ZoneRange.andWarmer(HardinessZone.read(coldest).orThrow()));
+        assertThat(range.hasWarmLimit()).isFalse();
+        assertThat(range).hasToString(written);
+    }
+
     @Property
     void readsBackWhatItWrites(@ForAll @IntRange(max = 25) int one, @ForAll @IntRange(max = 25) int other) {
         ZoneRange range =

@@ -1,0 +1,156 @@
+package org.benchleaf.app;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.PlantFinder;
+import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.Relatives;
+import org.benchleaf.app.service.SheetAssembler;
+import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.content.ContentPack;
+import org.benchleaf.content.Wording;
+import org.benchleaf.render.PrintStyle;
+import org.benchleaf.render.Printer;
+import org.benchleaf.render.WebPages;
+import org.benchleaf.search.NeedSearch;
+import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.names.NameIndex;
+import org.benchleaf.search.need.NeedReader;
+import org.benchleaf.search.need.Vocabulary;
+import org.jspecify.annotations.Nullable;
+
+/// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is opened when
+/// first asked for, so that printing one sheet does not wait for it.
+public final class Benchleaf implements AutoCloseable {
+    private final Workspace workspace;
+    private final Settings settings;
+    private final Clock clock;
+    private final Catalog catalog;
+    private final ContentPack content;
+    private @Nullable PlantIndex index;
+
+    private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
+        this.workspace = workspace;
+        this.settings = settings;
+        this.clock = clock;
+        this.catalog = Catalog.open(workspace.database());
+        this.content = ContentPack.withShopFolder(workspace.contentFolder());
+    }
+
+    /// Opens an existing workspace.
+    ///
+    /// @param clock says what today is
+    public static Benchleaf open(Path folder, Clock clock) {
+        Workspace workspace = Workspace.at(folder);
+        return new Benchleaf(workspace, Settings.read(workspace.settingsFile()), clock);
+    }
+
+    public Settings settings() {
+        return settings;
+    }
+
+    public Workspace workspace() {
+        return workspace;
+    }
+
+    public CatalogView catalog() {
+        return catalog.view();
+    }
+
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /// The shop's own time, without fractions of a minute.
+    public LocalDateTime now() {
+        return LocalDateTime.now(clock).withSecond(0).withNano(0);
+    }
+
+    public Locale language() {
+        return settings.language();
+    }
+
+    public Wording wording() {
+        return Wording.open(content, settings.language(), settings.lengths());
+    }
+
+    public PrintStyle style() {
+        return new PrintStyle(settings.language(), settings.lengths());
+    }
+
+    /// The index, opened at the first call and caught up with the catalog.
+    public synchronized PlantIndex index() {
+        if (index == null) {
+            index = PlantIndex.open(workspace.indexFolder(), catalog.view());
+        }
+        return index;
+    }
+
+    public NeedReader needReader() {
+        return new NeedReader(Vocabulary.english());
+    }
+
+    public NeedSearch needSearch() {
+        return new NeedSearch(catalog.view(), index());
+    }
+
+    public NameIndex names() {
+        return new NameIndex(index());
+    }
+
+    public PlantFinder plantFinder() {
+        return new PlantFinder(catalog.view(), catalog::names, this::names);
+    }
+
+    public SheetAssembler sheets() {
+        return new SheetAssembler(settings, settings.language(), new Relatives(catalog.names()));
+    }
+
+    public PrintService printing() {
+        return new PrintService(catalog.view(), sheets(), Printer.using(content), content, style(), clock);
+    }
+
+    public WebPages webPages() {
+        return WebPages.using(content);
+    }
+
+    public ImportService imports() {
+        return new ImportService(catalog);
+    }
+
+    /// The plants of a genus that are still grown, in the order of their names.
+    public List<PlantRecord> plantsOfGenus(String genus) {
+        List<PlantRecord> plants = new ArrayList<>();
+        catalog.view().forEachPlant(plant -> {
+            if (plant.name().genus().equals(genus)) {
+                plants.add(plant);
+            }
+        });
+        plants.sort(Comparator.comparing(PlantRecord::name));
+        return plants;
+    }
+
+    /// Catches the index up with the catalog when it is open; when not, it catches up on opening.
+    public synchronized void afterChange() {
+        if (index != null) {
+            index.catchUp();
+        }
+    }
+
+    @Override
+    public synchronized void close() {
+        if (index != null) {
+            index.close();
+        }
+        catalog.close();
+    }
+}

@@ -1,0 +1,98 @@
+package org.benchleaf.app;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.code.LiveLink;
+import org.benchleaf.shared.measure.LengthStyle;
+
+/// What a shop decides, read once at start from `settings.properties` in its workspace; immutable.
+///
+/// @param shopName printed at the foot of every page
+/// @param shopLine street, place, telephone or address on one line; may be empty
+/// @param base where printed codes lead: scheme, host and port of the server as shoppers reach it
+/// @param language of pages and messages
+/// @param lengths units of lengths
+public record Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
+    public static final String FILE = "settings.properties";
+    private static final Set<String> KEYS = new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths"));
+
+    /// Reads a workspace's settings.
+    ///
+    /// @throws Refusal when a key is unknown or missing, or a value has no meaning
+    public static Settings read(Path file) {
+        Properties properties = new Properties();
+        try (Reader reader = new StringReader(Files.readString(file))) {
+            properties.load(reader);
+        } catch (IOException | IllegalArgumentException unreadable) {
+            throw new Refusal(Problem.of("settings.unreadable", file.toString()));
+        }
+        for (String key : properties.stringPropertyNames()) {
+            if (!KEYS.contains(key)) {
+                throw new Refusal(problem("settings.key", file, key).with("accepted", String.join(", ", KEYS)));
+            }
+        }
+        String base = value(properties, file, "base");
+        URI address = LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
+        String units = value(properties, file, "lengths");
+        return new Settings(
+                value(properties, file, "shop.name"),
+                Optional.ofNullable(properties.getProperty("shop.line")).orElse(""),
+                address,
+                Locale.forLanguageTag(value(properties, file, "language")),
+                lengths(units).orElseThrow(() -> new Refusal(problem("settings.value", file, "lengths")
+                        .with("read", units)
+                        .with("accepted", "imperial, metric, both"))));
+    }
+
+    private static String value(Properties properties, Path file, String key) {
+        String value = properties.getProperty(key, "").strip();
+        if (value.isEmpty()) {
+            throw new Refusal(problem("settings.missing", file, key));
+        }
+        return value;
+    }
+
+    private static Problem problem(String problem, Path file, String key) {
+        return Problem.of(problem, key).with("file", file.toString()).with("key", key);
+    }
+
+    private static Optional<LengthStyle> lengths(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "imperial" -> Optional.of(LengthStyle.IMPERIAL);
+            case "metric" -> Optional.of(LengthStyle.METRIC);
+            case "both" -> Optional.of(LengthStyle.BOTH);
+            default -> Optional.empty();
+        };
+    }
+
+    /// The same settings with codes that lead elsewhere.
+    public Settings withBase(URI other) {
+        return new Settings(shopName, shopLine, other, language, lengths);
+    }
+
+    /// The text of the file that reads back as these settings.
+    public String text() {
+        return """
+                # What this shop decides. Words a shop may change lie in content/ beside this file.
+                shop.name = %s
+                shop.line = %s
+                # where printed codes lead: the address by which shoppers reach the server
+                base = %s
+                # of pages and messages: en
+                language = %s
+                # imperial, metric or both
+                lengths = %s
+                """
+                .formatted(shopName, shopLine, base, language.toLanguageTag(), lengths.name().toLowerCase(Locale.ROOT));
+    }
+}

@@ -1,0 +1,74 @@
+package org.benchleaf.app.cli;
+
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.ErrorReport;
+import org.benchleaf.catalog.model.Attribute;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.CommonName;
+import org.benchleaf.catalog.model.Fact;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.catalog.model.Synonym;
+import org.benchleaf.content.Wording;
+import org.benchleaf.shared.measure.YearWeek;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+@Command(name = "plant", mixinStandardHelpOptions = true, description = "Shows all that is known of a plant, each fact with its source, and its stock now.")
+final class PlantCommand implements Callable<Integer> {
+    private final Console console;
+    private final Clock clock;
+
+    @Mixin
+    private final WorkspaceOption workspace = new WorkspaceOption();
+
+    @Parameters(arity = "1..*", paramLabel = "PLANT", description = "a plant key or a name")
+    private List<String> words = List.of();
+
+    PlantCommand(Console console, Clock clock) {
+        this.console = console;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
+            PlantRecord plant = benchleaf.plantFinder().find(String.join(" ", words));
+            PlantStock stock = benchleaf.catalog().stock(List.of(plant.key())).getOrDefault(plant.key(), PlantStock.none(plant.key()));
+            write(plant, stock, benchleaf, console.out());
+        }
+        return ErrorReport.DONE;
+    }
+
+    private static void write(PlantRecord plant, PlantStock stock, Benchleaf benchleaf, PrintWriter out) {
+        Wording wording = benchleaf.wording();
+        out.println(plant.name() + "  [" + plant.key() + "]");
+        line(out, "common names", plant.commonNames().stream().map(CommonName::text).collect(Collectors.joining("; ")));
+        line(out, "synonyms", plant.synonyms().stream().map(Synonym::text).collect(Collectors.joining("; ")));
+        for (Attribute<?> attribute : Attributes.all()) {
+            plant.facts().fact(attribute).ifPresent(fact -> line(out, attribute.id(), described(fact, wording)));
+            plant.otherFacts().stream()
+                    .filter(other -> other.attribute().equals(attribute))
+                    .forEach(other -> line(out, "", wording.text("plant.other", Map.of("fact", described(other, wording)))));
+        }
+        line(out, "stock", new AnswerText(wording).stock(stock, YearWeek.of(benchleaf.today())));
+    }
+
+    private static String described(Fact<?> fact, Wording wording) {
+        String origin = fact.inherited() ? wording.text("plant.inherited", Map.of("source", fact.source().text())) : fact.source().text();
+        return fact.text() + "  (" + origin + ")";
+    }
+
+    private static void line(PrintWriter out, String heading, String text) {
+        if (!text.isEmpty()) {
+            out.printf("  %-22s %s%n", heading.replace('_', ' '), text);
+        }
+    }
+}

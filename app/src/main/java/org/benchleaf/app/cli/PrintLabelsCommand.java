@@ -1,0 +1,108 @@
+package org.benchleaf.app.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.Refusal;
+import org.benchleaf.app.service.PrintService;
+import org.benchleaf.render.page.LabelRun;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.stock.StockSize;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(name = "labels", mixinStandardHelpOptions = true, description = "Labels for every lot of the plants that holds any, on stock paper.")
+final class PrintLabelsCommand implements Callable<Integer> {
+    private final Console console;
+    private final Clock clock;
+
+    @Mixin
+    private final WorkspaceOption workspace = new WorkspaceOption();
+
+    @Mixin
+    private final PlantsParameter plants = new PlantsParameter();
+
+    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "letter-30", description = "stock paper (default: ${DEFAULT-VALUE})")
+    @SuppressWarnings("NullAway.Init")
+    private String paper;
+
+    @Option(names = "--size", paramLabel = "SIZE", description = "only lots of this size, for example '#3'")
+    private Optional<StockSize> size = Optional.empty();
+
+    @Option(names = "--copies", paramLabel = "N", defaultValue = "1", description = "labels of each lot (default: ${DEFAULT-VALUE})")
+    private int copies;
+
+    @Option(names = "--used", paramLabel = "CELLS", defaultValue = "", description = "cells of the first sheet already used, for example 1-12,15")
+    @SuppressWarnings("NullAway.Init")
+    private String used;
+
+    @Option(names = "--by-column", description = "fill columns before rows")
+    private boolean byColumn;
+
+    @Option(names = "--right", paramLabel = "MM", defaultValue = "0", description = "move everything right, against a printer that pulls left")
+    private double right;
+
+    @Option(names = "--down", paramLabel = "MM", defaultValue = "0", description = "move everything down")
+    private double down;
+
+    @Option(names = {"-o", "--out"}, paramLabel = "FILE", defaultValue = "labels.pdf", description = "the PDF to write (default: ${DEFAULT-VALUE})")
+    @SuppressWarnings("NullAway.Init")
+    private Path file;
+
+    PrintLabelsCommand(Console console, Clock clock) {
+        this.console = console;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        if (copies < 1 || copies > 10_000) {
+            throw new Refusal(Problem.of("print.copies", Integer.toString(copies)));
+        }
+        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
+            PrintService printing = benchleaf.printing();
+            int sheets = printing.labels(plants.in(benchleaf), size, copies, run(printing), file);
+            console.out().println(file + ": " + sheets + (sheets == 1 ? " sheet" : " sheets") + " of " + paper);
+        }
+        return ErrorReport.DONE;
+    }
+
+    private LabelRun run(PrintService printing) {
+        var order = byColumn ? LabelRun.FillOrder.BY_COLUMN : LabelRun.FillOrder.BY_ROW;
+        try {
+            return new LabelRun(printing.paper(paper), cells(used), order, right, down);
+        } catch (IllegalArgumentException impossible) {
+            throw new Refusal(Problem.of("print.run", String.valueOf(impossible.getMessage())));
+        }
+    }
+
+    /// Reads `1-12,15`.
+    static Set<Integer> cells(String text) {
+        Set<Integer> cells = new TreeSet<>();
+        for (String piece : text.split(",")) {
+            if (piece.isBlank()) {
+                continue;
+            }
+            String[] ends = piece.strip().split("-", -1);
+            try {
+                int from = Integer.parseInt(ends[0].strip());
+                int to = ends.length == 1 ? from : Integer.parseInt(ends[1].strip());
+                if (ends.length > 2 || from < 1 || to < from || to > 1000) {
+                    throw new NumberFormatException();
+                }
+                for (int cell = from; cell <= to; cell++) {
+                    cells.add(cell);
+                }
+            } catch (NumberFormatException notCells) {
+                throw new Refusal(Problem.of("print.cells", text));
+            }
+        }
+        return cells;
+    }
+}

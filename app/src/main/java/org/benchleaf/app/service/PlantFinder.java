@@ -1,0 +1,75 @@
+package org.benchleaf.app.service;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.benchleaf.app.Refusal;
+import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.NameBook;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.names.NameReader;
+import org.benchleaf.search.names.NameHit;
+import org.benchleaf.search.names.NameIndex;
+import org.benchleaf.search.names.NameMatch;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.code.ItemKey;
+import org.benchleaf.shared.code.PlantKey;
+
+/// From what a person types on a command line, a key or a name, to one plant.
+public final class PlantFinder {
+    private static final int CANDIDATES = 6;
+
+    private final CatalogView catalog;
+    private final Supplier<NameBook> book;
+    private final Supplier<NameIndex> names;
+
+    /// @param book accepted names
+    /// @param names opened only when neither a key nor an exact name is given
+    public PlantFinder(CatalogView catalog, Supplier<NameBook> book, Supplier<NameIndex> names) {
+        this.catalog = catalog;
+        this.book = book;
+        this.names = names;
+    }
+
+    /// The plant with this key or name.
+    ///
+    /// @throws Refusal when there is none, or the name fits several
+    public PlantRecord find(String text) {
+        Optional<PlantKey> key = PlantKey.read(text)
+                .toOptional()
+                .or(() -> ItemKey.read(text).toOptional().map(ItemKey::plant));
+        if (key.isPresent()) {
+            return catalog.plant(key.get()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
+        }
+        // a name written exactly is found without opening the index
+        Optional<PlantRecord> exact = NameReader.read(text).known().flatMap(book.get()::byName).flatMap(catalog::plant);
+        if (exact.isPresent() && exact.get().name().toString().equals(text.strip())) {
+            return exact.get();
+        }
+        List<NameHit> hits = names.get().find(text, CANDIDATES);
+        if (hits.isEmpty()) {
+            throw new Refusal(Problem.of("plant.unknown", text));
+        }
+        NameHit first = hits.get(0);
+        boolean alone = hits.size() == 1 || hits.get(1).how() != first.how();
+        boolean sure = first.how().compareTo(NameMatch.COMMON_NAME) <= 0 && alone || hits.size() == 1;
+        if (!sure) {
+            throw new Refusal(Problem.of("plant.ambiguous", text).with("candidates", candidates(hits)));
+        }
+        return catalog.plant(first.plant()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
+    }
+
+    /// The item's number, when the text is an item's key.
+    public static Optional<ItemKey> itemKey(String text) {
+        return ItemKey.read(text.toUpperCase(Locale.ROOT)).toOptional();
+    }
+
+    private String candidates(List<NameHit> hits) {
+        return hits.stream()
+                .map(hit -> catalog.plant(hit.plant()).map(plant -> plant.name() + " (" + plant.key() + ")").orElse(hit.matched()))
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+}

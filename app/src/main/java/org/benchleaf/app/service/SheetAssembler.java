@@ -1,0 +1,176 @@
+package org.benchleaf.app.service;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.app.Settings;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Fact;
+import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.catalog.model.ItemRecord;
+import org.benchleaf.catalog.model.LotRecord;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.render.page.BenchCard;
+import org.benchleaf.render.page.ItemLine;
+import org.benchleaf.render.page.Label;
+import org.benchleaf.render.page.PageCaution;
+import org.benchleaf.render.page.PlantSheet;
+import org.benchleaf.render.page.PlantTitle;
+import org.benchleaf.render.page.Shop;
+import org.benchleaf.render.page.Show;
+import org.benchleaf.render.page.SizeLook;
+import org.benchleaf.render.page.StockBlock;
+import org.benchleaf.render.page.YearLook;
+import org.benchleaf.shared.code.ItemKey;
+import org.benchleaf.shared.code.LiveLink;
+import org.benchleaf.shared.color.PlantColor;
+import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.plant.Caution;
+import org.benchleaf.shared.stock.Condition;
+
+/// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and moment give
+/// the
+/// same page.
+public final class SheetAssembler {
+    private final Settings settings;
+    private final Locale language;
+    private final Relatives relatives;
+
+    /// @param language in which common names are given
+    public SheetAssembler(Settings settings, Locale language, Relatives relatives) {
+        this.settings = settings;
+        this.language = language;
+        this.relatives = relatives;
+    }
+
+    /// The product sheet, with the stock of that moment.
+    public PlantSheet sheet(PlantRecord plant, PlantStock stock, LocalDateTime asOf) {
+        Facts facts = plant.facts();
+        return new PlantSheet(
+                title(plant),
+                facts.value(Attributes.SELLING_NOTE),
+                facts.value(Attributes.DESCRIPTION),
+                PageFacts.of(facts),
+                year(facts),
+                size(facts),
+                facts.fact(Attributes.CAUTIONS).map(SheetAssembler::cautions).orElse(List.of()),
+                List.of(),
+                relatives.of(plant),
+                Optional.of(stockBlock(stock, asOf)),
+                LiveLink.of(settings.base(), plant.key()),
+                shop());
+    }
+
+    /// The bench card of a plant, or of one item of it, whose size and price it then shows.
+    public BenchCard card(PlantRecord plant, Optional<ItemRecord> item) {
+        Facts facts = plant.facts();
+        return new BenchCard(
+                title(plant),
+                facts.value(Attributes.SELLING_NOTE),
+                facts.value(Attributes.EXPOSURE).orElse(Set.of()),
+                facts.value(Attributes.WATER_NEED),
+                facts.value(Attributes.MOISTURE).orElse(Set.of()),
+                facts.value(Attributes.HARDINESS),
+                facts.value(Attributes.HEIGHT),
+                facts.value(Attributes.SPREAD),
+                year(facts),
+                facts.value(Attributes.CAUTIONS).orElse(List.of()),
+                item.map(ItemRecord::size),
+                item.map(ItemRecord::form).orElse(org.benchleaf.shared.stock.ItemForm.REGULAR),
+                item.flatMap(ItemRecord::price),
+                item.map(one -> LiveLink.of(settings.base(), one.key()))
+                        .orElseGet(() -> LiveLink.of(settings.base(), plant.key())),
+                shop());
+    }
+
+    /// The label of a lot.
+    public Label label(PlantRecord plant, ItemRecord item, LotRecord lot) {
+        return new Label(
+                title(plant),
+                Optional.of(item.size()),
+                item.form(),
+                lot.place().isBlank() ? Optional.empty() : Optional.of(lot.place()),
+                Optional.of(lot.lot()),
+                Optional.empty(),
+                LiveLink.of(settings.base(), item.key()));
+    }
+
+    private PlantTitle title(PlantRecord plant) {
+        List<String> common = plant.commonNames().stream()
+                .filter(name -> name.language().getLanguage().equals(language.getLanguage()))
+                .map(name -> name.text())
+                .toList();
+        return new PlantTitle(plant.name(), common, plant.facts().value(Attributes.FAMILY));
+    }
+
+    private Shop shop() {
+        return new Shop(settings.shopName(), settings.shopLine());
+    }
+
+    private static List<PageCaution> cautions(Fact<List<Caution>> fact) {
+        return fact.value().stream()
+                .map(caution -> PageCaution.of(caution, fact.source()))
+                .toList();
+    }
+
+    private static YearLook year(Facts facts) {
+        return new YearLook(
+                show(facts.value(Attributes.FLOWER_COLOR), facts.value(Attributes.BLOOM)),
+                facts.value(Attributes.FOLIAGE),
+                facts.value(Attributes.SPRING_FOLIAGE_COLOR).orElse(List.of()),
+                facts.value(Attributes.FOLIAGE_COLOR).orElse(List.of()),
+                facts.value(Attributes.FALL_COLOR).orElse(List.of()),
+                facts.value(Attributes.FALL_MONTHS),
+                facts.value(Attributes.WINTER_FOLIAGE_COLOR).orElse(List.of()),
+                show(facts.value(Attributes.FRUIT_COLOR), facts.value(Attributes.FRUIT)),
+                show(facts.value(Attributes.STEM_COLOR), facts.value(Attributes.STEM_MONTHS)));
+    }
+
+    /// Shown only when it is known when: months are where a ring puts its color.
+    private static Optional<Show> show(Optional<List<PlantColor>> colors, Optional<MonthSet> months) {
+        boolean knownToHaveNone = colors.map(List::isEmpty).orElse(false);
+        return months.filter(when -> !knownToHaveNone).map(when -> new Show(colors.orElse(List.of()), when));
+    }
+
+    private static SizeLook size(Facts facts) {
+        return new SizeLook(
+                facts.value(Attributes.HEIGHT),
+                facts.value(Attributes.SPREAD),
+                facts.value(Attributes.HEIGHT_10YR),
+                facts.value(Attributes.SPREAD_10YR),
+                facts.value(Attributes.HABIT),
+                facts.value(Attributes.LIFE_FORM).orElse(Set.of()),
+                facts.value(Attributes.FOLIAGE),
+                facts.value(Attributes.FOLIAGE_COLOR).flatMap(colors -> colors.stream().findFirst()));
+    }
+
+    private static StockBlock stockBlock(PlantStock stock, LocalDateTime asOf) {
+        YearWeek now = YearWeek.of(asOf.toLocalDate());
+        List<ItemLine> lines = new ArrayList<>();
+        for (ItemRecord item : stock.items()) {
+            lines.add(new ItemLine(
+                    item.key(),
+                    item.size(),
+                    item.form(),
+                    stock.availability(item.key(), now),
+                    item.price(),
+                    lastSeen(stock, item.key())));
+        }
+        return new StockBlock(asOf, lines);
+    }
+
+    /// What the latest walk saw on the fullest lot of the item.
+    private static List<Condition> lastSeen(PlantStock stock, ItemKey item) {
+        return stock.lots().stream()
+                .filter(lot -> lot.item().equals(item))
+                .max(Comparator.comparingInt(LotRecord::count))
+                .map(lot -> lot.conditions().stream().sorted().toList())
+                .orElse(List.of());
+    }
+}

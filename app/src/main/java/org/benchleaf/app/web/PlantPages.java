@@ -1,0 +1,77 @@
+package org.benchleaf.app.web;
+
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.app.Benchleaf;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.content.Wording;
+import org.benchleaf.shared.code.ItemKey;
+import org.benchleaf.shared.code.PlantKey;
+
+/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page promises only
+/// what is there now.
+final class PlantPages {
+    private final Benchleaf benchleaf;
+    private final Wording wording;
+    private final PlantList list;
+
+    PlantPages(Benchleaf benchleaf) {
+        this.benchleaf = benchleaf;
+        this.wording = benchleaf.wording();
+        this.list = new PlantList(benchleaf);
+    }
+
+    /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
+    void page(Context context) {
+        String text = context.pathParam("key");
+        Optional<PlantKey> key = ItemKey.read(text).toOptional().map(ItemKey::plant).or(() -> PlantKey.read(text).toOptional());
+        Optional<PlantRecord> plant = key.flatMap(benchleaf.catalog()::plant);
+        if (plant.isEmpty()) {
+            context.status(404);
+            return;
+        }
+        PlantStock stock = benchleaf.catalog()
+                .stock(List.of(plant.get().key()))
+                .getOrDefault(plant.get().key(), PlantStock.none(plant.get().key()));
+        var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now());
+        send(context, benchleaf.webPages().plantPage(sheet, benchleaf.style()));
+    }
+
+    /// Everything that can be had now, by name.
+    void list(Context context) {
+        send(context, list.page());
+    }
+
+    void notFound(Context context) {
+        String text = wording.text("web.not-found", Map.of("path", context.path()));
+        context.html(MessagePage.of(benchleaf.settings().shopName(), text));
+    }
+
+    /// Pages change with every sale: caches keep them, but ask first whether they are still true.
+    private static void send(Context context, String page) {
+        String tag = "\"" + digest(page) + "\"";
+        context.header("ETag", tag);
+        context.header("Cache-Control", "no-cache");
+        if (tag.equals(context.header("If-None-Match"))) {
+            context.status(304);
+        } else {
+            context.html(page);
+        }
+    }
+
+    private static String digest(String page) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(page.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(hash, 0, 16);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

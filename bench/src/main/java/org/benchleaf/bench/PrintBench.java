@@ -1,0 +1,126 @@
+package org.benchleaf.bench;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.benchleaf.content.ContentPack;
+import org.benchleaf.render.CardFormat;
+import org.benchleaf.render.PrintStyle;
+import org.benchleaf.render.Printer;
+import org.benchleaf.render.page.BenchCard;
+import org.benchleaf.render.page.Label;
+import org.benchleaf.render.page.LabelRun;
+import org.benchleaf.render.page.PlantTitle;
+import org.benchleaf.render.page.Shop;
+import org.benchleaf.render.page.Show;
+import org.benchleaf.render.page.YearLook;
+import org.benchleaf.shared.code.ItemKey;
+import org.benchleaf.shared.code.LiveLink;
+import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.color.PlantColor;
+import org.benchleaf.shared.measure.LengthRange;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.measure.ZoneRange;
+import org.benchleaf.shared.plant.Caution;
+import org.benchleaf.shared.plant.Foliage;
+import org.benchleaf.shared.site.Exposure;
+import org.benchleaf.shared.site.WaterNeed;
+import org.benchleaf.shared.stock.ItemForm;
+import org.benchleaf.shared.stock.StockSize;
+
+/// Prints bench cards and labels of made-up plants, every one another, start of the program not counted.
+final class PrintBench {
+    private static final URI BASE = URI.create("https://plants.shop.example");
+    private static final Shop SHOP = new Shop("A nursery", "Somewhere");
+    private static final List<PlantColor> GREEN = PlantColor.readList("green #4F7A3A").orThrow();
+    private static final List<PlantColor> RED = PlantColor.readList("orange-red #B8472F; yellow #D9A93B").orThrow();
+    private static final List<PlantColor> WHITE = PlantColor.readList("white #F3F1E7").orThrow();
+
+    private PrintBench() {}
+
+    static void cards(int count, PrintStream out) throws IOException {
+        Printer printer = Printer.using(ContentPack.builtIn());
+        try (OutputStream nowhere = OutputStream.nullOutputStream()) {
+            printer.benchCards(pages(200), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere); // warm
+            Memory.forgetPeak();
+            long start = System.nanoTime();
+            printer.benchCards(pages(count), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere);
+            report(out, "cards", count, System.nanoTime() - start);
+        }
+    }
+
+    static void labels(int count, PrintStream out) throws IOException {
+        Printer printer = Printer.using(ContentPack.builtIn());
+        LabelRun run = LabelRun.on(ContentPack.builtIn().paper("letter-30"));
+        try (OutputStream nowhere = OutputStream.nullOutputStream()) {
+            printer.labels(labels(300), run, PrintStyle.ENGLISH, nowhere); // warm
+            List<Label> labels = labels(count);
+            Memory.forgetPeak();
+            long start = System.nanoTime();
+            printer.labels(labels, run, PrintStyle.ENGLISH, nowhere);
+            report(out, "labels", count, System.nanoTime() - start);
+        }
+    }
+
+    private static void report(PrintStream out, String what, int count, long nanos) {
+        long peak = Memory.peakMiB();
+        out.printf("%,d %s: %.1f s, %.0f a second; peak heap %d MiB, live %d MiB, limit %d MiB%n", count, what, nanos / 1e9, count / (nanos / 1e9), peak, Memory.liveMiB(), Runtime.getRuntime().maxMemory() >> 20);
+    }
+
+    private static Iterable<BenchCard> pages(int count) {
+        return () -> new Iterator<>() {
+            private int next;
+
+            @Override
+            public boolean hasNext() {
+                return next < count;
+            }
+
+            @Override
+            public BenchCard next() {
+                return card(next++);
+            }
+        };
+    }
+
+    private static BenchCard card(int number) {
+        SplittableRandom random = new SplittableRandom(number);
+        return new BenchCard(
+                title(number, random),
+                Optional.of("Leaves turning, buds set for spring on every stem"),
+                Set.of(Exposure.FULL_SUN, Exposure.PART_SHADE),
+                Optional.of(WaterNeed.MEDIUM),
+                Set.of(),
+                ZoneRange.read("4-8").toOptional(),
+                Optional.of(LengthRange.ofFeet(3 + random.nextInt(4), 8)),
+                Optional.of(LengthRange.ofFeet(3, 6)),
+                new YearLook(Optional.of(new Show(WHITE, MonthSet.read("Apr-May").orThrow())), Optional.of(Foliage.DECIDUOUS), List.of(), GREEN, RED, Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
+                Caution.readList("toxic: dogs, horses - leaves poisonous if eaten").orThrow(),
+                StockSize.read("#3").toOptional(),
+                ItemForm.REGULAR,
+                Optional.of(Money.usDollars("24." + (10 + random.nextInt(89)))),
+                LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1)),
+                SHOP);
+    }
+
+    private static List<Label> labels(int count) {
+        List<Label> labels = new ArrayList<>(count);
+        for (int number = 0; number < count; number++) {
+            SplittableRandom random = new SplittableRandom(number);
+            labels.add(new Label(title(number, random), StockSize.read("#3").toOptional(), ItemForm.REGULAR, Optional.of("B" + number % 40 + "-" + number % 17), Optional.of("S" + number), Optional.empty(), LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1))));
+        }
+        return labels;
+    }
+
+    private static PlantTitle title(int number, SplittableRandom random) {
+        return PlantTitle.of(SyntheticCatalog.name(number, random), "made-up shrub");
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.benchleaf.catalog.names;
+
+import org.jspecify.annotations.NullMarked;

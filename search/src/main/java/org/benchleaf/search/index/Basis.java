@@ -1,0 +1,149 @@
+package org.benchleaf.search.index;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.benchleaf.catalog.model.Attribute;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Fact;
+import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.need.Wish;
+
+/// The facts that a kind of wish is judged by, kept together in one column of the index.
+///
+/// Two plants with the same text here get the same judgement, so each text is judged once for all of them. Changing
+/// this list changes the index: raise [IndexFormat#VERSION].
+public enum Basis {
+    HARDINESS(Attributes.HARDINESS),
+    EXPOSURE(Attributes.EXPOSURE),
+    MOISTURE(Attributes.MOISTURE),
+    TEXTURE(Attributes.SOIL_TEXTURE),
+    DROUGHT(Attributes.DROUGHT_TOLERANCE, Attributes.MOISTURE),
+    WET_FEET(Attributes.WET_TOLERANCE, Attributes.MOISTURE),
+    SALT_SOIL(Attributes.SALT_SOIL),
+    SALT_SPRAY(Attributes.SALT_SPRAY),
+    JUGLONE(Attributes.JUGLONE),
+    COMPACTION(Attributes.COMPACTION),
+    DEER(Attributes.DEER),
+    RABBIT(Attributes.RABBIT),
+    HEIGHT(Attributes.HEIGHT),
+    SPREAD(Attributes.SPREAD),
+    LIFE_FORM(Attributes.LIFE_FORM),
+    FOLIAGE(Attributes.FOLIAGE),
+    HABIT(Attributes.HABIT),
+    FLOWER(Attributes.FLOWER_COLOR, Attributes.BLOOM),
+    FRUIT(Attributes.FRUIT_COLOR, Attributes.FRUIT),
+    STEM(Attributes.STEM_COLOR, Attributes.STEM_MONTHS, Attributes.STEM_NOTE),
+    FALL_COLOR(Attributes.FALL_COLOR, Attributes.FALL_MONTHS, Attributes.FOLIAGE),
+    LEAVES(
+            Attributes.FOLIAGE_COLOR,
+            Attributes.SPRING_FOLIAGE_COLOR,
+            Attributes.WINTER_FOLIAGE_COLOR,
+            Attributes.FOLIAGE),
+    FRAGRANCE(Attributes.FRAGRANCE),
+    WILDLIFE(Attributes.WILDLIFE),
+    ORIGIN(Attributes.NATIVE_STATES, Attributes.NATIVE_RANGE),
+    USES(Attributes.USES),
+    CAUTIONS(Attributes.CAUTIONS),
+    GENUS();
+
+    private static final String PART = "\u001f";
+    private static final Source CATALOG = new Source("the catalog");
+    private static final BotanicalName ANY = BotanicalName.ofGenus("Planta");
+
+    private final List<Attribute<?>> attributes;
+
+    Basis(Attribute<?>... attributes) {
+        this.attributes = List.of(attributes);
+    }
+
+    /// What a wish is judged by; empty for wishes about stock and price, which are not in the index.
+    public static Optional<Basis> of(Wish wish) {
+        return switch (wish) {
+            case Wish.HardyIn w -> Optional.of(HARDINESS);
+            case Wish.GrowsIn w -> Optional.of(EXPOSURE);
+            case Wish.LikesSoil w -> Optional.of(MOISTURE);
+            case Wish.LikesTexture w -> Optional.of(TEXTURE);
+            case Wish.Bears(var stress) ->
+                Optional.of(
+                        switch (stress) {
+                            case DROUGHT -> DROUGHT;
+                            case WET_FEET -> WET_FEET;
+                            case SALT_IN_SOIL -> SALT_SOIL;
+                            case SALT_SPRAY -> SALT_SPRAY;
+                            case JUGLONE -> JUGLONE;
+                            case COMPACTION -> COMPACTION;
+                        });
+            case Wish.LeftAloneBy(var browser) -> Optional.of(browser == Wish.Browser.DEER ? DEER : RABBIT);
+            case Wish.NoTallerThan w -> Optional.of(HEIGHT);
+            case Wish.AtLeastTall w -> Optional.of(HEIGHT);
+            case Wish.NoWiderThan w -> Optional.of(SPREAD);
+            case Wish.OfForm w -> Optional.of(LIFE_FORM);
+            case Wish.OfFoliage w -> Optional.of(FOLIAGE);
+            case Wish.OfHabit w -> Optional.of(HABIT);
+            case Wish.Shows(var season, var months, var color) ->
+                Optional.of(
+                        switch (season) {
+                            case FLOWER -> FLOWER;
+                            case FOLIAGE -> LEAVES;
+                            case FALL_COLOR -> FALL_COLOR;
+                            case FRUIT -> FRUIT;
+                            case STEM -> STEM;
+                        });
+            case Wish.Fragrant w -> Optional.of(FRAGRANCE);
+            case Wish.Feeds w -> Optional.of(WILDLIFE);
+            case Wish.NativeTo w -> Optional.of(ORIGIN);
+            case Wish.ServesAs w -> Optional.of(USES);
+            case Wish.SafeFor w -> Optional.of(CAUTIONS);
+            case Wish.NotOfGenus w -> Optional.of(GENUS);
+            case Wish.OfGenus w -> Optional.of(GENUS);
+            case Wish.InStock w -> Optional.empty();
+            case Wish.AtMostPrice w -> Optional.empty();
+        };
+    }
+
+    /// The name of its column in the index.
+    String field() {
+        return "by." + name().toLowerCase(Locale.ROOT);
+    }
+
+    /// What a plant has here; empty when nothing of it is known.
+    Optional<String> textOf(PlantRecord plant) {
+        if (this == GENUS) {
+            return Optional.of(plant.name().genus());
+        }
+        String text = attributes.stream()
+                .map(attribute -> plant.facts().fact(attribute).map(Fact::text).orElse(""))
+                .collect(Collectors.joining(PART));
+        return text.length() < attributes.size() ? Optional.empty() : Optional.of(text);
+    }
+
+    /// The facts that such a text stands for.
+    Known read(String text) {
+        if (this == GENUS) {
+            return new Known(Facts.NONE, BotanicalName.ofGenus(text));
+        }
+        List<Fact<?>> facts = new ArrayList<>();
+        String[] parts = text.split(PART, -1);
+        for (int part = 0; part < parts.length; part++) {
+            if (!parts[part].isEmpty()) {
+                facts.add(fact(attributes.get(part), parts[part]));
+            }
+        }
+        return new Known(Facts.of(facts), ANY);
+    }
+
+    private static <T> Fact<T> fact(Attribute<T> attribute, String text) {
+        return new Fact<>(attribute, attribute.codec().read(text).orThrow(), CATALOG, false);
+    }
+
+    /// The facts and the name that a wish of this basis looks at; everything else of the plant is left out.
+    record Known(Facts facts, BotanicalName name) {
+        static final Known NOTHING = new Known(Facts.NONE, ANY);
+    }
+}

@@ -1,0 +1,90 @@
+package org.benchleaf.search.index;
+
+/// One number of a dictionary for each document of a segment, as narrow as the numbers allow.
+sealed interface Column {
+    int code(int doc);
+
+    /// Adds up what the code of each document stands for, for a run of documents.
+    ///
+    /// @param from first document
+    /// @param count how many
+    /// @param scores score by code, added to `score` from index 0
+    /// @param flags flags by code, added to `flag` from index 0
+    void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag);
+
+    static Column of(int[] codes) {
+        int most = 0;
+        for (int code : codes) {
+            most = Math.max(most, code);
+        }
+        if (most <= 0xFF) {
+            byte[] narrow = new byte[codes.length];
+            for (int doc = 0; doc < codes.length; doc++) {
+                narrow[doc] = (byte) codes[doc];
+            }
+            return new Bytes(narrow);
+        }
+        if (most <= Character.MAX_VALUE) {
+            char[] narrow = new char[codes.length];
+            for (int doc = 0; doc < codes.length; doc++) {
+                narrow[doc] = (char) codes[doc];
+            }
+            return new Chars(narrow);
+        }
+        return new Ints(codes);
+    }
+
+    /// Up to 256 distinct values.
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Bytes(byte[] codes) implements Column {
+        @Override
+        public int code(int doc) {
+            return codes[doc] & 0xFF;
+        }
+
+        @Override
+        public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
+            for (int i = 0; i < count; i++) {
+                int code = codes[from + i] & 0xFF;
+                score[i] += scores[code];
+                flag[i] |= flags[code];
+            }
+        }
+    }
+
+    /// Up to 65,536 distinct values.
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Chars(char[] codes) implements Column {
+        @Override
+        public int code(int doc) {
+            return codes[doc];
+        }
+
+        @Override
+        public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
+            for (int i = 0; i < count; i++) {
+                int code = codes[from + i];
+                score[i] += scores[code];
+                flag[i] |= flags[code];
+            }
+        }
+    }
+
+    /// Any number of distinct values.
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Ints(int[] codes) implements Column {
+        @Override
+        public int code(int doc) {
+            return codes[doc];
+        }
+
+        @Override
+        public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
+            for (int i = 0; i < count; i++) {
+                int code = codes[from + i];
+                score[i] += scores[code];
+                flag[i] |= flags[code];
+            }
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package org.benchleaf.search.index;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.fit.FitJudge;
+import org.benchleaf.search.fit.Occasion;
+import org.benchleaf.search.fit.Outcome;
+import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Wish;
+
+/// The distinct texts of one basis, numbered as they are met, and the outcome of each for a wish.
+///
+/// A wish is judged once for every distinct text, by the judge that judges plants; recent wishes are remembered.
+/// Numbers are never given anew, so that a column read long ago stays right. Safe for many threads.
+final class Dictionary {
+    /// The number of plants of which nothing is known here.
+    static final int NOTHING = 0;
+
+    private static final int REMEMBERED_WISHES = 256;
+    /// Wishes that have a basis look at neither.
+    private static final PlantStock NO_STOCK = PlantStock.none(PlantKey.ofSerial(0));
+
+    private static final YearWeek ANY_WEEK = new YearWeek(2000, 1);
+    private static final Occasion NO_OCCASION = new Occasion(ANY_WEEK, ANY_WEEK, java.util.Optional.empty(), 1);
+
+    private final Basis basis;
+    private final FitJudge judge = new FitJudge();
+    private final Map<String, Integer> codes = new HashMap<>();
+    private final List<Basis.Known> values = new ArrayList<>();
+    private final Map<Wish, short[]> outcomes = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Wish, short[]> eldest) {
+            return size() > REMEMBERED_WISHES;
+        }
+    };
+
+    Dictionary(Basis basis) {
+        this.basis = basis;
+        values.add(Basis.Known.NOTHING);
+    }
+
+    /// The number of a text, given now when it is new.
+    synchronized int code(String text) {
+        return codes.computeIfAbsent(text, fresh -> {
+            values.add(basis.read(fresh));
+            return values.size() - 1;
+        });
+    }
+
+    synchronized Basis.Known value(int code) {
+        return values.get(code);
+    }
+
+    /// The outcome of a wish for each number given so far.
+    synchronized short[] outcomes(Wish wish) {
+        short[] known = outcomes.getOrDefault(wish, new short[0]);
+        if (known.length == values.size()) {
+            return known;
+        }
+        short[] longer = Arrays.copyOf(known, values.size());
+        for (int code = known.length; code < longer.length; code++) {
+            Basis.Known value = values.get(code);
+            longer[code] =
+                    (short) Outcome.of(judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION));
+        }
+        outcomes.put(wish, longer);
+        return longer;
+    }
+}

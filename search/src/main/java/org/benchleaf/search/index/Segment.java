@@ -1,0 +1,82 @@
+package org.benchleaf.search.index;
+
+import java.io.IOException;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.LeafReader;
+import org.apache.lucene.index.SortedDocValues;
+import org.apache.lucene.search.DocIdSetIterator;
+import org.apache.lucene.util.Bits;
+
+/// The columns of one segment of the index, read once when it is opened.
+///
+/// @param reader the segment
+/// @param columns a column a basis
+/// @param order place of each document in the order of names within the segment
+/// @param slots slot of each document in the stock
+@SuppressWarnings("ArrayRecordComponent") // never compared
+record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[] slots) {
+    static Segment read(LeafReader reader, Dictionaries dictionaries, KeySlots keySlots) throws IOException {
+        Map<Basis, Column> columns = new EnumMap<>(Basis.class);
+        for (Basis basis : Basis.values()) {
+            columns.put(basis, column(reader, basis, dictionaries.of(basis)));
+        }
+        SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
+        String[] keys = new String[names.getValueCount()];
+        for (int name = 0; name < keys.length; name++) {
+            keys[name] = PlantDocument.keyIn(names.lookupOrd(name).utf8ToString()).text();
+        }
+        int[] order = new int[reader.maxDoc()];
+        int[] slots = new int[reader.maxDoc()];
+        // slots are given in the order of documents, so that a pass reads the stock from front to back
+        for (int doc = names.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = names.nextDoc()) {
+            order[doc] = names.ordValue();
+            slots[doc] = keySlots.slot(keys[order[doc]]);
+        }
+        return new Segment(reader, columns, order, slots);
+    }
+
+    /// The same columns for the same segment after documents were deleted from it.
+    Segment with(LeafReader later) {
+        return new Segment(later, columns, order, slots);
+    }
+
+    Column column(Basis basis) {
+        return Objects.requireNonNull(columns.get(basis));
+    }
+
+    /// The documents that still count; empty for all of them.
+    Optional<Bits> live() {
+        return Optional.ofNullable(reader.getLiveDocs());
+    }
+
+    boolean isLive(int doc) {
+        Bits live = reader.getLiveDocs();
+        return live == null || live.get(doc);
+    }
+
+    int size() {
+        return order.length;
+    }
+
+    /// Name as sorted and key of the document at a place in the order of names.
+    String nameAt(int place) throws IOException {
+        return DocValues.getSorted(reader, PlantDocument.ORDER).lookupOrd(place).utf8ToString();
+    }
+
+    private static Column column(LeafReader reader, Basis basis, Dictionary dictionary) throws IOException {
+        SortedDocValues values = DocValues.getSorted(reader, basis.field());
+        int[] codeOf = new int[values.getValueCount()];
+        for (int value = 0; value < codeOf.length; value++) {
+            codeOf[value] = dictionary.code(values.lookupOrd(value).utf8ToString());
+        }
+        int[] codes = new int[reader.maxDoc()];
+        for (int doc = values.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = values.nextDoc()) {
+            codes[doc] = codeOf[values.ordValue()];
+        }
+        return Column.of(codes);
+    }
+}

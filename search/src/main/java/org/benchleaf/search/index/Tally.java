@@ -1,0 +1,62 @@
+package org.benchleaf.search.index;
+
+/// Counts plants by which wishes they do not meet, while a pass goes over them.
+public final class Tally {
+    private final int[] one;
+    private final int[][] two;
+    private int total;
+    private int meetAll;
+    private int missNone;
+
+    Tally(int wishes) {
+        one = new int[wishes];
+        two = new int[wishes][wishes];
+    }
+
+    /// Adds to the plants that are not known to miss a fixed wish.
+    void addTotal(int plants) {
+        total += plants;
+    }
+
+    /// Counts a plant that misses nothing, or does not meet one or two wishes; others need not be counted.
+    ///
+    /// @param missed a bit for each wish known to be missed
+    /// @param unknown a bit for each wish of which the fact is lacking
+    void count(int missed, int unknown) {
+        int notMet = missed | unknown;
+        int first = Integer.numberOfTrailingZeros(notMet);
+        switch (Integer.bitCount(notMet)) {
+            case 0 -> meetAll++;
+            case 1 -> one[first]++;
+            case 2 -> two[first][31 - Integer.numberOfLeadingZeros(notMet)]++;
+            default -> {}
+        }
+        if (missed == 0 && unknown != 0) {
+            missNone++;
+        }
+    }
+
+    /// Plants that are not known to miss a fixed wish.
+    public int total() {
+        return total;
+    }
+
+    public int meetAll() {
+        return meetAll;
+    }
+
+    /// Plants that miss no wish, but of which something asked is not known.
+    public int missNone() {
+        return missNone;
+    }
+
+    /// Plants that meet every wish but this one.
+    public int allBut(int wish) {
+        return one[wish];
+    }
+
+    /// Plants that meet every wish but these two or one of them.
+    public int allBut(int wish, int other) {
+        return one[wish] + one[other] + two[Math.min(wish, other)][Math.max(wish, other)];
+    }
+}

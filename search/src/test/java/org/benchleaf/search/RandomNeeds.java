@@ -1,0 +1,95 @@
+package org.benchleaf.search;
+
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.benchleaf.shared.color.ColorFamily;
+import org.benchleaf.shared.fact.Region;
+import org.benchleaf.shared.measure.HardinessZone;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.Creature;
+import org.benchleaf.shared.plant.Foliage;
+import org.benchleaf.shared.plant.Habit;
+import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.plant.Use;
+import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.site.Exposure;
+import org.benchleaf.shared.site.Moisture;
+import org.benchleaf.shared.site.SoilTexture;
+import org.benchleaf.shared.stock.StockSize;
+
+/// Needs at random, the same for the same seed, of every kind of wish.
+public final class RandomNeeds {
+    private static final double[] WEIGHTS = {1, 1, 1, 0.5, 2, 0.37};
+
+    private final Random random;
+
+    public RandomNeeds(long seed) {
+        random = new Random(seed);
+    }
+
+    /// A need of none to seven wishes.
+    public Need need() {
+        List<WeighedWish> wishes = new ArrayList<>();
+        int count = random.nextInt(8);
+        for (int i = 0; i < count; i++) {
+            Wish wish = wish();
+            WeighedWish usual = WeighedWish.of(wish);
+            wishes.add(new WeighedWish(
+                    wish, WEIGHTS[random.nextInt(WEIGHTS.length)], usual.fixed() && random.nextBoolean()));
+        }
+        return new Need(wishes);
+    }
+
+    public Wish wish() {
+        return switch (random.nextInt(22)) {
+            case 0 -> new Wish.HardyIn(new HardinessZone(6 + random.nextInt(10)));
+            case 1 -> new Wish.GrowsIn(pick(Exposure.values()));
+            case 2 -> new Wish.LikesSoil(pick(Moisture.values()));
+            case 3 -> new Wish.LikesTexture(pick(SoilTexture.values()));
+            case 4 -> new Wish.Bears(pick(Wish.Stress.values()));
+            case 5 -> new Wish.LeftAloneBy(pick(Wish.Browser.values()));
+            case 6 -> new Wish.NoTallerThan(30 + random.nextInt(300));
+            case 7 -> new Wish.AtLeastTall(30 + random.nextInt(300));
+            case 8 -> new Wish.NoWiderThan(30 + random.nextInt(300));
+            case 9 -> new Wish.OfForm(Set.of(pick(LifeForm.values())));
+            case 10 -> new Wish.OfFoliage(Set.of(pick(Foliage.values())));
+            case 11 -> new Wish.OfHabit(pick(Habit.values()));
+            case 12 -> new Wish.Fragrant();
+            case 13 -> new Wish.Feeds(pick(Wildlife.values()));
+            case 14 -> new Wish.NativeTo(maybe(new Region("US-PA")));
+            case 15 -> new Wish.ServesAs(pick(Use.values()));
+            case 16 -> new Wish.SafeFor(pick(Creature.values()));
+            case 17 -> random.nextBoolean() ? new Wish.NotOfGenus("Buxus") : new Wish.OfGenus("Acer");
+            case 18 -> new Wish.AtMostPrice(Money.usDollars(5 + random.nextInt(60) + ".00"));
+            case 19 ->
+                new Wish.InStock(
+                        1 + random.nextInt(60),
+                        maybe(StockSize.read("#3").orThrow()),
+                        maybe(new YearWeek(2027, 1 + random.nextInt(30))));
+            default -> new Wish.Shows(pick(Season.values()), maybe(months()), maybe(pick(ColorFamily.values())));
+        };
+    }
+
+    private MonthSet months() {
+        Month from = Month.of(1 + random.nextInt(12));
+        return MonthSet.between(from, from.plus(random.nextInt(3)));
+    }
+
+    private <T> Optional<T> maybe(T value) {
+        return random.nextBoolean() ? Optional.of(value) : Optional.empty();
+    }
+
+    private <T> T pick(T[] from) {
+        return from[random.nextInt(from.length)];
+    }
+}
