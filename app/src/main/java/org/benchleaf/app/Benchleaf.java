@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.PlantFinder;
@@ -12,7 +15,7 @@ import org.benchleaf.app.service.Relatives;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
-import org.benchleaf.catalog.names.NameReader;
+import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
@@ -33,7 +36,6 @@ public final class Benchleaf implements AutoCloseable {
     private final Clock clock;
     private final Catalog catalog;
     private final ContentPack content;
-    private final NameReader nameReader = new NameReader();
     private @Nullable PlantIndex index;
 
     private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
@@ -106,11 +108,11 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public PlantFinder plantFinder() {
-        return new PlantFinder(catalog.view(), this::names);
+        return new PlantFinder(catalog.view(), catalog::names, this::names);
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, settings.language(), new Relatives(nameReader, catalog.nameBook()));
+        return new SheetAssembler(settings, settings.language(), new Relatives(catalog.names()));
     }
 
     public PrintService printing() {
@@ -123,6 +125,18 @@ public final class Benchleaf implements AutoCloseable {
 
     public ImportService imports() {
         return new ImportService(catalog);
+    }
+
+    /// The plants of a genus that are still grown, in the order of their names.
+    public List<PlantRecord> plantsOfGenus(String genus) {
+        List<PlantRecord> plants = new ArrayList<>();
+        catalog.view().forEachPlant(plant -> {
+            if (plant.name().genus().equals(genus)) {
+                plants.add(plant);
+            }
+        });
+        plants.sort(Comparator.comparing(PlantRecord::name));
+        return plants;
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import org.benchleaf.catalog.CatalogException;
 import org.benchleaf.catalog.ImportRefused;
+import org.benchleaf.catalog.intake.SheetException;
 import org.benchleaf.content.MissingContent;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintRefused;
@@ -51,6 +52,7 @@ public final class ErrorReport {
         return switch (failure) {
             case Refusal refusal -> Optional.of(refusal.problem());
             case CatalogException catalog -> Optional.of(catalog.problem());
+            case SheetException sheet -> Optional.of(sheet.problem());
             case PrintRefused print -> Optional.of(print.problem());
             default -> Optional.empty();
         };

@@ -58,7 +58,7 @@ final class AnswerText {
         }
         wishes.stream()
                 .filter(wish -> reading.need().wishes().stream().noneMatch(wish::equals))
-                .forEach(wish -> out.println("  " + pad("(option)", widest) + "  →  " + wish(wish)));
+                .forEach(wish -> out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wish(wish)));
         for (Note note : reading.notes()) {
             out.println("  " + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
         }

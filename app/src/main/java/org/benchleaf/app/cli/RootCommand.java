@@ -1,11 +1,13 @@
 package org.benchleaf.app.cli;
 
 import java.time.Clock;
+import org.benchleaf.shared.stock.StockSize;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /// The command line as a whole.
 @Command(
@@ -33,7 +35,14 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(PrintCommand.commandLine(console, clock));
         command.addSubcommand(new ServeCommand(console, clock));
         command.setUsageHelpAutoWidth(true);
+        command.setCaseInsensitiveEnumValuesAllowed(true);
+        command.registerConverter(StockSize.class, RootCommand::size);
         return command;
+    }
+
+    private static StockSize size(String text) {
+        return StockSize.read(text).toOptional().orElseThrow(() -> new TypeConversionException(
+                "\"" + text + "\" is no size; write '#3', '19 cm', '2 in cal B&B' or '5-6 ft B&B' (a class is not a gallon)"));
     }
 
     @Override

@@ -10,16 +10,13 @@ import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.catalog.names.NameReading;
 import org.benchleaf.render.page.Relative;
 import org.benchleaf.shared.Term;
-import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.plant.Kinship;
 
 /// Reads `smaller sister of: Fothergilla major` and finds the other plant's page.
 public final class Relatives {
-    private final NameReader reader;
     private final NameBook names;
 
-    public Relatives(NameReader reader, NameBook names) {
-        this.reader = reader;
+    public Relatives(NameBook names) {
         this.names = names;
     }
 
@@ -33,7 +30,7 @@ public final class Relatives {
             }
             Optional<Kinship> kinship = Term.read(Kinship.class, line.substring(0, colon)).toOptional();
             if (kinship.isPresent()
-                    && reader.read(line.substring(colon + 1).strip()) instanceof NameReading.Read(BotanicalName other, var notes)) {
+                    && NameReader.read(line.substring(colon + 1).strip()) instanceof NameReading.Read(var other, var notes)) {
                 relatives.add(new Relative(kinship.get(), other, names.byName(other)));
             }
         }

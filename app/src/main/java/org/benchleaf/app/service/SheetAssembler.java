@@ -34,7 +34,8 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.plant.Caution;
 import org.benchleaf.shared.stock.Condition;
 
-/// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and moment give the
+/// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and moment give
+/// the
 /// same page.
 public final class SheetAssembler {
     private final Settings settings;

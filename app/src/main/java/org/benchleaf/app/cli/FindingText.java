@@ -1,0 +1,41 @@
+package org.benchleaf.app.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.benchleaf.catalog.intake.Finding;
+import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.content.Wording;
+
+/// A plan as text for a terminal: one line a finding (where, what was read, what is accepted, what was done), then
+/// the
+/// sums.
+final class FindingText {
+    private final Wording wording;
+
+    FindingText(Wording wording) {
+        this.wording = wording;
+    }
+
+    /// @param most how many findings are written out; the sums count all
+    void write(ImportPlan plan, int most, PrintWriter out) {
+        List<Finding> findings = plan.findings();
+        findings.stream().limit(most).forEach(finding -> out.println(line(finding)));
+        if (findings.size() > most) {
+            out.println(wording.text("load.more-findings", Map.of("count", wording.count(findings.size() - most))));
+        }
+        long loaded = (long) plan.plants().size() + plan.lots().size();
+        out.println(wording.text("load.sum", Map.of(
+                "file", plan.file(),
+                "rows", wording.count(plan.rows()),
+                "loaded", wording.count(loaded),
+                "left", wording.count(plan.rows() - loaded),
+                "findings", wording.count(findings.size()))));
+    }
+
+    private String line(Finding finding) {
+        String outcome = wording.text("load.outcome." + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return finding.place() + ": " + wording.problem(finding.problem()) + " " + outcome;
+    }
+}

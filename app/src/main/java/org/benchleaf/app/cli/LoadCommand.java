@@ -1,0 +1,75 @@
+package org.benchleaf.app.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.service.ImportService;
+import org.benchleaf.catalog.intake.ImportPlan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "load",
+        mixinStandardHelpOptions = true,
+        description = "Loads spreadsheets of plants or stock, each as a whole or not at all. Exit code 1: loaded, with findings, or not loaded because rows could not be.")
+final class LoadCommand implements Callable<Integer> {
+    private final Console console;
+    private final Clock clock;
+
+    @Mixin
+    private final WorkspaceOption workspace = new WorkspaceOption();
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV files, in the order in which they are loaded")
+    private List<Path> files = List.of();
+
+    @Option(names = "--map", paramLabel = "MAP", description = "own-plants, own-stock, usda-characteristics, or the file of a saved map (default: chosen by the headings)")
+    private Optional<String> map = Optional.empty();
+
+    @Option(names = "--dry-run", description = "only say what would be done")
+    private boolean dryRun;
+
+    @Option(names = "--leave-out", description = "load the other rows when some cannot be loaded")
+    private boolean leaveOut;
+
+    @Option(names = "--findings", paramLabel = "N", defaultValue = "50", description = "how many findings are written out (default: ${DEFAULT-VALUE})")
+    private int most;
+
+    LoadCommand(Console console, Clock clock) {
+        this.console = console;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        int code = ErrorReport.DONE;
+        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
+            for (Path file : files) {
+                code = Math.max(code, load(benchleaf, file));
+            }
+        }
+        return code;
+    }
+
+    private int load(Benchleaf benchleaf, Path file) {
+        ImportService imports = benchleaf.imports();
+        ImportPlan plan = imports.plan(file, map);
+        new FindingText(benchleaf.wording()).write(plan, most, console.out());
+        boolean blocked = plan.plants().size() + plan.lots().size() < plan.rows() && !leaveOut;
+        if (dryRun) {
+            console.out().println(benchleaf.wording().text("load.dry-run"));
+        } else if (blocked) {
+            console.out().println(benchleaf.wording().text("load.blocked"));
+        } else {
+            long revision = imports.apply(plan).number();
+            console.out().println(benchleaf.wording().text("load.applied", Map.of("revision", Long.toString(revision))));
+        }
+        return plan.findings().isEmpty() && !blocked ? ErrorReport.DONE : ErrorReport.FINDINGS;
+    }
+}

@@ -1,0 +1,72 @@
+package org.benchleaf.catalog;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.store.SqlCatalogStore;
+import org.benchleaf.shared.Problem;
+
+/// The front door: one open catalog. Safe for many threads; one writes at a time, the others read meanwhile.
+///
+/// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another program.
+public final class Catalog implements AutoCloseable {
+    private final SqlCatalogStore store;
+
+    private Catalog(SqlCatalogStore store) {
+        this.store = store;
+    }
+
+    /// Makes an empty catalog in a new file.
+    ///
+    /// @throws CatalogUnusable when there is one already, or nothing can be written there
+    public static Catalog create(Path databaseFile) {
+        return new Catalog(SqlCatalogStore.create(databaseFile, Clock.systemUTC()));
+    }
+
+    /// Opens a catalog; an older one is brought up to this program's schema.
+    ///
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or locked
+    public static Catalog open(Path databaseFile) {
+        return new Catalog(SqlCatalogStore.open(databaseFile, Clock.systemUTC()));
+    }
+
+    /// The read side: facts and stock as of now.
+    public CatalogView view() {
+        return store.view();
+    }
+
+    /// What a planner needs to know of the catalog as it is now. Ask anew for each plan.
+    public NameBook names() {
+        return store.names();
+    }
+
+    /// Applies a plan as a whole; when this returns, what it changed survives a power cut.
+    ///
+    /// @return the state it made; the state it found when nothing was different
+    /// @throws ImportRefused when the catalog has changed since the plan was made (`import.stale`), or a row
+    /// contradicts
+    ///     it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`, `item.numbers.used.up`; nothing is applied
+    /// then
+    public CatalogRevision apply(ImportPlan plan) {
+        return store.apply(plan);
+    }
+
+    /// Counts, and what changed them.
+    public StockLedger ledger() {
+        return store.ledger();
+    }
+
+    /// Looks through everything for damage: `check.damage`, `check.count`, `check.choice`, `check.fact`.
+    ///
+    /// @return what was found; empty when all is well
+    public List<Problem> check() {
+        return store.check();
+    }
+
+    /// Waits for what is under way, then lets go of the file.
+    @Override
+    public void close() {
+        store.close();
+    }
+}

@@ -1,0 +1,38 @@
+package org.benchleaf.catalog.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/// The column maps that come with the program.
+public final class ColumnMaps {
+    private ColumnMaps() {}
+
+    /// The catalog's own format for plants, described in `docs/spreadsheet.md`.
+    public static ColumnMap ownPlants() {
+        return load("own-plants");
+    }
+
+    /// The catalog's own format for stock.
+    public static ColumnMap ownStock() {
+        return load("own-stock");
+    }
+
+    /// Characteristics of USDA PLANTS, one row a taxon.
+    public static ColumnMap usdaCharacteristics() {
+        return load("usda-characteristics");
+    }
+
+    private static ColumnMap load(String id) {
+        try (InputStream json = ColumnMaps.class.getResourceAsStream("maps/" + id + ".json")) {
+            if (json == null) {
+                throw new IllegalStateException("column map is missing from the program: " + id);
+            }
+            return MapFile.read(new String(json.readAllBytes(), StandardCharsets.UTF_8))
+                    .orThrow();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

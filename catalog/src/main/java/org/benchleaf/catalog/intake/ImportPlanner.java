@@ -1,0 +1,53 @@
+package org.benchleaf.catalog.intake;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.catalog.NameBook;
+import org.benchleaf.shared.Problem;
+
+/// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that is applied;
+/// every
+/// row is in the plan or has a finding that says why not.
+public final class ImportPlanner {
+    private ImportPlanner() {}
+
+    /// @param sheet an open file; its rows are read to the end
+    /// @param map what its columns mean
+    /// @param book what the catalog holds now
+    /// @throws SheetException when the file turns out to be broken on the way
+    public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book) {
+        MappedHeadings headings = new MappedHeadings(sheet.file(), sheet.headings(), map);
+        List<Finding> findings = new ArrayList<>(sheet.findings());
+        findings.addAll(headings.findings());
+        List<PlantDraft> plants = new ArrayList<>();
+        List<LotDraft> lots = new ArrayList<>();
+        PlantRows plantRows = new PlantRows(map, headings, book);
+        StockRows stockRows = new StockRows(headings, book);
+        boolean toldNameless = false;
+        long count = 0;
+        Iterator<RawRow> rows = sheet.rows().iterator();
+        while (rows.hasNext()) {
+            RawRow row = rows.next();
+            count++;
+            if (!headings.isComplete()) {
+                continue;
+            }
+            RowNotes notes = new RowNotes(sheet.file(), row);
+            Optional<String> nameless = headings.textWithoutHeading(row);
+            if (nameless.isPresent() && !toldNameless) {
+                toldNameless = true;
+                notes.cellLeftOut("", Problem.of("heading.empty", nameless.get()));
+            }
+            if (row.isUsable()) {
+                switch (map.rows()) {
+                    case PLANTS -> plantRows.draft(row, notes).ifPresent(plants::add);
+                    case STOCK -> stockRows.draft(row, notes).ifPresent(lots::add);
+                }
+            }
+            findings.addAll(notes.findings());
+        }
+        return new ImportPlan(sheet.file(), book.revision(), map.rank(), count, plants, lots, findings);
+    }
+}

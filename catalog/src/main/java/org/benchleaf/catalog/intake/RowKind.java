@@ -1,0 +1,7 @@
+package org.benchleaf.catalog.intake;
+
+/// What the rows of a file are.
+public enum RowKind {
+    PLANTS,
+    STOCK
+}

@@ -1,0 +1,198 @@
+package org.benchleaf.catalog.intake;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.catalog.NameBook;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.Reading;
+import org.benchleaf.shared.Term;
+import org.benchleaf.shared.code.Gtin;
+import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.stock.Condition;
+import org.benchleaf.shared.stock.ItemForm;
+import org.benchleaf.shared.stock.StockSize;
+
+/// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when leaves its row
+/// out when it is not understood: a promise must not rest on a guess.
+final class StockRows {
+    private static final int MOST = 10_000_000;
+    private static final Currency USUAL = Currency.getInstance("USD");
+
+    private final MappedHeadings headings;
+    private final NameBook book;
+    private final NameCells names;
+    private final Map<String, Long> rowByLot = new HashMap<>();
+
+    StockRows(MappedHeadings headings, NameBook book) {
+        this.headings = headings;
+        this.book = book;
+        this.names = new NameCells(book);
+    }
+
+    /// The lot that a row describes; empty when the row is left out.
+    Optional<LotDraft> draft(RawRow row, RowNotes notes) {
+        String lot = cell(row, Fields.LOT);
+        isNewLot(lot, notes);
+        Optional<PlantKey> key = names.key(cell(row, Fields.KEY), heading(Fields.KEY), notes);
+        Optional<PlantRecord> plant = plant(row, key, notes);
+        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(cell(row, Fields.SIZE)), notes);
+        Optional<ItemForm> form = cell(row, Fields.FORM).isEmpty()
+                ? Optional.of(ItemForm.REGULAR)
+                : needed(row, Fields.FORM, Term.read(ItemForm.class, cell(row, Fields.FORM)), notes);
+        Optional<Integer> count = needed(row, Fields.COUNT, count(cell(row, Fields.COUNT)), notes);
+        Optional<YearWeek> ready = cell(row, Fields.READY_WEEK).isEmpty()
+                ? Optional.empty()
+                : needed(row, Fields.READY_WEEK, YearWeek.read(cell(row, Fields.READY_WEEK)), notes);
+        Optional<Money> price = wanted(row, Fields.PRICE, Money.read(cell(row, Fields.PRICE), USUAL), notes);
+        Optional<LocalDate> seenOn = wanted(row, Fields.SEEN_ON, day(cell(row, Fields.SEEN_ON)), notes);
+        Optional<Gtin> gtin = wanted(row, Fields.GTIN, Gtin.read(cell(row, Fields.GTIN)), notes);
+        Set<Condition> conditions = conditions(row, notes);
+        if (notes.isLeftOut() || plant.isEmpty() || size.isEmpty() || form.isEmpty() || count.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new LotDraft(
+                notes.place(),
+                lot,
+                plant.map(PlantRecord::key),
+                plant.get().name(),
+                size.get(),
+                form.get(),
+                cell(row, Fields.PLACE),
+                count.get(),
+                ready,
+                price,
+                conditions,
+                seenOn,
+                gtin));
+    }
+
+    private void isNewLot(String lot, RowNotes notes) {
+        if (lot.isEmpty()) {
+            notes.rowLeftOut(heading(Fields.LOT), Problem.of("cell.empty", lot).with("field", Fields.LOT));
+            return;
+        }
+        Long first = rowByLot.putIfAbsent(lot, notes.row());
+        if (first != null) {
+            notes.rowLeftOut(
+                    heading(Fields.LOT), Problem.of("row.same-lot", lot).with("row", Long.toString(first)));
+        }
+    }
+
+    private Optional<PlantRecord> plant(RawRow row, Optional<PlantKey> key, RowNotes notes) {
+        String text = cell(row, Fields.NAME);
+        String heading = heading(Fields.NAME);
+        Optional<PlantRecord> byKey = key.flatMap(book::byKey);
+        if (key.isPresent() && byKey.isEmpty()) {
+            notes.rowLeftOut(
+                    heading(Fields.KEY), Problem.of("plant.missing", key.get().text()));
+            return Optional.empty();
+        }
+        if (byKey.isPresent() && text.isEmpty()) {
+            return byKey;
+        }
+        Optional<BotanicalName> name = names.name(text, heading, notes);
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<PlantRecord> byName = names.plant(name.get(), heading, notes);
+        if (byKey.isPresent()) {
+            if (!byName.map(PlantRecord::key).equals(key)) {
+                // Key and name name two plants: nobody but a person can say which one stands in the field
+                notes.rowLeftOut(
+                        heading,
+                        Problem.of("plant.key-and-name", text)
+                                .with("key", key.map(PlantKey::text).orElse(""))
+                                .with("plant", byKey.get().name().toString()));
+            }
+            return byKey;
+        }
+        if (byName.isEmpty()) {
+            notes.rowLeftOut(heading, Problem.of("plant.missing", text));
+        }
+        return byName;
+    }
+
+    private Set<Condition> conditions(RawRow row, RowNotes notes) {
+        Set<Condition> seen = EnumSet.noneOf(Condition.class);
+        for (String piece : cell(row, Fields.CONDITION).split("[;,|]")) {
+            if (!piece.isBlank()) {
+                Reading<Condition> condition = Term.read(Condition.class, piece.strip());
+                condition.toOptional().ifPresent(seen::add);
+                condition.refusal().ifPresent(problem -> notes.cellLeftOut(heading(Fields.CONDITION), problem));
+            }
+        }
+        return Set.copyOf(seen);
+    }
+
+    private static Reading<Integer> count(String cell) {
+        if (cell.isEmpty()) {
+            return Reading.refused("count.missing", cell);
+        }
+        try {
+            BigDecimal number = new BigDecimal(cell.replaceAll(",(?=\\d{3}$)", ""));
+            if (number.signum() < 0) {
+                return Reading.refused("count.negative", cell);
+            }
+            return number.compareTo(BigDecimal.valueOf(MOST)) > 0
+                    ? Reading.refused("count.unknown", cell)
+                    : Reading.of(number.intValueExact());
+        } catch (NumberFormatException | ArithmeticException notAWholeNumber) {
+            return Reading.refused("count.unknown", cell);
+        }
+    }
+
+    private static Reading<LocalDate> day(String cell) {
+        try {
+            return Reading.of(LocalDate.parse(cell));
+        } catch (DateTimeException notADay) {
+            return Reading.refused("date.unknown", cell);
+        }
+    }
+
+    /// A value without which the row says too little.
+    private <T> Optional<T> needed(RawRow row, String field, Reading<T> reading, RowNotes notes) {
+        reading.refusal().ifPresent(problem -> notes.rowLeftOut(heading(field), told(field, problem, row)));
+        return reading.toOptional();
+    }
+
+    /// A value that may be absent; one that is refused is left out alone.
+    private <T> Optional<T> wanted(RawRow row, String field, Reading<T> reading, RowNotes notes) {
+        if (cell(row, field).isEmpty()) {
+            return Optional.empty();
+        }
+        reading.refusal().ifPresent(problem -> notes.cellLeftOut(heading(field), told(field, problem, row)));
+        return reading.toOptional();
+    }
+
+    private Problem told(String field, Problem problem, RawRow row) {
+        boolean holdsDates = field.equals(Fields.SEEN_ON) || field.equals(Fields.READY_WEEK);
+        return holdsDates ? problem : SpreadsheetDamage.explained(problem, cell(row, field));
+    }
+
+    private String heading(String field) {
+        return headings.columns().stream()
+                .filter(column -> column.field().equals(field))
+                .map(Column::heading)
+                .findFirst()
+                .orElse(field);
+    }
+
+    private String cell(RawRow row, String field) {
+        return headings.columns().stream()
+                .filter(column -> column.field().equals(field))
+                .map(column -> headings.cell(row, column.heading()))
+                .findFirst()
+                .orElse("");
+    }
+}

@@ -1,0 +1,134 @@
+package org.benchleaf.catalog.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
+import org.benchleaf.catalog.CatalogRevision;
+import org.benchleaf.catalog.CatalogUnusable;
+import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.NameBook;
+import org.benchleaf.catalog.StockLedger;
+import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.shared.Problem;
+
+/// An open catalog in a database; the front door `Catalog` hands its parts out.
+public final class SqlCatalogStore implements AutoCloseable {
+    /// With which every file of SQLite begins; source: sqlite.org, Database File Format, 1.3.1.
+    private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
+    private final Database database;
+    private final Clock clock;
+    private final SqlCatalogView view;
+    private final SqlStockLedger ledger;
+
+    private SqlCatalogStore(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+        this.view = new SqlCatalogView(database);
+        this.ledger = new SqlStockLedger(database, clock);
+    }
+
+    /// Makes a new catalog; folders above it are made too.
+    ///
+    /// @throws CatalogUnusable when there is a file already that is not empty, or none can be written there
+    public static SqlCatalogStore create(Path file, Clock clock) {
+        makeFolder(file);
+        if (Files.exists(file)) {
+            refuseForeign(file);
+        }
+        return start(new SqliteDialect(file, true, SqliteDialect.PATIENCE), file, clock, true);
+    }
+
+    /// Opens a catalog and brings an older one up to this program's schema.
+    ///
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or locked
+    public static SqlCatalogStore open(Path file, Clock clock) {
+        if (!Files.exists(file)) {
+            throw new CatalogUnusable(Problem.of("catalog.missing", file.toString()));
+        }
+        refuseForeign(file);
+        return start(new SqliteDialect(file, false, SqliteDialect.PATIENCE), file, clock, false);
+    }
+
+    private static void makeFolder(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        try {
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+        } catch (IOException refused) {
+            throw new CatalogUnusable(Problem.of("catalog.read.only", file.toString()), refused);
+        }
+    }
+
+    /// The driver would take a short text file for an empty database and write into it.
+    private static void refuseForeign(Path file) {
+        try {
+            if (Files.isRegularFile(file)) {
+                try (InputStream stream = Files.newInputStream(file)) {
+                    byte[] start = stream.readNBytes(MAGIC.length);
+                    if (start.length == 0 || Arrays.equals(start, MAGIC)) {
+                        return;
+                    }
+                }
+            }
+            throw new CatalogUnusable(Problem.of("catalog.not.database", file.toString()));
+        } catch (IOException refused) {
+            throw new CatalogUnusable(
+                    Problem.of("catalog.failed", file.toString()).with("cause", String.valueOf(refused.getMessage())),
+                    refused);
+        }
+    }
+
+    private static SqlCatalogStore start(Dialect dialect, Path file, Clock clock, boolean fresh) {
+        Database database = new Database(dialect);
+        try {
+            Migrations migrations = new Migrations(dialect, Migrations.ALL);
+            database.write(session -> {
+                if (fresh) {
+                    migrations.create(session, file.toString(), clock.instant());
+                } else {
+                    migrations.update(session, file.toString(), clock.instant());
+                    // changes no row, but a file that cannot be written is found out now and not at the first import
+                    session.execute("UPDATE catalog_state SET revision = 0 WHERE id = 0");
+                }
+                return true;
+            });
+            return new SqlCatalogStore(database, clock);
+        } catch (RuntimeException refused) {
+            database.close();
+            throw refused;
+        }
+    }
+
+    public CatalogView view() {
+        return view;
+    }
+
+    public StockLedger ledger() {
+        return ledger;
+    }
+
+    public NameBook names() {
+        return database.read(session -> new SqlNameBook(session, view));
+    }
+
+    /// @throws ImportRefused when the plan cannot be applied
+    public CatalogRevision apply(ImportPlan plan) {
+        return database.write(session -> PlanApplier.apply(session, plan, clock.instant()));
+    }
+
+    public List<Problem> check() {
+        return database.read(session -> new StoreCheck(database.dialect()).run(session));
+    }
+
+    @Override
+    public void close() {
+        database.close();
+    }
+}

@@ -1,0 +1,101 @@
+package org.benchleaf.catalog.store;
+
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.benchleaf.catalog.CatalogRevision;
+import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.shared.code.PlantKey;
+
+/// The read side over the database. Each call sees one state; two calls may see two.
+final class SqlCatalogView implements CatalogView {
+    /// Plants in memory at a time when all are handed over.
+    private static final int PAGE = 500;
+
+    private static final String NEXT_PLANTS =
+            "SELECT plant_key FROM plant WHERE plant_key > ? AND retired = 0 ORDER BY plant_key LIMIT ?";
+    private static final String NEXT_STOCKED = "SELECT plant_key FROM plant p WHERE plant_key > ?"
+            + " AND EXISTS (SELECT 1 FROM item i WHERE i.plant = p.serial) ORDER BY plant_key LIMIT ?";
+    private static final String CHANGES = "SELECT c.revision, p.plant_key, c.kind FROM plant_change c"
+            + " JOIN plant p ON p.serial = c.plant WHERE c.revision > ? ORDER BY c.revision, p.plant_key, c.kind";
+
+    private final Database database;
+    private final PlantReader plants;
+    private final StockReader stock = new StockReader();
+
+    SqlCatalogView(Database database) {
+        this.database = database;
+        this.plants = new PlantReader(database.dialect());
+    }
+
+    @Override
+    public CatalogRevision revision() {
+        return database.read(State::revision);
+    }
+
+    @Override
+    public Optional<Instant> changedAt() {
+        return database.read(State::changedAt);
+    }
+
+    @Override
+    public Map<PlantKey, PlantRecord> plants(Collection<PlantKey> keys) {
+        return database.read(session -> plants.read(session, keys));
+    }
+
+    @Override
+    public Map<PlantKey, PlantStock> stock(Collection<PlantKey> keys) {
+        return database.read(session -> stock.read(session, keys));
+    }
+
+    @Override
+    public CatalogRevision forEachPlant(Consumer<PlantRecord> consumer) {
+        return inPages(
+                NEXT_PLANTS,
+                (session, keys) -> plants.read(session, keys).values().forEach(consumer));
+    }
+
+    @Override
+    public CatalogRevision forEachStock(Consumer<PlantStock> consumer) {
+        return inPages(
+                NEXT_STOCKED,
+                (session, keys) -> stock.read(session, keys).values().forEach(consumer));
+    }
+
+    /// What is done with one page of keys.
+    private interface Page {
+        void read(Session session, List<PlantKey> keys) throws SQLException;
+    }
+
+    private CatalogRevision inPages(String query, Page page) {
+        return database.read(session -> {
+            CatalogRevision revision = State.revision(session); // the first read fixes the state of the transaction
+            String last = "";
+            while (true) {
+                List<PlantKey> keys = session.list(query, row -> new PlantKey(row.getString(1)), last, PAGE);
+                if (keys.isEmpty()) {
+                    return revision;
+                }
+                page.read(session, keys);
+                last = keys.getLast().text();
+            }
+        });
+    }
+
+    @Override
+    public List<Change> changesSince(CatalogRevision revision) {
+        return database.read(session -> session.list(
+                CHANGES,
+                row -> new Change(
+                        new CatalogRevision(row.getLong(1)),
+                        new PlantKey(row.getString(2)),
+                        Change.Kind.valueOf(row.getString(3))),
+                revision.number()));
+    }
+}

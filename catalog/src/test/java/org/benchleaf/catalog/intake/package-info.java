@@ -1,0 +1,4 @@
+@NullMarked
+package org.benchleaf.catalog.intake;
+
+import org.jspecify.annotations.NullMarked;

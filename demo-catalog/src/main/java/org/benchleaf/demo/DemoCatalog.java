@@ -1,0 +1,33 @@
+package org.benchleaf.demo;
+
+import java.io.InputStream;
+import java.util.List;
+
+/// The spreadsheets of Wrenfold Growers, an invented nursery with real plants.
+public final class DemoCatalog {
+    private static final List<String> GROUPS =
+            List.of("trees", "shrubs", "conifers", "vines", "perennials", "groundcovers", "grasses", "ferns");
+
+    private DemoCatalog() {}
+
+    /// The files of plants, in the order in which they are imported: `plants/trees.csv` ...
+    public static List<String> plantFiles() {
+        return GROUPS.stream().map(group -> "plants/" + group + ".csv").toList();
+    }
+
+    /// The files of lots, to be imported after the plants: `stock/trees.csv` ...
+    public static List<String> stockFiles() {
+        return GROUPS.stream().map(group -> "stock/" + group + ".csv").toList();
+    }
+
+    /// Opens one of the files; UTF-8.
+    ///
+    /// @throws IllegalArgumentException when it is none of them
+    public static InputStream open(String file) {
+        InputStream content = DemoCatalog.class.getResourceAsStream(file);
+        if (content == null) {
+            throw new IllegalArgumentException("no file of the demo catalog: " + file);
+        }
+        return content;
+    }
+}
