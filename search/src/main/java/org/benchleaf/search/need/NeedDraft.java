@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.search.NeedQuery;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
@@ -69,8 +70,12 @@ final class NeedDraft {
         for (Part part : parts) {
             List<WeighedWish> meant = part.stock() ? List.of(inStock) : part.wishes();
             for (WeighedWish wish : meant) {
-                wishes.putIfAbsent(wish.wish(), wish);
-                understood.add(new Understood(part.words(), wish));
+                if (wishes.containsKey(wish.wish()) || wishes.size() < NeedQuery.MOST_WISHES) {
+                    wishes.putIfAbsent(wish.wish(), wish);
+                    understood.add(new Understood(part.words(), wish));
+                } else {
+                    left.add(part.words());
+                }
             }
         }
         return new NeedReading(new Need(List.copyOf(wishes.values())), understood, left, notes);

@@ -21,7 +21,7 @@ final class SeasonPhrases implements PhraseReader {
 
     SeasonPhrases(Vocabulary words) {
         this.words = words;
-        String shades = "(?:" + words.any("shades") + "\\s+)*";
+        String shades = "(?:" + words.any("shades") + "\\s+){0,3}";
         String color = words.any("colors");
         String colors = shades + "(?<color>" + color + ")(?:\\s*(?:,|/|" + words.any("and") + ")\\s*" + shades
                 + "(?<color2>" + color + "))?";
