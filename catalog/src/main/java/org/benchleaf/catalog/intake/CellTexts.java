@@ -17,7 +17,14 @@ final class CellTexts {
     /// The unit of a lowest temperature in °F.
     static final String LOWEST_F = "lowest F";
 
+    /// What a column's unit may be.
+    static final List<String> UNITS = List.of("ft", "in", "m", "cm", LOWEST_F);
+
     private CellTexts() {}
+
+    static boolean isUnit(String unit) {
+        return UNITS.contains(unit);
+    }
 
     /// @param cell the text under a heading
     static CellText of(Column column, Function<String, String> cell) {
@@ -63,7 +70,9 @@ final class CellTexts {
                 .findFirst();
         if (text.isEmpty()) {
             return new CellText.Unclear(Problem.of("term.unknown", read)
-                    .with("accepted", String.join(", ", new TreeSet<>(column.words().keySet()))));
+                    .with(
+                            "accepted",
+                            String.join(", ", new TreeSet<>(column.words().keySet()))));
         }
         return text.get().isEmpty() ? new CellText.Absent() : new CellText.Stated(read, text.get());
     }
@@ -85,8 +94,8 @@ final class CellTexts {
             double fahrenheit = Double.parseDouble(read);
             double coldest = new HardinessZone(0).minimumFahrenheit();
             return HardinessZone.atFahrenheit(Math.max(coldest, fahrenheit))
-                    .<Reading<String>>map(zone ->
-                            Reading.of(ZoneRange.andWarmer(zone).toString()))
+                    .<Reading<String>>map(
+                            zone -> Reading.of(ZoneRange.andWarmer(zone).toString()))
                     .orElseGet(() -> Reading.refused("temperature.unknown", read));
         } catch (NumberFormatException notANumber) {
             return Reading.refused("temperature.unknown", read);

@@ -41,16 +41,7 @@ public record Column(
     /// A column that holds the field as the catalog writes it.
     public static Column of(String heading, String field) {
         return new Column(
-                List.of(heading),
-                field,
-                false,
-                Optional.empty(),
-                Locale.ENGLISH,
-                "",
-                Map.of(),
-                List.of(),
-                false,
-                "");
+                List.of(heading), field, false, Optional.empty(), Locale.ENGLISH, "", Map.of(), List.of(), false, "");
     }
 
     Column withUnit(String unitOfCells) {

@@ -1,12 +1,9 @@
 package org.benchleaf.catalog.intake;
 
-import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.regex.Pattern;
 
 /// A value that holds when cells of the row hold certain words: growth habit Tree and family Pinaceae make a conifer.
 ///
@@ -16,6 +13,8 @@ import java.util.stream.Stream;
 /// @param unless headings, each with the words of which the cell must hold none
 /// @param value the value in the catalog's words; empty when nothing is then known
 public record ColumnCase(Map<String, List<String>> when, Map<String, List<String>> unless, String value) {
+    private static final Pattern PART = Pattern.compile("[,;]");
+
     public ColumnCase {
         when = Map.copyOf(when);
         unless = Map.copyOf(unless);
@@ -27,10 +26,9 @@ public record ColumnCase(Map<String, List<String>> when, Map<String, List<String
                 && unless.entrySet().stream().noneMatch(entry -> meets(cell.apply(entry.getKey()), entry.getValue()));
     }
 
-    private static boolean meets(String cell, Collection<String> words) {
-        Collection<String> stated = Stream.of(cell.split("[,;]"))
-                .map(word -> word.strip().toLowerCase(Locale.ROOT))
-                .collect(Collectors.toSet());
-        return words.stream().anyMatch(word -> stated.contains(word.toLowerCase(Locale.ROOT)));
+    private static boolean meets(String cell, List<String> words) {
+        return PART.splitAsStream(cell)
+                .map(String::strip)
+                .anyMatch(stated -> words.stream().anyMatch(stated::equalsIgnoreCase));
     }
 }

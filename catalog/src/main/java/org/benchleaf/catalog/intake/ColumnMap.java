@@ -8,7 +8,8 @@ import org.benchleaf.shared.fact.Source;
 
 /// What the columns of a kind of file mean: worked out once, saved, used for every such file.
 ///
-/// Read one from a file with [MapFile], take one that comes with the program from [ColumnMaps], or have one proposed for
+/// Read one from a file with [MapFile], take one that comes with the program from [ColumnMaps], or have one proposed
+/// for
 /// unknown headings by [MapProposal].
 ///
 /// @param id its short name: `own-plants`
@@ -36,9 +37,8 @@ public record ColumnMap(
 
     /// Every heading it knows, as it writes them.
     public Set<String> headings() {
-        Set<String> known = columns.stream()
-                .flatMap(column -> column.headings().stream())
-                .collect(Collectors.toSet());
+        Set<String> known =
+                columns.stream().flatMap(column -> column.headings().stream()).collect(Collectors.toSet());
         known.addAll(passedOver);
         columns.forEach(column -> column.cases().forEach(each -> {
             known.addAll(each.when().keySet());

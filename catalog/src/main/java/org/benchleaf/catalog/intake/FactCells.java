@@ -37,9 +37,8 @@ final class FactCells {
         return switch (attribute.codec().read(text)) {
             case Reading.Read<T>(T value) -> Optional.of(new Fact<>(attribute, value, source, false));
             case Reading.Refused<T>(Problem problem) -> {
-                Problem asRead = problem.details().getOrDefault("read", "").equals(text)
-                        ? problem.with("read", read)
-                        : problem;
+                Problem asRead =
+                        problem.details().getOrDefault("read", "").equals(text) ? problem.with("read", read) : problem;
                 notes.cellLeftOut(column.heading(), damage(asRead));
                 yield Optional.empty();
             }

@@ -23,7 +23,8 @@ final class FactSources {
             }
             if (sign < 0 || source.isEmpty() || Attributes.byId(attribute).isEmpty()) {
                 notes.cellLeftOut(
-                        heading, Problem.of("fact-source.unknown", piece.strip()).with("attribute", attribute));
+                        heading,
+                        Problem.of("fact-source.unknown", piece.strip()).with("attribute", attribute));
             } else {
                 byAttribute.put(attribute, new Source(source));
             }

@@ -7,7 +7,8 @@ import java.util.Optional;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.shared.Problem;
 
-/// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that is applied; every
+/// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that is applied;
+/// every
 /// row is in the plan or has a finding that says why not.
 public final class ImportPlanner {
     private ImportPlanner() {}

@@ -1,6 +1,8 @@
 package org.benchleaf.catalog.intake;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -26,6 +28,7 @@ public final class MapFile {
             .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
             .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
             .enable(SerializationFeature.INDENT_OUTPUT)
+            .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .build();
 
     private MapFile() {}
@@ -62,7 +65,7 @@ public final class MapFile {
     /// Reads a map.
     ///
     /// @return refused with `map.unreadable` (with `line`, `column` and the parser's `reason`), `map.incomplete`,
-    ///     `map.field` or `map.twice`
+    ///     `map.field`, `map.unit` or `map.twice`
     public static Reading<ColumnMap> read(String json) {
         try {
             return checked(JSON.readValue(json, Form.class));
@@ -71,8 +74,12 @@ public final class MapFile {
             return new Reading.Refused<>(
                     wrong.getLocation() == null
                             ? problem
-                            : problem.with("line", Integer.toString(wrong.getLocation().getLineNr()))
-                                    .with("column", Integer.toString(wrong.getLocation().getColumnNr())));
+                            : problem.with(
+                                            "line",
+                                            Integer.toString(wrong.getLocation().getLineNr()))
+                                    .with(
+                                            "column",
+                                            Integer.toString(wrong.getLocation().getColumnNr())));
         }
     }
 
@@ -92,6 +99,10 @@ public final class MapFile {
             }
             if (headings(column).isEmpty()) {
                 return Reading.refused("map.incomplete", column.field);
+            }
+            if (column.unit != null && !CellTexts.isUnit(column.unit)) {
+                return new Reading.Refused<>(
+                        Problem.of("map.unit", column.unit).with("accepted", String.join(", ", CellTexts.UNITS)));
             }
             String taken = column.field + " " + Headings.folded(headings(column).get(0));
             if (!seen.add(taken)) {
@@ -164,12 +175,14 @@ public final class MapFile {
                 column.field(),
                 column.required() ? Boolean.TRUE : null,
                 column.unit().orElse(null),
-                column.language().equals(Locale.ENGLISH) ? null : column.language().toLanguageTag(),
+                column.language().equals(Locale.ENGLISH)
+                        ? null
+                        : column.language().toLanguageTag(),
                 column.join(),
                 new TreeMap<>(column.words()),
                 column.cases().stream()
-                        .map(each -> new CaseForm(
-                                new TreeMap<>(each.when()), new TreeMap<>(each.unless()), each.value()))
+                        .map(each ->
+                                new CaseForm(new TreeMap<>(each.when()), new TreeMap<>(each.unless()), each.value()))
                         .toList(),
                 column.everyCase() ? Boolean.TRUE : null,
                 column.approximation());

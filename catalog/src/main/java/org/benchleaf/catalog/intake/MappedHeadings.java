@@ -13,6 +13,8 @@ import org.benchleaf.shared.Problem;
 /// A file's headings seen through a column map: where each mapped heading stands, and what does not fit.
 final class MappedHeadings {
     private final Map<String, Integer> places = new HashMap<>();
+    /// The same by the headings as the map writes them, so that no heading is folded again for every row.
+    private final Map<String, Integer> placeOfMapped = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Integer> nameless = new ArrayList<>();
     private final List<Column> columns;
@@ -36,6 +38,12 @@ final class MappedHeadings {
                 unknown(file, heading, map, unused);
             }
         }
+        for (String mapped : map.headings()) {
+            Integer at = places.get(Headings.folded(mapped));
+            if (at != null) {
+                placeOfMapped.put(mapped, at);
+            }
+        }
         this.columns = map.columns().stream()
                 .filter(column -> column.headings().stream().anyMatch(this::isPresent))
                 .toList();
@@ -45,8 +53,7 @@ final class MappedHeadings {
                 report(
                         file,
                         column.heading(),
-                        Problem.of("heading.missing", column.heading())
-                                .with("present", String.join(", ", headings)),
+                        Problem.of("heading.missing", column.heading()).with("present", String.join(", ", headings)),
                         Finding.Outcome.ROW_LEFT_OUT);
             }
         }
@@ -85,7 +92,7 @@ final class MappedHeadings {
 
     /// The text under a heading; empty when the file lacks it.
     String cell(RawRow row, String heading) {
-        Integer at = places.get(Headings.folded(heading));
+        Integer at = placeOfMapped.get(heading);
         return at == null ? "" : row.cells().get(at);
     }
 

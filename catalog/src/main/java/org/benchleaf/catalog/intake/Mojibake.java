@@ -1,6 +1,7 @@
 package org.benchleaf.catalog.intake;
 
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -14,13 +15,13 @@ final class Mojibake {
 
     /// The text as it was meant; empty when it is not damaged in this way.
     ///
-    /// Damaged text, turned back into Windows-1252 bytes, is valid UTF-8; text that is right, such as `Späth`, is not.
+    /// Damaged text, turned back into Windows-1252 bytes, is valid UTF-8; text that is right, as `Späth`, is not.
     static Optional<String> repaired(String text) {
         if (text.chars().noneMatch(c -> c == 'Ã' || c == 'Â' || c == 'Ä' || c == 'Å' || c == 'â')) {
             return Optional.empty();
         }
         try {
-            ByteBuffer bytes = WINDOWS.newEncoder().encode(java.nio.CharBuffer.wrap(text));
+            ByteBuffer bytes = WINDOWS.newEncoder().encode(CharBuffer.wrap(text));
             String meant = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
             return Optional.of(meant).filter(other -> !other.equals(text));
         } catch (CharacterCodingException notDamaged) {

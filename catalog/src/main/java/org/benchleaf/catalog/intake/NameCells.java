@@ -37,14 +37,14 @@ final class NameCells {
             }
             case NameReading.Read(BotanicalName name, List<NameNote> told) -> {
                 told.stream()
-                        .filter(note -> note.kind().guess())
+                        .filter(note -> note.kind().guess() || note.kind() == NameNote.Kind.MARK)
                         .forEach(note -> notes.kept(heading, doubt(note, cell, name)));
                 return Optional.of(name);
             }
         }
     }
 
-    /// `name.missing-quotes`, `name.capitals`, `name.trade-in-quotes`
+    /// `name.missing-quotes`, `name.capitals`, `name.trade-in-quotes`, `name.mark`
     private static Problem doubt(NameNote note, String cell, BotanicalName name) {
         String kind = note.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return Problem.of("name." + kind, cell).with("taken", name.toString()).with("piece", note.text());
@@ -71,7 +71,8 @@ final class NameCells {
         Optional<PlantRecord> bySynonym = book.bySynonym(name.toString()).flatMap(book::byKey);
         bySynonym.ifPresent(plant -> notes.kept(
                 heading,
-                Problem.of("name.synonym", name.toString()).with("accepted", plant.name().toString())));
+                Problem.of("name.synonym", name.toString())
+                        .with("accepted", plant.name().toString())));
         return bySynonym;
     }
 }

@@ -48,13 +48,12 @@ final class PlantRows {
             return Optional.empty();
         }
         BotanicalName name = read.get();
-        Optional<PlantRecord> plant = key.isPresent()
-                ? byKey(key.get(), name, nameHeading, notes)
-                : names.plant(name, nameHeading, notes);
-        boolean renamedByKey = key.isPresent();
+        Optional<PlantRecord> plant =
+                key.isPresent() ? byKey(key.get(), name, nameHeading, notes) : names.plant(name, nameHeading, notes);
         BotanicalName accepted =
-                renamedByKey ? name : plant.map(PlantRecord::name).orElse(name);
-        Optional<PlantKey> identity = key.or(() -> plant.filter(known -> !known.name().equals(name)).map(PlantRecord::key));
+                key.isPresent() ? name : plant.map(PlantRecord::name).orElse(name);
+        Optional<PlantKey> identity =
+                key.or(() -> plant.filter(known -> !known.name().equals(name)).map(PlantRecord::key));
         if (isRepeated(accepted, key, nameHeading, notes) || notes.isLeftOut()) {
             return Optional.empty();
         }
@@ -71,7 +70,9 @@ final class PlantRows {
         if (owner.isPresent()) {
             notes.rowLeftOut(
                     heading,
-                    Problem.of("name.taken", name.toString()).with("key", key.text()).with("owner", owner.get().text()));
+                    Problem.of("name.taken", name.toString())
+                            .with("key", key.text())
+                            .with("owner", owner.get().text()));
         } else if (plant.filter(known -> !known.name().equals(name)).isPresent()) {
             notes.kept(
                     heading,
@@ -88,14 +89,11 @@ final class PlantRows {
                     heading, Problem.of("row.same-name", name.toString()).with("row", Long.toString(first)));
             return true;
         }
-        Long firstOfKey = key.map(each -> rowByKey.putIfAbsent(each, notes.row())).orElse(null);
-        if (firstOfKey != null) {
-            notes.rowLeftOut(
-                    heading(Fields.KEY),
-                    Problem.of("row.same-key", key.map(PlantKey::text).orElse("")).with("row", Long.toString(firstOfKey)));
-            return true;
-        }
-        return false;
+        Optional<Long> firstOfKey = key.map(each -> rowByKey.putIfAbsent(each, notes.row()));
+        firstOfKey.ifPresent(row -> notes.rowLeftOut(
+                heading(Fields.KEY),
+                Problem.of("row.same-key", key.map(PlantKey::text).orElse("")).with("row", Long.toString(row))));
+        return firstOfKey.isPresent();
     }
 
     private FactSources sources(RawRow row, RowNotes notes) {
@@ -114,8 +112,7 @@ final class PlantRows {
                 continue;
             }
             CellText text = CellTexts.of(column, heading -> headings.cell(row, heading));
-            Optional<Fact<?>> fact =
-                    FactCells.fact(attribute.get(), column, text, sources.of(column.field()), notes);
+            Optional<Fact<?>> fact = FactCells.fact(attribute.get(), column, text, sources.of(column.field()), notes);
             if (fact.isPresent() && columnOf.putIfAbsent(column.field(), column) != null) {
                 notes.cellLeftOut(
                         column.heading(),

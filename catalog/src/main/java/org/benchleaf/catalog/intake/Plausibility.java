@@ -16,7 +16,8 @@ import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.LifeForm;
 
-/// Asks whether the facts of one row can be true together. General botany, from memory; each rule says what it looks at.
+/// Asks whether the facts of one row can be true together. General botany, from memory; each rule says what it looks
+/// at.
 final class Plausibility {
     /// Conifers that drop their needles.
     private static final Set<String> BARE_CONIFERS =
@@ -51,7 +52,9 @@ final class Plausibility {
         plausibility.tenYears(Attributes.SPREAD_10YR, Attributes.SPREAD);
         plausibility.fallColor();
         plausibility.conifer();
-        plausibility.cold();
+        if (!plausibility.annual()) {
+            plausibility.cold();
+        }
         plausibility.vine();
         return plausibility.doubts;
     }
@@ -60,7 +63,9 @@ final class Plausibility {
     private void tenYears(Attribute<LengthRange> early, Attribute<LengthRange> mature) {
         Optional<LengthRange> young = facts.value(early);
         Optional<LengthRange> grown = facts.value(mature);
-        if (young.isPresent() && grown.isPresent() && young.get().highCm() > grown.get().highCm()) {
+        if (young.isPresent()
+                && grown.isPresent()
+                && young.get().highCm() > grown.get().highCm()) {
             doubt(
                     early,
                     Problem.of("size.ten-years", young.get().toString())
@@ -71,8 +76,12 @@ final class Plausibility {
 
     /// Fall color on an evergreen, which neither its winter foliage nor the text about it explains.
     private void fallColor() {
-        boolean evergreen = facts.value(Attributes.FOLIAGE).filter(Foliage.EVERGREEN::equals).isPresent();
-        boolean colored = facts.value(Attributes.FALL_COLOR).filter(colors -> !colors.isEmpty()).isPresent();
+        boolean evergreen = facts.value(Attributes.FOLIAGE)
+                .filter(Foliage.EVERGREEN::equals)
+                .isPresent();
+        boolean colored = facts.value(Attributes.FALL_COLOR)
+                .filter(colors -> !colors.isEmpty())
+                .isPresent();
         boolean explained = facts.value(Attributes.WINTER_FOLIAGE_COLOR).isPresent()
                 || mentionsSeason(Attributes.DESCRIPTION)
                 || mentionsSeason(Attributes.SELLING_NOTE);
@@ -104,6 +113,21 @@ final class Plausibility {
         }
     }
 
+    /// The hardiness of a plant that no winter meets: its lowest temperature is that of germination.
+    private boolean annual() {
+        Optional<ZoneRange> zones = facts.value(Attributes.HARDINESS);
+        boolean annual = facts.value(Attributes.LIFE_FORM)
+                .filter(forms -> forms.contains(LifeForm.ANNUAL))
+                .isPresent();
+        if (annual && zones.isPresent()) {
+            doubt(
+                    Attributes.HARDINESS,
+                    Problem.of("hardiness.annual", zones.get().toString()),
+                    true);
+        }
+        return annual;
+    }
+
     /// Less hardy than the winters of its home.
     private void cold() {
         Optional<ZoneRange> zones = facts.value(Attributes.HARDINESS);
@@ -112,7 +136,8 @@ final class Plausibility {
                 .filter(COLD_STATES::contains)
                 .sorted()
                 .findFirst();
-        if (home.isPresent() && zones.filter(range -> range.coldest().compareTo(AT_0_F) >= 0).isPresent()) {
+        if (home.isPresent()
+                && zones.filter(range -> range.coldest().compareTo(AT_0_F) >= 0).isPresent()) {
             doubt(
                     Attributes.HARDINESS,
                     Problem.of("hardiness.native", zones.orElseThrow().toString())
@@ -129,7 +154,10 @@ final class Plausibility {
         if (forms.contains(LifeForm.VINE)
                 && !forms.contains(LifeForm.GROUNDCOVER)
                 && height.filter(span -> span.highCm() < VINE_CM).isPresent()) {
-            doubt(Attributes.HEIGHT, Problem.of("height.vine", height.orElseThrow().toString()), woody);
+            doubt(
+                    Attributes.HEIGHT,
+                    Problem.of("height.vine", height.orElseThrow().toString()),
+                    woody);
         }
     }
 

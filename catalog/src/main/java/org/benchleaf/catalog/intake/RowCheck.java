@@ -37,8 +37,8 @@ final class RowCheck {
                     place, counted("row.long", fields.size(), fields.get(0)), Finding.Outcome.ROW_LEFT_OUT));
         }
         if (fields.stream().anyMatch(this::swallowsRows)) {
-            return Optional.of(new Finding(
-                    place, Problem.of("row.quotes", fields.get(0)), Finding.Outcome.ROW_LEFT_OUT));
+            return Optional.of(
+                    new Finding(place, Problem.of("row.quotes", fields.get(0)), Finding.Outcome.ROW_LEFT_OUT));
         }
         if (fields.size() < headings.size()) {
             return Optional.of(

@@ -38,7 +38,8 @@ public final class Sheet implements AutoCloseable {
         while (heading.filter(Sheet::isBlank).isPresent()) {
             heading = next();
         }
-        this.headings = heading.map(row -> row.getFields().stream().map(String::strip).toList())
+        this.headings = heading.map(
+                        row -> row.getFields().stream().map(String::strip).toList())
                 .orElseThrow(() -> new SheetException(Problem.of("file.empty", file)));
         this.check = new RowCheck(file, delimiter, headings);
     }

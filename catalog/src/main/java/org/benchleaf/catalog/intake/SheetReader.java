@@ -16,7 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.shared.Problem;
 
-/// Opens files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well), whatever program wrote
+/// Opens files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well), whatever program
+/// wrote
 /// them: UTF-8, UTF-16 or Windows-1252.
 public final class SheetReader {
     private static final int HEAD = 32 * 1024;
@@ -63,7 +64,8 @@ public final class SheetReader {
                     .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                     .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                     .ofCsvRecord(text(source, encoding));
-            boolean declared = Delimiters.isDeclaration(head.lines().findFirst().orElse("").strip());
+            boolean declared =
+                    Delimiters.isDeclaration(head.lines().findFirst().orElse("").strip());
             return new Sheet(file, delimiter, rows, declared, findings(file, encoding));
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);

@@ -84,7 +84,8 @@ final class StockRows {
         }
         Long first = rowByLot.putIfAbsent(lot, notes.row());
         if (first != null) {
-            notes.rowLeftOut(heading(Fields.LOT), Problem.of("row.same-lot", lot).with("row", Long.toString(first)));
+            notes.rowLeftOut(
+                    heading(Fields.LOT), Problem.of("row.same-lot", lot).with("row", Long.toString(first)));
         }
     }
 
@@ -93,7 +94,8 @@ final class StockRows {
         String heading = heading(Fields.NAME);
         Optional<PlantRecord> byKey = key.flatMap(book::byKey);
         if (key.isPresent() && byKey.isEmpty()) {
-            notes.rowLeftOut(heading(Fields.KEY), Problem.of("plant.missing", key.get().text()));
+            notes.rowLeftOut(
+                    heading(Fields.KEY), Problem.of("plant.missing", key.get().text()));
             return Optional.empty();
         }
         if (byKey.isPresent() && text.isEmpty()) {

@@ -170,7 +170,7 @@ final class NameTail {
         if (markFollows || inCapitals && !afterCv || capitals && parts.cultivar.isPresent()) {
             trade(words, words);
         } else if (parts.cultivar.isEmpty() && (afterCv || capitals || Capitals.starts(left.get(0)))) {
-            String bare = words.replaceAll("[.,;:]+$", "");
+            String bare = NameWalk.withoutPunctuation(words);
             if (!afterCv) {
                 notes.add(new NameNote(NameNote.Kind.MISSING_QUOTES, words));
             }

@@ -15,9 +15,12 @@ import org.benchleaf.shared.name.Rank;
 
 /// One walk over the tokens of a name, genus first; used once.
 final class NameWalk {
+    private static final Pattern LETTER_X = Pattern.compile("(?<![^\\s])x(?=\\s)");
     private static final Pattern SHORT_GENUS = Pattern.compile("\\p{Lu}\\p{Ll}{0,3}\\.");
     private static final Set<String> UNNAMED =
-            Set.of("sp.", "sp", "spp.", "spp", "cf.", "cf", "aff.", "aff", "species");
+            Set.of("sp.", "sp", "spp.", "spp", "species", "hybrid", "hybrids", "mixed", "mix", "assorted", "varieties");
+    /// Words after which comes what the name is like, or another name; nothing of it is this name's.
+    private static final Set<String> UNSURE = Set.of("cf.", "cf", "aff.", "aff", "and", "or", "with", "not");
     /// `xgrandiflora`: no Latin word starts with x and a consonant but y, and few with x and a vowel.
     private static final Pattern JOINED_X =
             Pattern.compile("x(?:[^aeiouy\\W].+|(?!an|en|er|yl|yr|iph|yp|al|im|ys).{4,})");
@@ -37,8 +40,7 @@ final class NameWalk {
         this.tokens = tokens;
         this.notes = notes;
         this.before = before;
-        String letters = text.replaceAll("(?<=\\s)x(?=\\s)|^x(?=\\s)", "");
-        this.capitals = Capitals.only(letters);
+        this.capitals = Capitals.only(LETTER_X.matcher(text).replaceAll(""));
     }
 
     NameReading read() {
@@ -108,14 +110,12 @@ final class NameWalk {
             return;
         }
         String word = tokens.get(at).text();
-        if (UNNAMED.contains(word) || capitals && UNNAMED.contains(word.toLowerCase(Locale.ROOT))) {
+        String small = capitals ? word.toLowerCase(Locale.ROOT) : word;
+        if (UNNAMED.contains(small) || UNSURE.contains(small)) {
             notes.add(new NameNote(NameNote.Kind.UNNAMED, word));
             parts.leave(word);
             at++;
-            if (!word.startsWith("cf") && !word.startsWith("aff")) {
-                return;
-            }
-            while (at < tokens.size()) {
+            while (UNSURE.contains(small) && at < tokens.size()) {
                 parts.leave(tokens.get(at++).written());
             }
             return;
@@ -215,8 +215,12 @@ final class NameWalk {
         return Optional.of(small);
     }
 
-    private static String withoutPunctuation(String word) {
-        return word.replaceAll("[.,;:]+$", "");
+    static String withoutPunctuation(String word) {
+        int end = word.length();
+        while (end > 0 && ".,;:".indexOf(word.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return word.substring(0, end);
     }
 
     private boolean peek(Token.Kind kind) {

@@ -4,9 +4,12 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /// Cuts a name's text into words, quoted epithets, brackets and signs; one pass, no looking back.
 final class Tokens {
+    private static final Pattern PUNCTUATION = Pattern.compile("[.,;:]+");
+    private static final Pattern LAST_STOP = Pattern.compile("[,;.]$");
     private static final String HYBRID_SIGNS = "×✕✖⨯⨉";
     private final String text;
     private final List<NameNote> notes;
@@ -115,7 +118,7 @@ final class Tokens {
         }
         String word = text.substring(at, end);
         at = end;
-        if (word.matches("[.,;:]+")) {
+        if (PUNCTUATION.matcher(word).matches()) {
             notes.add(new NameNote(NameNote.Kind.PUNCTUATION, word));
         } else if (word.equals("x") || word.equals("X")) {
             notes.add(new NameNote(NameNote.Kind.LETTER_X, word));
@@ -124,7 +127,7 @@ final class Tokens {
             notes.add(new NameNote(NameNote.Kind.LETTER_X, word));
             tokens.add(new Token(Token.Kind.HYBRID, "×", "x"));
             tokens.add(Token.word(word.substring(1)));
-        } else if (!tokens.isEmpty() && Marks.isMark(word.replaceAll("[,;.]$", ""))) {
+        } else if (!tokens.isEmpty() && Marks.isMark(LAST_STOP.matcher(word).replaceFirst(""))) {
             mark(word);
         } else {
             tokens.add(Token.word(word));
@@ -137,7 +140,7 @@ final class Tokens {
     }
 
     private void mark(String word) {
-        String mark = word.replaceAll("[,;.]$", "");
+        String mark = LAST_STOP.matcher(word).replaceFirst("");
         if (Marks.wantsNumber(mark)) {
             int end = at + 1;
             while (end < text.length() && "#0123456789,".indexOf(text.charAt(end)) >= 0) {

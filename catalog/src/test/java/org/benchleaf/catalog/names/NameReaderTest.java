@@ -159,8 +159,17 @@ class NameReaderTest {
                     .isInstanceOf(NameReading.Partly.class);
         }
 
+        @Test
+        void takesNoWordThatJoinsTwoNamesForAnEpithet() {
+            assertName("Cycas and Zamia species")
+                    .genus("Cycas")
+                    .noted(Kind.UNNAMED, "and")
+                    .rest("and Zamia species")
+                    .nothingElse();
+        }
+
         @ParameterizedTest
-        @ValueSource(strings = {"Amelanchier spp.", "Amelanchier sp.", "Amelanchier spp"})
+        @ValueSource(strings = {"Amelanchier spp.", "Amelanchier sp.", "Amelanchier spp", "Amelanchier hybrids"})
         void readsUnnamedSpeciesOnlyPartly(String text) {
             assertName(text)
                     .genus("Amelanchier")

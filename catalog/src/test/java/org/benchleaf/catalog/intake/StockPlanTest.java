@@ -1,0 +1,113 @@
+package org.benchleaf.catalog.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.benchleaf.catalog.intake.Planned.findings;
+import static org.benchleaf.catalog.intake.Planned.plants;
+import static org.benchleaf.catalog.intake.Planned.stock;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.stock.Condition;
+import org.benchleaf.shared.stock.ItemForm;
+import org.benchleaf.shared.stock.StockSize;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class StockPlanTest {
+    private static final String HEADINGS = "lot,name,size,form,place,count,ready_week,price,condition,seen_on,gtin";
+
+    private static MemoryBook book() {
+        return new MemoryBook()
+                .apply(plants(new MemoryBook(), "name,synonyms", "Acer rubrum,Rufacer rubrum", "Tilia cordata,"));
+    }
+
+    @Test
+    void takesALotOver() {
+        MemoryBook book = book();
+        ImportPlan plan = stock(
+                book,
+                HEADINGS,
+                "T0001,Acer rubrum,2.5 in cal B&B,multi-stem,B4-12,60,2027-W14,\"1,210.50\",in bud; full,2026-11-18,");
+        assertThat(plan.findings()).isEmpty();
+        LotDraft lot = plan.lots().get(0);
+        assertThat(lot)
+                .isEqualTo(new LotDraft(
+                        new Place("list.csv", 2, Optional.empty()),
+                        "T0001",
+                        book.byName(lot.name()),
+                        lot.name(),
+                        StockSize.read("2.5 in cal B&B").orThrow(),
+                        ItemForm.MULTI_STEM,
+                        "B4-12",
+                        60,
+                        Optional.of(new YearWeek(2027, 14)),
+                        Optional.of(Money.usDollars("1210.50")),
+                        Set.of(Condition.IN_BUD, Condition.FULL),
+                        Optional.of(LocalDate.of(2026, 11, 18)),
+                        Optional.empty()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        T1,Acer rubrum,#3,,B,-5,,,,,        | count      | count.negative
+        T1,Acer rubrum,#3,,B,,,,,,          | count      | count.missing
+        T1,Acer rubrum,#3,,B,many,,,,,      | count      | count.unknown
+        T1,Acer rubrum,#3,,B,2.5,,,,,       | count      | count.unknown
+        T1,Acer rubrum,3 gal,,B,5,,,,,      | size       | size.gallon
+        T1,Acer rubrum,big,,B,5,,,,,        | size       | size.unknown
+        T1,Acer rubrum,#3,bush,B,5,,,,,     | form       | term.unknown
+        T1,Acer rubrum,#3,,B,5,spring,,,,   | ready_week | week.unknown
+        T1,Ulmus minor,#3,,B,5,,,,,         | name       | plant.missing
+        T1,???,#3,,B,5,,,,,                 | name       | name.unknown
+        '',Acer rubrum,#3,,B,5,,,,,         | lot        | cell.empty
+        """)
+    void leavesOutARowThatWouldPromiseOnAGuess(String row, String heading, String problem) {
+        ImportPlan plan = stock(book(), HEADINGS, row.replace("''", ""));
+        assertThat(findings(plan)).containsExactly("2 " + heading + " " + problem + " ROW_LEFT_OUT");
+        assertThat(plan.lots()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        T1,Acer rubrum,#3,,B,5,,cheap,,,               | price     | money.unknown
+        T1,Acer rubrum,#3,,B,5,,,in bud; gorgeous,,    | condition | term.unknown
+        T1,Acer rubrum,#3,,B,5,,,,11/18/26,            | seen_on   | date.unknown
+        T1,Acer rubrum,#3,,B,5,,,,,0000000000001       | gtin      | gtin.check
+        T1,Acer rubrum,#3,,B,5,,,,,9.45E+12            | gtin      | cell.power
+        """)
+    void leavesOutACellThatMayBeAbsent(String row, String heading, String problem) {
+        ImportPlan plan = stock(book(), HEADINGS, row);
+        assertThat(findings(plan)).containsExactly("2 " + heading + " " + problem + " CELL_LEFT_OUT");
+        assertThat(plan.lots()).hasSize(1);
+    }
+
+    @Test
+    void refusesALotThatStandsTwice() {
+        ImportPlan plan = stock(book(), HEADINGS, "T1,Acer rubrum,#3,,B,5,,,,,", "T1,Tilia cordata,#3,,B,5,,,,,");
+        assertThat(findings(plan)).containsExactly("3 lot row.same-lot ROW_LEFT_OUT");
+        assertThat(plan.findings().get(0).problem().details()).containsEntry("row", "2");
+    }
+
+    @Test
+    void findsThePlantByItsFormerName() {
+        ImportPlan plan = stock(book(), HEADINGS, "T1,Rufacer rubrum,#3,,B,5,,,,,");
+        assertThat(findings(plan)).containsExactly("2 name name.synonym KEPT");
+        assertThat(plan.lots().get(0).name()).hasToString("Acer rubrum");
+    }
+
+    @Test
+    void refusesAKeyAndANameOfTwoPlants() {
+        MemoryBook book = book();
+        String key = book.byName(org.benchleaf.shared.name.BotanicalName.ofSpecies("Tilia", "cordata"))
+                .orElseThrow()
+                .text();
+        assertThat(findings(stock(book, "key,lot,name,size,count", key + ",T1,Acer rubrum,#3,5")))
+                .containsExactly("2 name plant.key-and-name ROW_LEFT_OUT");
+        assertThat(stock(book, "key,lot,name,size,count", key + ",T1,,#3,5").lots())
+                .hasSize(1);
+    }
+}
