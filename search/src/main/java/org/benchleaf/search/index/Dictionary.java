@@ -66,8 +66,7 @@ final class Dictionary {
         short[] longer = Arrays.copyOf(known, values.size());
         for (int code = known.length; code < longer.length; code++) {
             Basis.Known value = values.get(code);
-            longer[code] =
-                    (short) Outcome.of(judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION));
+            longer[code] = (short) Outcome.of(judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION));
         }
         outcomes.put(wish, longer);
         return longer;

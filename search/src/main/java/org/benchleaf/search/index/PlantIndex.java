@@ -21,7 +21,8 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
 /// The index of a catalog: facts and names in a folder, stock in memory. It can be deleted at any time and is built
-/// anew from the catalog. Safe for many threads; each answer is given from one state, while the next one is prepared.
+/// anew from the catalog. Safe for many threads; each answer is given from one state, while the next one is
+/// prepared.
 public final class PlantIndex implements AutoCloseable {
     private final IndexFolder folder;
     private final CatalogView catalog;
@@ -40,8 +41,9 @@ public final class PlantIndex implements AutoCloseable {
         this.current = opened.snapshot();
     }
 
-    /// Opens the index, builds it when there is none or it is damaged, ahead of the catalog or of another format, and
-    /// catches up with the catalog. While another program holds the folder, the index is built in memory instead.
+    /// Opens the index, builds it when there is none or it is damaged, ahead of the catalog or of another format,
+    /// and catches up with the catalog. While another program holds the folder, the index is built in memory
+    /// instead.
     ///
     /// @throws UncheckedIOException when the folder cannot be read or written
     public static PlantIndex open(Path folder, CatalogView catalog) {
