@@ -19,8 +19,10 @@ import org.benchleaf.shared.Problem;
 /// Sets labels in the cells of stock paper: the code at the left, the words beside it, in sizes that follow the cell.
 public final class LabelViews {
     private static final double POINT_MM = 25.4 / 72;
-    /// Height in mm of the label for which the sizes of type are made.
+    /// The label in mm for which the sizes of type are made.
     private static final double USUAL_HEIGHT = 25.4;
+
+    private static final double USUAL_WIDTH = 60;
 
     private final LabelRun run;
     private final Wording words;
@@ -47,7 +49,7 @@ public final class LabelViews {
         characters.checked(label.title().botanical().toString(), "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
         double w = paper.labelWidth();
         double h = paper.labelHeight();
-        double scale = Math.clamp(h / USUAL_HEIGHT, 0.72, 1.9);
+        double scale = Math.clamp(Math.min(h / USUAL_HEIGHT, w / USUAL_WIDTH), 0.72, 1.9);
         double box = Math.min(h - 2.4, w * 0.36);
         CodeImage code = CodeImage.of(label.link());
         CodeDrawing drawn =
