@@ -107,13 +107,12 @@ class CatalogFileTest {
     void refusesACatalogOfANewerProgram() throws SQLException {
         makeCatalog();
         change("INSERT INTO schema_version VALUES (99, '099_later.sql', 'x', '2030-01-01T00:00:00Z')");
-        assertThatThrownBy(() -> Catalog.open(file()))
-                .isInstanceOfSatisfying(CatalogUnusable.class, unusable -> {
-                    assertThat(unusable.problem().key()).isEqualTo("catalog.newer");
-                    assertThat(unusable.problem().details())
-                            .containsEntry("found", "99")
-                            .containsEntry("known", "3");
-                });
+        assertThatThrownBy(() -> Catalog.open(file())).isInstanceOfSatisfying(CatalogUnusable.class, unusable -> {
+            assertThat(unusable.problem().key()).isEqualTo("catalog.newer");
+            assertThat(unusable.problem().details())
+                    .containsEntry("found", "99")
+                    .containsEntry("known", "3");
+        });
     }
 
     @Test
@@ -165,16 +164,14 @@ class CatalogFileTest {
     @Test
     void findsACountThatIsNotTheSumOfItsEntriesAndAFactThatNobodyCanRead() throws SQLException {
         try (Catalog catalog = Catalog.create(file())) {
-            catalog.apply(plan(
-                    catalog, ImportPlan.Rank.OWN, maples(), List.of(Drafts.lot("T0001", RED_MAPLE, 40))));
+            catalog.apply(plan(catalog, ImportPlan.Rank.OWN, maples(), List.of(Drafts.lot("T0001", RED_MAPLE, 40))));
         }
         change("UPDATE lot SET on_hand = 41", "UPDATE fact SET value = 'as tall as a barn' WHERE attribute = 'height'");
         try (Catalog catalog = Catalog.open(file())) {
             assertThat(catalog.check())
                     .extracting(problem -> problem.key())
                     .containsExactly("check.count", "check.fact");
-            assertThat(catalog.view()
-                            .plant(catalog.names().byName(RED_MAPLE).orElseThrow()))
+            assertThat(catalog.view().plant(catalog.names().byName(RED_MAPLE).orElseThrow()))
                     .as("one bad cell does not hide the plant")
                     .isPresent();
         }

@@ -2,7 +2,6 @@ package org.benchleaf.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.benchleaf.catalog.Drafts.HANDBOOK;
 import static org.benchleaf.catalog.Drafts.LIST;
 import static org.benchleaf.catalog.Drafts.OCTOBER_GLORY;
 import static org.benchleaf.catalog.Drafts.RED_MAPLE;
@@ -25,7 +24,6 @@ import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.PlantDraft;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.CommonName;
-import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
 import org.benchleaf.shared.code.PlantKey;
@@ -125,12 +123,10 @@ class CatalogImportTest {
         List<PlantDraft> drafts = new ArrayList<>(maples());
         drafts.add(alsoKnownAs(plant(BotanicalName.ofSpecies("Aronia", "arbutifolia")), "Photinia pyrifolia"));
         ImportPlan.Rank own = ImportPlan.Rank.OWN;
-        CatalogRevision first =
-                catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
+        CatalogRevision first = catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
         PlantRecord before = named(OCTOBER_GLORY);
 
-        CatalogRevision second =
-                catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
+        CatalogRevision second = catalog.apply(plan(catalog, own, drafts, List.of(lot("T0001", OCTOBER_GLORY, 40))));
 
         assertThat(second).isEqualTo(first);
         assertThat(catalog.view().changesSince(first)).isEmpty();
@@ -150,13 +146,10 @@ class CatalogImportTest {
     void refusesAPlanMadeForAnEarlierStateAndChangesNothing() {
         ImportPlan stale = plan(catalog, plant(BotanicalName.ofSpecies("Itea", "virginica")));
         CatalogRevision now = apply(maples());
-        assertThatThrownBy(() -> catalog.apply(stale))
-                .isInstanceOfSatisfying(ImportRefused.class, refused -> {
-                    assertThat(refused.problem().key()).isEqualTo("import.stale");
-                    assertThat(refused.problem().details())
-                            .containsEntry("base", "0")
-                            .containsEntry("now", "1");
-                });
+        assertThatThrownBy(() -> catalog.apply(stale)).isInstanceOfSatisfying(ImportRefused.class, refused -> {
+            assertThat(refused.problem().key()).isEqualTo("import.stale");
+            assertThat(refused.problem().details()).containsEntry("base", "0").containsEntry("now", "1");
+        });
         assertThat(catalog.view().revision()).isEqualTo(now);
         assertThat(catalog.names().byName(BotanicalName.ofSpecies("Itea", "virginica")))
                 .isEmpty();
@@ -172,73 +165,14 @@ class CatalogImportTest {
                         lot("T0001", OCTOBER_GLORY, 40),
                         lot("T0002", BotanicalName.ofSpecies("Nyssa", "sylvatica"), 5),
                         lot("T0003", RED_MAPLE, 7)));
-        assertThatThrownBy(() -> catalog.apply(plan))
-                .isInstanceOfSatisfying(ImportRefused.class, refused -> {
-                    assertThat(refused.problem().key()).isEqualTo("lot.plant.unknown");
-                    assertThat(refused.place()).isPresent();
-                });
+        assertThatThrownBy(() -> catalog.apply(plan)).isInstanceOfSatisfying(ImportRefused.class, refused -> {
+            assertThat(refused.problem().key()).isEqualTo("lot.plant.unknown");
+            assertThat(refused.place()).isPresent();
+        });
         assertThat(catalog.view().revision()).isEqualTo(EMPTY);
         assertThat(catalog.view().changesSince(EMPTY)).isEmpty();
         assertThat(catalog.names().byName(RED_MAPLE)).isEmpty();
         assertThat(catalog.names().hasLot("T0001")).isFalse();
-    }
-
-    @Test
-    void letsACultivarInheritWhatItDoesNotState() {
-        apply(maples());
-        PlantRecord cultivar = named(OCTOBER_GLORY);
-        assertThat(cultivar.taxon()).contains(named(RED_MAPLE).key());
-        assertThat(cultivar.facts().fact(Attributes.HABIT)).contains(fact(Attributes.HABIT, "oval"));
-        assertThat(cultivar.facts().fact(Attributes.HARDINESS))
-                .contains(fact(Attributes.HARDINESS, "3-9").asInherited());
-    }
-
-    @Test
-    void letsACultivarInheritThroughAVarietyFromTheSpecies() {
-        BotanicalName species = BotanicalName.ofSpecies("Viburnum", "plicatum");
-        BotanicalName form = new BotanicalName(
-                HybridMark.NONE,
-                "Viburnum",
-                species.species(),
-                Optional.of(new Infraspecific(Rank.FORM, Epithet.of("tomentosum"))),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-        BotanicalName mariesii = form.withCultivar("Mariesii");
-        apply(
-                plant(mariesii, fact(Attributes.HABIT, "spreading")),
-                plant(form, fact(Attributes.HEIGHT, "8-10 ft")),
-                plant(species, fact(Attributes.HEIGHT, "8-15 ft"), fact(Attributes.HARDINESS, "5-8")));
-        PlantRecord cultivar = named(mariesii);
-        assertThat(cultivar.facts().fact(Attributes.HEIGHT))
-                .contains(fact(Attributes.HEIGHT, "8-10 ft").asInherited());
-        assertThat(cultivar.facts().fact(Attributes.HARDINESS))
-                .contains(fact(Attributes.HARDINESS, "5-8").asInherited());
-        assertThat(cultivar.taxon()).contains(named(form).key());
-    }
-
-    @Test
-    void findsTheTaxonThatArrivesAfterItsCultivar() {
-        CatalogRevision first = apply(plant(OCTOBER_GLORY));
-        assertThat(named(OCTOBER_GLORY).taxon()).isEmpty();
-        apply(plant(RED_MAPLE, fact(Attributes.HARDINESS, "3-9")));
-        PlantRecord cultivar = named(OCTOBER_GLORY);
-        assertThat(cultivar.taxon()).contains(named(RED_MAPLE).key());
-        assertThat(cultivar.facts().fact(Attributes.HARDINESS)).isPresent();
-        assertThat(catalog.view().changesSince(first))
-                .extracting(Change::plant)
-                .as("the cultivar is different too, or an index would never hear of it")
-                .containsExactlyInAnyOrder(cultivar.key(), named(RED_MAPLE).key());
-    }
-
-    @Test
-    void tellsTheCultivarsWhenTheirTaxonHasNews() {
-        CatalogRevision first = apply(maples());
-        CatalogRevision second = apply(plant(RED_MAPLE, fact(Attributes.GROWTH_RATE, "fast")));
-        assertThat(catalog.view().changesSince(first))
-                .containsExactlyInAnyOrder(
-                        new Change(second, named(RED_MAPLE).key(), Change.Kind.PLANT),
-                        new Change(second, named(OCTOBER_GLORY).key(), Change.Kind.PLANT));
     }
 
     @Test
@@ -269,16 +203,6 @@ class CatalogImportTest {
     }
 
     @Test
-    void takesItsCultivarsAlongOnlyWhileTheTaxonHasTheirName() {
-        CatalogRevision first = apply(maples());
-        apply(keyed(named(RED_MAPLE).key(), plant(BotanicalName.ofSpecies("Acer", "rubescens"))));
-        assertThat(named(OCTOBER_GLORY).taxon()).isEmpty();
-        assertThat(catalog.view().changesSince(first))
-                .extracting(Change::plant)
-                .contains(named(OCTOBER_GLORY).key());
-    }
-
-    @Test
     void letsTwoPlantsTakeEachOthersName() {
         BotanicalName one = BotanicalName.ofSpecies("Hosta", "plantaginea");
         BotanicalName other = BotanicalName.ofSpecies("Hosta", "ventricosa");
@@ -303,55 +227,15 @@ class CatalogImportTest {
     @Test
     void registersAKeyThatTheCatalogDoesNotKnowAsItIs() {
         PlantKey given = PlantKey.ofSerial(1); // the very key that the second new plant would get
-        apply(plant(RED_MAPLE), plant(OCTOBER_GLORY), keyed(given, plant(BotanicalName.ofSpecies("Itea", "virginica"))));
+        apply(
+                plant(RED_MAPLE),
+                plant(OCTOBER_GLORY),
+                keyed(given, plant(BotanicalName.ofSpecies("Itea", "virginica"))));
         assertThat(named(BotanicalName.ofSpecies("Itea", "virginica")).key()).isEqualTo(given);
         apply(plant(BotanicalName.ofSpecies("Nyssa", "sylvatica")));
         List<PlantKey> keys = new ArrayList<>();
         catalog.view().forEachPlant(plant -> keys.add(plant.key()));
         assertThat(keys).hasSize(4).doesNotHaveDuplicates().isSorted();
-    }
-
-    @Test
-    void keepsBothWhenTwoSourcesDisagreeAndChoosesOne() {
-        Fact<?> own = fact(Attributes.HEIGHT, "40-50 ft", LIST);
-        Fact<?> reference = fact(Attributes.HEIGHT, "40-70 ft", HANDBOOK);
-        apply(plant(RED_MAPLE, own));
-        catalog.apply(plan(catalog, ImportPlan.Rank.REFERENCE, List.of(plant(RED_MAPLE, reference)), List.of()));
-        PlantRecord maple = named(RED_MAPLE);
-        assertThat(maple.facts().all())
-                .as("the shop's own counts before a reference work, even one read later")
-                .isEqualTo(List.of(own));
-        assertThat(maple.otherFacts()).isEqualTo(List.of(reference));
-    }
-
-    @Test
-    void choosesTheNewerOfTwoSourcesOfOneRank() {
-        Fact<?> older = fact(Attributes.HEIGHT, "40-50 ft", LIST);
-        Fact<?> newer = fact(Attributes.HEIGHT, "40-70 ft", HANDBOOK);
-        apply(plant(RED_MAPLE, older));
-        apply(plant(RED_MAPLE, newer));
-        apply(plant(RED_MAPLE, older)); // said again, not new
-        assertThat(named(RED_MAPLE).facts().all()).isEqualTo(List.of(newer));
-        assertThat(named(RED_MAPLE).otherFacts()).isEqualTo(List.of(older));
-    }
-
-    @Test
-    void replacesWhatASourceStatedBefore() {
-        apply(plant(RED_MAPLE, fact(Attributes.HEIGHT, "40-50 ft")));
-        apply(plant(RED_MAPLE, fact(Attributes.HEIGHT, "40-60 ft")));
-        assertThat(named(RED_MAPLE).facts().all()).isEqualTo(List.of(fact(Attributes.HEIGHT, "40-60 ft")));
-        assertThat(named(RED_MAPLE).otherFacts()).isEmpty();
-    }
-
-    @Test
-    void replacesCommonNamesByLanguageAndKeepsThemWhenTheCellIsEmpty() {
-        apply(maples());
-        apply(plant(RED_MAPLE));
-        assertThat(named(RED_MAPLE).commonName(Locale.ENGLISH)).contains("red maple");
-        apply(called(plant(RED_MAPLE), "scarlet maple", "red maple"));
-        assertThat(named(RED_MAPLE).commonNames())
-                .extracting(CommonName::text)
-                .containsExactly("scarlet maple", "red maple");
     }
 
     @Test

@@ -112,8 +112,7 @@ class CatalogStockTest {
         CatalogRevision first = apply(lot("T0001", OCTOBER_GLORY, 40));
         CatalogRevision second = apply(lot("T0001", OCTOBER_GLORY, 37));
         assertThat(stock().lots()).extracting(LotRecord::count).containsExactly(37);
-        assertThat(catalog.view().changesSince(first))
-                .containsExactly(new Change(second, glory, Change.Kind.STOCK));
+        assertThat(catalog.view().changesSince(first)).containsExactly(new Change(second, glory, Change.Kind.STOCK));
     }
 
     @Test
@@ -137,8 +136,7 @@ class CatalogStockTest {
     @Test
     void putsLotsOfOnePlanOntoPlantsOfTheSamePlan() {
         var itea = org.benchleaf.shared.name.BotanicalName.ofSpecies("Itea", "virginica");
-        catalog.apply(plan(
-                catalog, ImportPlan.Rank.OWN, List.of(Drafts.plant(itea)), List.of(lot("T0009", itea, 12))));
+        catalog.apply(plan(catalog, ImportPlan.Rank.OWN, List.of(Drafts.plant(itea)), List.of(lot("T0009", itea, 12))));
         List<PlantStock> all = new ArrayList<>();
         catalog.view().forEachStock(all::add);
         assertThat(all).singleElement().extracting(of -> of.lots().size()).isEqualTo(1);
@@ -216,7 +214,6 @@ class CatalogStockTest {
         CatalogRevision before = apply(lot("T0001", OCTOBER_GLORY, 40));
         assertThat(record("T0001", LedgerKind.COUNTED, 40, "walk")).isEqualTo(new LedgerResult.Applied(40));
         assertThat(catalog.view().revision()).isEqualTo(before);
-        assertThat(record("T0001", LedgerKind.COUNTED, 40, "walk"))
-                .isEqualTo(new LedgerResult.AlreadyApplied(40));
+        assertThat(record("T0001", LedgerKind.COUNTED, 40, "walk")).isEqualTo(new LedgerResult.AlreadyApplied(40));
     }
 }

@@ -40,12 +40,7 @@ public final class Drafts {
 
     public static PlantDraft keyed(PlantKey key, PlantDraft draft) {
         return new PlantDraft(
-                draft.place(),
-                Optional.of(key),
-                draft.name(),
-                draft.commonNames(),
-                draft.synonyms(),
-                draft.facts());
+                draft.place(), Optional.of(key), draft.name(), draft.commonNames(), draft.synonyms(), draft.facts());
     }
 
     public static PlantDraft called(PlantDraft draft, String... englishNames) {
@@ -110,8 +105,7 @@ public final class Drafts {
         return plan(catalog, ImportPlan.Rank.OWN, List.of(plants), List.of());
     }
 
-    public static ImportPlan plan(
-            Catalog catalog, ImportPlan.Rank rank, List<PlantDraft> plants, List<LotDraft> lots) {
+    public static ImportPlan plan(Catalog catalog, ImportPlan.Rank rank, List<PlantDraft> plants, List<LotDraft> lots) {
         return new ImportPlan(
                 "plants.csv",
                 catalog.view().revision(),

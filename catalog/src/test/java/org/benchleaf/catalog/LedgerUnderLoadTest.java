@@ -46,8 +46,8 @@ class LedgerUnderLoadTest {
         try (Catalog catalog = Catalog.create(folder.resolve("catalog.db"));
                 ExecutorService threads = Executors.newFixedThreadPool(WRITERS)) {
             int enoughForHalf = WRITERS * ENTRIES / 2;
-            catalog.apply(plan(
-                    catalog, ImportPlan.Rank.OWN, maples(), List.of(lot("T0001", RED_MAPLE, enoughForHalf))));
+            catalog.apply(
+                    plan(catalog, ImportPlan.Rank.OWN, maples(), List.of(lot("T0001", RED_MAPLE, enoughForHalf))));
             List<Callable<Long>> sellers = new ArrayList<>();
             for (int writer = 0; writer < WRITERS; writer++) {
                 String name = "seller-" + writer;
@@ -78,7 +78,8 @@ class LedgerUnderLoadTest {
         return sum;
     }
 
-    /// The program is killed with SIGKILL in the middle of writing, a few times; what it had acknowledged is there once.
+    /// The program is killed with SIGKILL in the middle of writing, a few times; what it had
+    /// acknowledged is there once.
     @Test
     void keepsEveryAcknowledgedEntryOnceWhenTheProgramIsKilled() throws Exception {
         Path file = folder.resolve("catalog.db");

@@ -21,8 +21,7 @@ public final class LedgerWriter {
         try (Catalog catalog = Catalog.open(Path.of(arguments[0]))) {
             for (int entry = 0; true; entry++) {
                 String key = prefix + "-" + entry;
-                LedgerResult result =
-                        catalog.ledger().record("T0001", LedgerKind.RECEIVED, 1, "child", "", key);
+                LedgerResult result = catalog.ledger().record("T0001", LedgerKind.RECEIVED, 1, "child", "", key);
                 if (result instanceof LedgerResult.Applied) {
                     System.out.println(key);
                 }

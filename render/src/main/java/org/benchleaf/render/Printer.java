@@ -1,22 +1,36 @@
 package org.benchleaf.render;
 
 import java.io.OutputStream;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.render.page.PlantSheet;
+import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PdfPrinter;
+import org.benchleaf.render.pdf.PrintPage;
+import org.benchleaf.render.view.CardViews;
 
 /// The front door of paper: page models in, one PDF out.
 ///
-/// Same input, same bytes. Fonts are embedded; every character is checked before anything is written. Pages are taken
-/// one at a time, so a run of thousands needs no more memory than one. A printer may be shared between threads.
+/// Same input, same bytes. Fonts are embedded; every character is checked before its page is written. Pages are taken
+/// one at a time, so a run of thousands needs little more memory than one; when a page is refused, what was written
+/// before it is no whole PDF and is to be thrown away. A printer may be shared between threads.
 public final class Printer {
     private final ContentPack content;
+    private final SheetTemplates templates;
+    private final ShelfPool shelves;
 
     private Printer(ContentPack content) {
         this.content = content;
+        this.templates = new SheetTemplates(content);
+        this.shelves = new ShelfPool(content);
     }
 
     public static Printer using(ContentPack content) {
@@ -31,7 +45,10 @@ public final class Printer {
     /// @throws PrintRefused when a sheet cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int plantSheets(Iterable<PlantSheet> sheets, SheetFormat format, PrintStyle style, OutputStream out) {
-        throw new UnsupportedOperationException("coming with the next commit: " + content);
+        return print(style, "sheets.title", out, (words, shelf) -> {
+            SheetPages pages = new SheetPages(templates, format, words, shelf);
+            return pagesOf(sheets.iterator(), pages::page);
+        });
     }
 
     /// Prints one card a page.
@@ -42,7 +59,22 @@ public final class Printer {
     /// @throws PrintRefused when a card cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int benchCards(Iterable<BenchCard> cards, CardFormat format, PrintStyle style, OutputStream out) {
-        throw new UnsupportedOperationException("coming with the next commit: " + content);
+        return print(style, "cards.title", out, (words, shelf) -> {
+            CardViews views = new CardViews(format, words, shelf);
+            return pagesOf(cards.iterator(), card -> {
+                CardViews.Set set = views.set(card);
+                return new PrintPage(
+                        card.title().botanical().toString(),
+                        List.of(() -> templates.fill(
+                                "bench-card",
+                                Map.of(
+                                        "card",
+                                        set.view(),
+                                        "language",
+                                        words.language().getLanguage()))),
+                        set.drawings());
+            });
+        });
     }
 
     /// Prints labels on sheets of stock paper.
@@ -53,6 +85,40 @@ public final class Printer {
     /// @throws PrintRefused when a label cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int labels(List<Label> labels, LabelRun run, PrintStyle style, OutputStream out) {
-        throw new UnsupportedOperationException("coming with the next commit: " + content);
+        return print(
+                style, "labels.title", out, (words, shelf) -> new LabelPages(templates, labels, run, words, shelf));
+    }
+
+    private int print(
+            PrintStyle style,
+            String title,
+            OutputStream out,
+            BiFunction<Wording, FontShelf, Iterator<PrintPage>> pages) {
+        Wording words = Wording.open(content, style.language(), style.lengths());
+        FontShelf shelf = shelves.borrow();
+        try {
+            return new PdfPrinter(content, shelf)
+                    .print(
+                            pages.apply(words, shelf),
+                            words.text(title),
+                            words.language().getLanguage(),
+                            out);
+        } finally {
+            shelves.giveBack(shelf);
+        }
+    }
+
+    private static <T> Iterator<PrintPage> pagesOf(Iterator<T> models, Function<T, PrintPage> page) {
+        return new Iterator<>() {
+            @Override
+            public boolean hasNext() {
+                return models.hasNext();
+            }
+
+            @Override
+            public PrintPage next() {
+                return page.apply(models.next());
+            }
+        };
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.ItemRecord;
@@ -134,7 +135,7 @@ public final class RandomWorld {
             texts.put(attribute, MONTHS);
         }
         Map<String, String[]> pools = new LinkedHashMap<>();
-        texts.keySet().stream().sorted().forEach(id -> pools.put(id, texts.get(id).split("\\|")));
+        new TreeMap<>(texts).forEach((id, choices) -> pools.put(id, choices.split("\\|")));
         return pools;
     }
 }

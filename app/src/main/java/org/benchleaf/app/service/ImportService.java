@@ -34,7 +34,8 @@ public final class ImportService {
 
     /// Works out what loading a file would do.
     ///
-    /// @param map the id of a map that comes with the program, or the path of a saved one; without it the catalog's own
+    /// @param map the id of a map that comes with the program, or the path of a saved one; without it the catalog's
+    ///     own
     ///     format is used when the headings are its own, else a map is proposed from them
     public ImportPlan plan(Path file, Optional<String> map) {
         try (Sheet sheet = SheetReader.open(file)) {

@@ -7,7 +7,9 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.search.names.NameHit;
 import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.names.NameMatch;
@@ -20,11 +22,14 @@ public final class PlantFinder {
     private static final int CANDIDATES = 6;
 
     private final CatalogView catalog;
+    private final Supplier<NameBook> book;
     private final Supplier<NameIndex> names;
 
-    /// @param names opened only when a name, not a key, is given
-    public PlantFinder(CatalogView catalog, Supplier<NameIndex> names) {
+    /// @param book accepted names
+    /// @param names opened only when neither a key nor an exact name is given
+    public PlantFinder(CatalogView catalog, Supplier<NameBook> book, Supplier<NameIndex> names) {
         this.catalog = catalog;
+        this.book = book;
         this.names = names;
     }
 
@@ -37,6 +42,11 @@ public final class PlantFinder {
                 .or(() -> ItemKey.read(text).toOptional().map(ItemKey::plant));
         if (key.isPresent()) {
             return catalog.plant(key.get()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
+        }
+        // a name written exactly is found without opening the index
+        Optional<PlantRecord> exact = NameReader.read(text).known().flatMap(book.get()::byName).flatMap(catalog::plant);
+        if (exact.isPresent() && exact.get().name().toString().equals(text.strip())) {
+            return exact.get();
         }
         List<NameHit> hits = names.get().find(text, CANDIDATES);
         if (hits.isEmpty()) {

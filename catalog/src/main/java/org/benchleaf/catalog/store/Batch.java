@@ -2,8 +2,6 @@ package org.benchleaf.catalog.store;
 
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.sql.Types;
-import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /// One statement for many rows, prepared once and sent in bundles; closing it sends the rest.
@@ -14,19 +12,12 @@ final class Batch implements AutoCloseable {
     private int waiting;
     private boolean failed;
 
-    Batch(Handle handle, String sql) throws SQLException {
-        this.statement = handle.getConnection().prepareStatement(sql);
+    Batch(Session session, String sql) throws SQLException {
+        this.statement = session.connection().prepareStatement(sql);
     }
 
     void add(@Nullable Object... values) throws SQLException {
-        for (int place = 0; place < values.length; place++) {
-            switch (values[place]) {
-                case null -> statement.setNull(place + 1, Types.VARCHAR);
-                case Integer number -> statement.setInt(place + 1, number);
-                case Long number -> statement.setLong(place + 1, number);
-                case Object text -> statement.setString(place + 1, text.toString());
-            }
-        }
+        Session.bind(statement, values);
         statement.addBatch();
         if (++waiting == BUNDLE) {
             send();

@@ -8,11 +8,10 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.shared.Problem;
-import org.jdbi.v3.core.ConnectionFactory;
 import org.jspecify.annotations.Nullable;
 
 /// A small fixed number of connections, opened when first needed and lent to one caller at a time.
-final class Connections implements ConnectionFactory, AutoCloseable {
+final class Connections implements AutoCloseable {
     /// Opens a connection.
     interface Opener {
         Connection open() throws SQLException;
@@ -32,8 +31,7 @@ final class Connections implements ConnectionFactory, AutoCloseable {
         this.free = new Semaphore(size, true); // first come, first served: a writer among many must not starve
     }
 
-    @Override
-    public Connection openConnection() throws SQLException {
+    Connection lend() throws SQLException {
         try {
             if (!free.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
                 throw new CatalogUnusable(Problem.of("catalog.busy", PATIENCE_SECONDS + " s"));
@@ -57,21 +55,20 @@ final class Connections implements ConnectionFactory, AutoCloseable {
         }
     }
 
-    @Override
-    public void closeConnection(Connection connection) throws SQLException {
+    /// Takes a connection back whose transaction is over.
+    void takeBack(Connection connection) {
+        synchronized (idle) {
+            idle.addFirst(connection); // the one used last has the warmest cache
+        }
+        free.release();
+    }
+
+    /// Takes a connection back that nobody should have again; the next caller gets a new one.
+    void discard(Connection connection) {
         try {
-            if (!connection.isClosed()) {
-                if (!connection.getAutoCommit()) {
-                    connection.rollback();
-                    connection.setAutoCommit(true);
-                }
-                synchronized (idle) {
-                    idle.addFirst(connection); // the one used last has the warmest cache
-                }
-            }
-        } catch (SQLException broken) {
             connection.close();
-            throw broken;
+        } catch (SQLException broken) {
+            // it is of no use either way, and why it came here is what the caller hears of
         } finally {
             free.release();
         }

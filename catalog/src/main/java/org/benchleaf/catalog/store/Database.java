@@ -1,11 +1,9 @@
 package org.benchleaf.catalog.store;
 
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.benchleaf.catalog.CatalogUnusable;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /// The two ways to the database: a read that sees one state, and a write that happens as a whole or not at all.
 final class Database implements AutoCloseable {
@@ -14,54 +12,94 @@ final class Database implements AutoCloseable {
 
     /// Work inside one transaction.
     interface Work<T> {
-        T in(Handle handle) throws SQLException;
+        T in(Session session) throws SQLException;
     }
 
     private final Dialect dialect;
     private final Connections readers;
     private final Connections writer;
-    private final Jdbi reading;
-    private final Jdbi writing;
+    private final ThreadLocal<Session> underWay = new ThreadLocal<>();
     private final AtomicBoolean closed = new AtomicBoolean();
 
     Database(Dialect dialect) {
         this.dialect = dialect;
         this.readers = new Connections(READERS, dialect::connectReader);
         this.writer = new Connections(1, dialect::connectWriter); // one writer at a time, and in the order they came
-        this.reading = Jdbi.create(readers);
-        this.writing = Jdbi.create(writer);
     }
 
     Dialect dialect() {
         return dialect;
     }
 
+    /// Reads one state. A read inside a read sees the state of the outer one and needs no connection of its own, so
+    /// that readers can never wait for each other.
     <T> T read(Work<T> work) {
-        return run(reading, work);
+        Session outer = underWay.get();
+        if (outer != null) {
+            return explained(() -> work.in(outer));
+        }
+        return run(readers, session -> {
+            underWay.set(session);
+            try {
+                return work.in(session);
+            } finally {
+                underWay.remove();
+            }
+        });
     }
 
+    /// Writes as a whole: what the work throws takes everything back.
     <T> T write(Work<T> work) {
-        return run(writing, work);
+        return run(writer, work);
     }
 
-    private <T> T run(Jdbi jdbi, Work<T> work) {
+    private <T> T run(Connections connections, Work<T> work) {
         if (closed.get()) {
             throw new IllegalStateException("the catalog is closed");
         }
-        try {
-            return jdbi.inTransaction(work::in);
-        } catch (SQLException refused) {
-            throw new CatalogUnusable(dialect.explain(refused), refused);
-        } catch (JdbiException wrapped) {
-            for (Throwable cause = wrapped; cause != null; cause = cause.getCause()) {
-                if (cause instanceof SQLException refused) {
-                    throw new CatalogUnusable(dialect.explain(refused), wrapped);
-                }
-                if (cause instanceof CatalogUnusable known) {
-                    throw known;
+        return explained(() -> {
+            Connection connection = connections.lend();
+            boolean whole = false;
+            try {
+                connection.setAutoCommit(false);
+                T result = work.in(new Session(connection));
+                connection.commit();
+                connection.setAutoCommit(true);
+                whole = true;
+                return result;
+            } finally {
+                if (whole || takenBack(connection)) {
+                    connections.takeBack(connection);
+                } else {
+                    connections.discard(connection);
                 }
             }
-            throw wrapped;
+        });
+    }
+
+    /// Undoes what was not committed.
+    ///
+    /// @return false when that failed too, as on a full disk, where the database has undone it already
+    private static boolean takenBack(Connection connection) {
+        try {
+            connection.rollback();
+            connection.setAutoCommit(true);
+            return true;
+        } catch (SQLException broken) {
+            return false;
+        }
+    }
+
+    /// Work that may fail in the database's words.
+    private interface Attempt<T> {
+        T make() throws SQLException;
+    }
+
+    private <T> T explained(Attempt<T> attempt) {
+        try {
+            return attempt.make();
+        } catch (SQLException refused) {
+            throw new CatalogUnusable(dialect.explain(refused), refused);
         }
     }
 
@@ -70,11 +108,10 @@ final class Database implements AutoCloseable {
         if (closed.getAndSet(true)) {
             return;
         }
-        try {
+        explained(() -> {
             readers.close();
             writer.close(); // last, so that it is the one that folds the log back into the file
-        } catch (SQLException refused) {
-            throw new CatalogUnusable(dialect.explain(refused), refused);
-        }
+            return true;
+        });
     }
 }

@@ -3,7 +3,6 @@ package org.benchleaf.catalog.store;
 import java.sql.SQLException;
 import java.time.Instant;
 import org.benchleaf.catalog.model.LedgerKind;
-import org.jdbi.v3.core.Handle;
 
 /// Appends entries to the ledger; the lot's count is changed beside it, in the same transaction.
 final class LedgerEntries implements AutoCloseable {
@@ -15,12 +14,10 @@ final class LedgerEntries implements AutoCloseable {
     private final Instant now;
     private long next;
 
-    LedgerEntries(Handle handle, Instant now) throws SQLException {
+    LedgerEntries(Session session, Instant now) throws SQLException {
         this.now = now;
-        this.next = handle.createQuery("SELECT COALESCE(MAX(entry), 0) + 1 FROM ledger")
-                .mapTo(Long.class)
-                .one();
-        this.batch = new Batch(handle, ENTRY);
+        this.next = session.number("SELECT COALESCE(MAX(entry), 0) + 1 FROM ledger");
+        this.batch = new Batch(session, ENTRY);
     }
 
     /// @param change what it adds to the count

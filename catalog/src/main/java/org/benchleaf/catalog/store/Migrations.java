@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.shared.Problem;
-import org.jdbi.v3.core.Handle;
 
 /// Brings a database to this program's schema: numbered files, each run once, none edited after release.
 ///
@@ -27,28 +26,28 @@ record Migrations(Dialect dialect, List<String> files) {
     private static final String VERSION_TABLE = "schema_version";
 
     /// Makes a new catalog; refuses a database that has tables already.
-    void create(Handle handle, String file, Instant now) throws SQLException {
-        if (hasTable(handle, VERSION_TABLE)) {
+    void create(Session session, String file, Instant now) throws SQLException {
+        if (hasTable(session, VERSION_TABLE)) {
             throw new CatalogUnusable(Problem.of("catalog.exists", file));
         }
-        if (hasTable(handle, "%")) {
+        if (hasTable(session, "%")) {
             throw new CatalogUnusable(Problem.of("catalog.foreign", file));
         }
-        handle.execute(dialect.words("CREATE TABLE " + VERSION_TABLE
+        session.execute(dialect.words("CREATE TABLE " + VERSION_TABLE
                 + " (version INTEGER PRIMARY KEY, name TEXT NOT NULL, sha256 TEXT NOT NULL, applied_at TEXT NOT NULL)"
                 + "${strict}"));
-        run(handle, 0, now);
+        run(session, 0, now);
     }
 
     /// Brings an older catalog up to date; refuses one of a newer program, or one made by other migrations than ours.
-    void update(Handle handle, String file, Instant now) throws SQLException {
-        if (!hasTable(handle, VERSION_TABLE)) {
+    void update(Session session, String file, Instant now) throws SQLException {
+        if (!hasTable(session, VERSION_TABLE)) {
             throw new CatalogUnusable(Problem.of("catalog.foreign", file));
         }
         Map<Integer, String> applied = new LinkedHashMap<>();
-        handle.createQuery("SELECT version, sha256 FROM " + VERSION_TABLE + " ORDER BY version")
-                .map((row, context) -> applied.put(row.getInt(1), row.getString(2)))
-                .list();
+        session.each(
+                "SELECT version, sha256 FROM " + VERSION_TABLE + " ORDER BY version",
+                row -> applied.put(row.getInt(1), row.getString(2)));
         int found = applied.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
         if (found > files.size()) {
             throw new CatalogUnusable(Problem.of("catalog.newer", file)
@@ -62,19 +61,19 @@ record Migrations(Dialect dialect, List<String> files) {
                         Problem.of("catalog.migration.changed", file).with("migration", name));
             }
         }
-        run(handle, found, now);
+        run(session, found, now);
     }
 
-    private void run(Handle handle, int from, Instant now) {
+    private void run(Session session, int from, Instant now) throws SQLException {
         for (int version = from + 1; version <= files.size(); version++) {
             String name = files.get(version - 1);
             String text = text(name);
             for (String statement : dialect.words(withoutRemarks(text)).split(";")) {
                 if (!statement.isBlank()) {
-                    handle.execute(statement);
+                    session.execute(statement);
                 }
             }
-            handle.execute(
+            session.execute(
                     "INSERT INTO " + VERSION_TABLE + " (version, name, sha256, applied_at) VALUES (?, ?, ?, ?)",
                     version,
                     name,
@@ -83,9 +82,9 @@ record Migrations(Dialect dialect, List<String> files) {
         }
     }
 
-    private static boolean hasTable(Handle handle, String pattern) throws SQLException {
+    private static boolean hasTable(Session session, String pattern) throws SQLException {
         try (ResultSet tables =
-                handle.getConnection().getMetaData().getTables(null, null, pattern, new String[] {"TABLE"})) {
+                session.connection().getMetaData().getTables(null, null, pattern, new String[] {"TABLE"})) {
             return tables.next();
         }
     }

@@ -9,7 +9,6 @@ import org.benchleaf.catalog.CatalogView.Change;
 import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.shared.Problem;
-import org.jdbi.v3.core.Handle;
 
 /// Applies a whole plan inside one transaction: plants, then stock, then the news of both.
 final class PlanApplier {
@@ -17,31 +16,32 @@ final class PlanApplier {
 
     /// @return the state it made; the state it found when nothing was different
     /// @throws ImportRefused when the catalog is no longer the plan's base, or a row contradicts it
-    static CatalogRevision apply(Handle handle, ImportPlan plan, Instant now) throws SQLException {
-        CatalogRevision found = State.revision(handle);
+    static CatalogRevision apply(Session session, ImportPlan plan, Instant now) throws SQLException {
+        CatalogRevision found = State.revision(session);
         if (!found.equals(plan.base())) {
             throw new ImportRefused(Problem.of("import.stale", plan.file())
                     .with("base", Long.toString(plan.base().number()))
                     .with("now", Long.toString(found.number())));
         }
         CatalogRevision next = new CatalogRevision(found.number() + 1);
-        PlantResolver plants = new PlantResolver(handle, plan);
+        PlantResolver plants = new PlantResolver(session, plan);
         Map<Integer, PlantEdit> edits = plants.resolve(plan.plants());
-        Set<Integer> plantNews = new PlantWriter(handle, plan, next.number()).write(edits.values());
-        Set<Integer> stockNews = new StockWriter(handle, plan, plants, next.number(), now).write();
-        ChangeFeed.record(handle, plantNews, Change.Kind.PLANT, next);
-        ChangeFeed.record(handle, stockNews, Change.Kind.STOCK, next);
+        Set<Integer> plantNews = new PlantWriter(session, plan, next.number()).write(edits.values());
+        Set<Integer> stockNews = new StockWriter(session, plan, plants, next.number(), now).write();
+        ChangeFeed.record(session, plantNews, Change.Kind.PLANT, next);
+        ChangeFeed.record(session, stockNews, Change.Kind.STOCK, next);
         boolean same = plantNews.isEmpty() && stockNews.isEmpty();
         CatalogRevision reached = same ? found : next;
         if (!same) {
-            State.advance(handle, next, now);
+            State.advance(session, next, now);
         }
-        recordImport(handle, plan, reached, now);
+        recordImport(session, plan, reached, now);
         return reached;
     }
 
-    private static void recordImport(Handle handle, ImportPlan plan, CatalogRevision reached, Instant now) {
-        handle.execute(
+    private static void recordImport(Session session, ImportPlan plan, CatalogRevision reached, Instant now)
+            throws SQLException {
+        session.execute(
                 "INSERT INTO import (id, file, row_count, findings, revision, applied_at)"
                         + " VALUES ((SELECT COALESCE(MAX(id), 0) + 1 FROM import), ?, ?, ?, ?, ?)",
                 plan.file(),

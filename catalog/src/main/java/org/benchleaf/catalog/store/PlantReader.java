@@ -12,14 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.catalog.model.CommonName;
-import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
 import org.benchleaf.shared.code.PlantKey;
-import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.name.BotanicalName;
-import org.jdbi.v3.core.Handle;
 
 /// Puts plants together from their rows, three queries for any number of them, with what they inherit.
 final class PlantReader {
@@ -30,15 +27,13 @@ final class PlantReader {
 
     private static final String NAMES = "SELECT plant, kind, language, text, source FROM plant_name"
             + " WHERE plant IN (<keys>) ORDER BY plant, kind, language, name_rank DESC, place, text, source";
-    private static final String FACTS = "SELECT plant, attribute, value, source, chosen FROM fact"
-            + " WHERE plant IN (<keys>) ORDER BY plant, attribute, source";
 
-    private final FactValues values;
+    private final FactReader facts;
     private final Sources sources;
 
-    PlantReader(FactValues values, Sources sources) {
-        this.values = values;
-        this.sources = sources;
+    PlantReader(Dialect dialect) {
+        this.sources = new Sources();
+        this.facts = new FactReader(dialect, new FactValues(), sources);
     }
 
     private record Row(
@@ -56,14 +51,9 @@ final class PlantReader {
         private final Set<String> seen = new HashSet<>();
     }
 
-    private static final class Shelf {
-        private final List<Fact<?>> chosen = new ArrayList<>();
-        private final List<Fact<?>> others = new ArrayList<>();
-    }
-
     /// The plants with these keys that exist, in the order asked.
-    Map<PlantKey, PlantRecord> read(Handle handle, Collection<PlantKey> keys) throws SQLException {
-        Map<PlantKey, Row> rows = rows(handle, keys);
+    Map<PlantKey, PlantRecord> read(Session session, Collection<PlantKey> keys) throws SQLException {
+        Map<PlantKey, Row> rows = rows(session, keys);
         Set<Integer> asked = new HashSet<>();
         Set<Integer> withTaxa = new HashSet<>();
         for (Row row : rows.values()) {
@@ -72,24 +62,24 @@ final class PlantReader {
             row.taxon().ifPresent(withTaxa::add);
             row.above().ifPresent(withTaxa::add);
         }
-        Map<Integer, Names> names = names(handle, asked);
-        Map<Integer, Shelf> facts = facts(handle, withTaxa);
+        Map<Integer, Names> names = names(session, asked);
+        Map<Integer, FactReader.Shelf> shelves = facts.read(session, withTaxa);
         Map<Integer, Facts> inherited = new HashMap<>(); // cultivars of one taxon share what it gives them
         Map<PlantKey, PlantRecord> plants = new LinkedHashMap<>();
         for (PlantKey key : keys) {
             Row row = rows.get(key);
             if (row != null) {
-                plants.put(key, plant(row, names, facts, inherited));
+                plants.put(key, plant(row, names, shelves, inherited));
             }
         }
         return plants;
     }
 
     private static PlantRecord plant(
-            Row row, Map<Integer, Names> names, Map<Integer, Shelf> facts, Map<Integer, Facts> inherited) {
+            Row row, Map<Integer, Names> names, Map<Integer, FactReader.Shelf> facts, Map<Integer, Facts> inherited) {
         Names own = names.getOrDefault(row.serial(), new Names());
-        Shelf shelf = facts.getOrDefault(row.serial(), new Shelf());
-        Facts chosen = Facts.of(shelf.chosen);
+        FactReader.Shelf shelf = facts.getOrDefault(row.serial(), FactReader.Shelf.EMPTY);
+        Facts chosen = Facts.of(shelf.chosen());
         if (row.taxon().isPresent()) {
             int taxon = row.taxon().get();
             Facts given = inherited.get(taxon);
@@ -103,24 +93,17 @@ final class PlantReader {
             chosen = chosen.inheriting(given);
         }
         return new PlantRecord(
-                row.key(),
-                row.name(),
-                row.taxonKey(),
-                own.common,
-                own.synonyms,
-                chosen,
-                shelf.others,
-                row.retired());
+                row.key(), row.name(), row.taxonKey(), own.common, own.synonyms, chosen, shelf.others(), row.retired());
     }
 
-    private static Facts chosen(Map<Integer, Shelf> facts, int plant) {
-        Shelf shelf = facts.get(plant);
-        return shelf == null ? Facts.NONE : Facts.of(shelf.chosen);
+    private static Facts chosen(Map<Integer, FactReader.Shelf> facts, int plant) {
+        FactReader.Shelf shelf = facts.get(plant);
+        return shelf == null ? Facts.NONE : Facts.of(shelf.chosen());
     }
 
-    private static Map<PlantKey, Row> rows(Handle handle, Collection<PlantKey> keys) throws SQLException {
+    private static Map<PlantKey, Row> rows(Session session, Collection<PlantKey> keys) throws SQLException {
         Map<PlantKey, Row> rows = new HashMap<>();
-        Rows.forEach(handle, PLANTS, keys, row -> {
+        Rows.forEach(session, PLANTS, keys, row -> {
             PlantKey key = new PlantKey(row.getString("plant_key"));
             int taxon = row.getInt("taxon_serial");
             boolean hasTaxon = !row.wasNull();
@@ -140,9 +123,9 @@ final class PlantReader {
         return rows;
     }
 
-    private Map<Integer, Names> names(Handle handle, Collection<Integer> plants) throws SQLException {
+    private Map<Integer, Names> names(Session session, Collection<Integer> plants) throws SQLException {
         Map<Integer, Names> names = new HashMap<>();
-        Rows.forEach(handle, NAMES, plants, row -> {
+        Rows.forEach(session, NAMES, plants, row -> {
             Names of = names.computeIfAbsent(row.getInt(1), plant -> new Names());
             boolean common = row.getString(2).equals("common");
             String language = row.getString(3);
@@ -153,20 +136,9 @@ final class PlantReader {
             if (common) {
                 of.common.add(new CommonName(text, Locale.forLanguageTag(language)));
             } else {
-                of.synonyms.add(new Synonym(text, sources.of(handle, row.getInt(5))));
+                of.synonyms.add(new Synonym(text, sources.of(session, row.getInt(5))));
             }
         });
         return names;
-    }
-
-    private Map<Integer, Shelf> facts(Handle handle, Collection<Integer> plants) throws SQLException {
-        Map<Integer, Shelf> facts = new HashMap<>();
-        Rows.forEach(handle, FACTS, plants, row -> {
-            Shelf shelf = facts.computeIfAbsent(row.getInt(1), plant -> new Shelf());
-            Source source = sources.of(handle, row.getInt(4));
-            List<Fact<?>> side = row.getInt(5) == 1 ? shelf.chosen : shelf.others;
-            values.fact(row.getString(2), row.getString(3), source).ifPresent(side::add);
-        });
-        return facts;
     }
 }

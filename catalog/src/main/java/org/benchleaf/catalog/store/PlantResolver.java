@@ -17,7 +17,6 @@ import org.benchleaf.catalog.intake.PlantDraft;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
-import org.jdbi.v3.core.Handle;
 
 /// Says which plant each row of a plan means: the one with its key, else the one with exactly its accepted name, else a
 /// new one. Rows with a key go first, for they may rename; synonyms are the planner's business.
@@ -28,13 +27,13 @@ final class PlantResolver {
     private final Map<PlantKey, PlantEdit> byKey = new HashMap<>();
     private final Map<String, PlantEdit> byName = new HashMap<>();
     private final Set<PlantKey> keysOfPlan = new HashSet<>();
-    private final Handle handle;
+    private final Session session;
     private final Set<PlantKey> keysTaken = new HashSet<>();
     private int nextSerial;
     private int checkedUpTo;
 
-    PlantResolver(Handle handle, ImportPlan plan) throws SQLException {
-        this.handle = handle;
+    PlantResolver(Session session, ImportPlan plan) throws SQLException {
+        this.session = session;
         Set<String> names = new HashSet<>();
         for (PlantDraft draft : plan.plants()) {
             names.add(draft.name().toString());
@@ -46,13 +45,11 @@ final class PlantResolver {
         }
         load(BY_KEY, keysOfPlan);
         load(BY_NAME, names);
-        nextSerial = handle.createQuery("SELECT COALESCE(MAX(serial) + 1, 0) FROM plant")
-                .mapTo(Integer.class)
-                .one();
+        nextSerial = (int) session.number("SELECT COALESCE(MAX(serial) + 1, 0) FROM plant");
     }
 
     private void load(String query, Collection<?> wanted) throws SQLException {
-        Rows.forEach(handle, query, wanted, row -> {
+        Rows.forEach(session, query, wanted, row -> {
             BotanicalName name = NameColumns.read(row);
             PlantKey key = new PlantKey(row.getString("plant_key"));
             if (!byKey.containsKey(key)) {
@@ -88,8 +85,8 @@ final class PlantResolver {
     }
 
     private PlantEdit named(PlantKey key, BotanicalName name) {
-        PlantEdit edit = byKey.computeIfAbsent(
-                key, given -> new PlantEdit(nextSerial++, given, Optional.empty(), name));
+        PlantEdit edit =
+                byKey.computeIfAbsent(key, given -> new PlantEdit(nextSerial++, given, Optional.empty(), name));
         edit.name = name;
         return edit;
     }
@@ -134,6 +131,6 @@ final class PlantResolver {
         List<PlantKey> coming = IntStream.range(serial, checkedUpTo)
                 .mapToObj(PlantKey::ofSerial)
                 .toList();
-        Rows.forEach(handle, BY_KEY, coming, row -> keysTaken.add(new PlantKey(row.getString("plant_key"))));
+        Rows.forEach(session, BY_KEY, coming, row -> keysTaken.add(new PlantKey(row.getString("plant_key"))));
     }
 }

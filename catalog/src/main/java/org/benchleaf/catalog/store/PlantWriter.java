@@ -17,7 +17,6 @@ import org.benchleaf.catalog.model.CommonName;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Synonym;
 import org.benchleaf.shared.fact.Source;
-import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /// Writes what a plan says of plants: only rows that are different, and which plants those make different.
@@ -43,16 +42,16 @@ final class PlantWriter {
             + " ON CONFLICT (plant, attribute, source) DO UPDATE SET value = excluded.value,"
             + " source_rank = excluded.source_rank, entered = excluded.entered, chosen = excluded.chosen";
 
-    private static final String OLD_NAMES = "SELECT plant, kind, language, text, source, name_rank, place"
-            + " FROM plant_name WHERE plant IN (<keys>)";
+    private static final String OLD_NAMES =
+            "SELECT plant, kind, language, text, source, name_rank, place" + " FROM plant_name WHERE plant IN (<keys>)";
     private static final String NAME = "INSERT INTO plant_name"
             + " (plant, kind, language, text, source, name_rank, place) VALUES (?, ?, ?, ?, ?, ?, ?)"
             + " ON CONFLICT (plant, kind, language, text, source) DO UPDATE SET name_rank = excluded.name_rank,"
             + " place = excluded.place";
-    private static final String NO_NAME = "DELETE FROM plant_name"
-            + " WHERE plant = ? AND kind = ? AND language = ? AND text = ? AND source = ?";
+    private static final String NO_NAME =
+            "DELETE FROM plant_name" + " WHERE plant = ? AND kind = ? AND language = ? AND text = ? AND source = ?";
 
-    private final Handle handle;
+    private final Session session;
     private final SourceIds sources;
     private final Source file;
     private final int rank;
@@ -61,9 +60,9 @@ final class PlantWriter {
     /// Those whose cultivars have news too.
     private final Set<Integer> factsChanged = new HashSet<>();
 
-    PlantWriter(Handle handle, ImportPlan plan, long revision) {
-        this.handle = handle;
-        this.sources = new SourceIds(handle);
+    PlantWriter(Session session, ImportPlan plan, long revision) throws SQLException {
+        this.session = session;
+        this.sources = new SourceIds(session);
         this.file = new Source(plan.file());
         this.rank = plan.rank() == ImportPlan.Rank.OWN ? 1 : 0;
         this.revision = revision;
@@ -87,10 +86,10 @@ final class PlantWriter {
             writeNames(chunk, known);
         }
         Set<Integer> news = new HashSet<>(changed);
-        news.addAll(ChangeFeed.inheriting(handle, factsChanged));
+        news.addAll(ChangeFeed.inheriting(session, factsChanged));
         // a cultivar of a name that no plant has any longer has lost its taxon
         Rows.forEach(
-                handle,
+                session,
                 "SELECT serial FROM plant WHERE taxon_name IN (<keys>)",
                 formerNames,
                 row -> news.add(row.getInt(1)));
@@ -98,15 +97,15 @@ final class PlantWriter {
     }
 
     private void writePlants(Collection<PlantEdit> edits) throws SQLException {
-        try (Batch aside = new Batch(handle, SET_ASIDE)) {
+        try (Batch aside = new Batch(session, SET_ASIDE)) {
             for (PlantEdit edit : edits) {
                 if (edit.formerName().isPresent()) {
                     aside.add(edit.serial);
                 }
             }
         }
-        try (Batch insert = new Batch(handle, NEW_PLANT);
-                Batch rename = new Batch(handle, RENAME)) {
+        try (Batch insert = new Batch(session, NEW_PLANT);
+                Batch rename = new Batch(session, RENAME)) {
             for (PlantEdit edit : edits) {
                 if (!edit.named()) {
                     continue;
@@ -132,7 +131,7 @@ final class PlantWriter {
     private void writeFacts(List<PlantEdit> chunk, List<Integer> known) throws SQLException {
         Map<Integer, FactShelf> shelves = new HashMap<>();
         Rows.forEach(
-                handle,
+                session,
                 OLD_FACTS,
                 known,
                 row -> shelves.computeIfAbsent(row.getInt(1), plant -> new FactShelf())
@@ -141,7 +140,7 @@ final class PlantWriter {
                                 row.getInt(3),
                                 new FactShelf.Row(
                                         row.getString(4), row.getInt(5), row.getLong(6), row.getInt(7) == 1)));
-        try (Batch batch = new Batch(handle, FACT)) {
+        try (Batch batch = new Batch(session, FACT)) {
             for (PlantEdit edit : chunk) {
                 FactShelf shelf = shelves.computeIfAbsent(edit.serial, plant -> new FactShelf());
                 for (Map.Entry<Stated, String> fact : stated(edit).entrySet()) {
@@ -167,30 +166,35 @@ final class PlantWriter {
     private record Stated(String attribute, int source) {}
 
     /// Of two rows in which one source states an attribute of one plant the later one counts.
-    private Map<Stated, String> stated(PlantEdit edit) {
+    private Map<Stated, String> stated(PlantEdit edit) throws SQLException {
         Map<Stated, String> stated = new LinkedHashMap<>();
         for (PlantDraft draft : edit.drafts) {
             for (Fact<?> fact : draft.facts()) {
                 Stated place = new Stated(fact.attribute().id(), sources.of(fact.source()));
                 stated.remove(place);
-                stated.put(place, fact.text());
+                stated.put(place, plain(fact.text()));
             }
         }
         return stated;
     }
 
+    /// Control characters have no meaning in a fact, and readers use two of them as separators.
+    private static String plain(String value) {
+        return value.replace(FactReader.BETWEEN_FACTS, ' ').replace(FactReader.BETWEEN_PARTS, ' ');
+    }
+
     private void writeNames(List<PlantEdit> chunk, List<Integer> known) throws SQLException {
         Map<Integer, NameShelf> shelves = new HashMap<>();
         Rows.forEach(
-                handle,
+                session,
                 OLD_NAMES,
                 known,
                 row -> shelves.computeIfAbsent(row.getInt(1), plant -> new NameShelf())
                         .put(
                                 new NameShelf.Id(row.getString(2), row.getString(3), row.getString(4), row.getInt(5)),
                                 new NameShelf.Row(row.getInt(6), row.getInt(7))));
-        try (Batch remove = new Batch(handle, NO_NAME);
-                Batch write = new Batch(handle, NAME)) {
+        try (Batch remove = new Batch(session, NO_NAME);
+                Batch write = new Batch(session, NAME)) {
             for (PlantEdit edit : chunk) {
                 NameShelf shelf = shelves.computeIfAbsent(edit.serial, plant -> new NameShelf());
                 stateNames(edit, shelf);
@@ -198,33 +202,39 @@ final class PlantWriter {
                     remove.add(edit.serial, id.kind(), id.language(), id.text(), id.source());
                     changed.add(edit.serial);
                 }
-                for (Map.Entry<NameShelf.Id, NameShelf.Row> entry : shelf.changed().entrySet()) {
+                for (Map.Entry<NameShelf.Id, NameShelf.Row> entry :
+                        shelf.changed().entrySet()) {
                     NameShelf.Id id = entry.getKey();
                     NameShelf.Row row = entry.getValue();
-                    write.add(
-                            edit.serial, id.kind(), id.language(), id.text(), id.source(), row.rank(), row.place());
+                    write.add(edit.serial, id.kind(), id.language(), id.text(), id.source(), row.rank(), row.place());
                     changed.add(edit.serial);
                 }
             }
         }
     }
 
-    private void stateNames(PlantEdit edit, NameShelf shelf) {
+    private void stateNames(PlantEdit edit, NameShelf shelf) throws SQLException {
         for (PlantDraft draft : edit.drafts) {
             Map<String, List<String>> common = draft.commonNames().stream()
                     .collect(Collectors.groupingBy(
                             name -> name.language().toLanguageTag(),
                             LinkedHashMap::new,
                             Collectors.mapping(CommonName::text, Collectors.toList())));
-            common.forEach((language, texts) -> shelf.stateCommon(language, texts, rank, sources.of(file)));
+            for (Map.Entry<String, List<String>> names : common.entrySet()) {
+                shelf.stateCommon(names.getKey(), names.getValue(), rank, sources.of(file));
+            }
             Map<Source, List<String>> synonyms = draft.synonyms().stream()
                     .collect(Collectors.groupingBy(
                             Synonym::source,
                             LinkedHashMap::new,
                             Collectors.mapping(Synonym::text, Collectors.toList())));
-            synonyms.forEach((source, texts) -> shelf.stateSynonyms(sources.of(source), texts, rank));
+            for (Map.Entry<Source, List<String>> names : synonyms.entrySet()) {
+                shelf.stateSynonyms(sources.of(names.getKey()), names.getValue(), rank);
+            }
         }
-        edit.formerName().ifPresent(former -> shelf.keepFormer(former, sources.of(FORMER)));
+        if (edit.formerName().isPresent()) {
+            shelf.keepFormer(edit.formerName().get(), sources.of(FORMER));
+        }
         shelf.dropSynonym(edit.name.toString());
     }
 }

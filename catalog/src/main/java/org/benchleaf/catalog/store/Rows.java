@@ -6,9 +6,9 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import org.jdbi.v3.core.Handle;
 
-/// Reads rows for many keys at once: one query for up to [#MOST] of them, on the bare driver because this is the hot path.
+/// Reads rows for many keys at once: one query for up to [#MOST] of them, on the bare driver because this
+/// is the hot path.
 final class Rows {
     /// Keys in one query; a database takes some thousands.
     static final int MOST = 512;
@@ -24,13 +24,13 @@ final class Rows {
     }
 
     /// Hands over the rows of a query that holds `IN (<keys>)` once.
-    static void forEach(Handle handle, String query, Collection<?> keys, Taker taker) throws SQLException {
+    static void forEach(Session session, String query, Collection<?> keys, Taker taker) throws SQLException {
         List<?> all = new ArrayList<>(keys);
         for (int from = 0; from < all.size(); from += MOST) {
             List<?> some = all.subList(from, Math.min(all.size(), from + MOST));
             int places = Math.max(1, Integer.highestOneBit(some.size() * 2 - 1)); // few texts of one query
             String marks = "?, ".repeat(places - 1) + "?";
-            try (PreparedStatement statement = handle.getConnection().prepareStatement(query.replace(LIST, marks))) {
+            try (PreparedStatement statement = session.connection().prepareStatement(query.replace(LIST, marks))) {
                 for (int place = 0; place < places; place++) {
                     bind(statement, place + 1, some.get(Math.min(place, some.size() - 1)));
                 }

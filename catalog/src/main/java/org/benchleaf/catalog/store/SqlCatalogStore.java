@@ -11,7 +11,6 @@ import java.util.List;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.catalog.CatalogView;
-import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.intake.ImportPlan;
@@ -90,11 +89,13 @@ public final class SqlCatalogStore implements AutoCloseable {
         Database database = new Database(dialect);
         try {
             Migrations migrations = new Migrations(dialect, Migrations.ALL);
-            database.write(handle -> {
+            database.write(session -> {
                 if (fresh) {
-                    migrations.create(handle, file.toString(), clock.instant());
+                    migrations.create(session, file.toString(), clock.instant());
                 } else {
-                    migrations.update(handle, file.toString(), clock.instant());
+                    migrations.update(session, file.toString(), clock.instant());
+                    // changes no row, but a file that cannot be written is found out now and not at the first import
+                    session.execute("UPDATE catalog_state SET revision = 0 WHERE id = 0");
                 }
                 return true;
             });
@@ -114,16 +115,16 @@ public final class SqlCatalogStore implements AutoCloseable {
     }
 
     public NameBook names() {
-        return database.read(handle -> new SqlNameBook(handle, view));
+        return database.read(session -> new SqlNameBook(session, view));
     }
 
     /// @throws ImportRefused when the plan cannot be applied
     public CatalogRevision apply(ImportPlan plan) {
-        return database.write(handle -> PlanApplier.apply(handle, plan, clock.instant()));
+        return database.write(session -> PlanApplier.apply(session, plan, clock.instant()));
     }
 
     public List<Problem> check() {
-        return database.read(handle -> new StoreCheck(database.dialect()).run(handle));
+        return database.read(session -> new StoreCheck(database.dialect()).run(session));
     }
 
     @Override

@@ -12,7 +12,6 @@ import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.shared.code.PlantKey;
-import org.jdbi.v3.core.Handle;
 
 /// The read side over the database. Each call sees one state; two calls may see two.
 final class SqlCatalogView implements CatalogView {
@@ -27,11 +26,12 @@ final class SqlCatalogView implements CatalogView {
             + " JOIN plant p ON p.serial = c.plant WHERE c.revision > ? ORDER BY c.revision, p.plant_key, c.kind";
 
     private final Database database;
-    private final PlantReader plants = new PlantReader(new FactValues(), new Sources());
+    private final PlantReader plants;
     private final StockReader stock = new StockReader();
 
     SqlCatalogView(Database database) {
         this.database = database;
+        this.plants = new PlantReader(database.dialect());
     }
 
     @Override
@@ -46,47 +46,43 @@ final class SqlCatalogView implements CatalogView {
 
     @Override
     public Map<PlantKey, PlantRecord> plants(Collection<PlantKey> keys) {
-        return database.read(handle -> plants.read(handle, keys));
+        return database.read(session -> plants.read(session, keys));
     }
 
     @Override
     public Map<PlantKey, PlantStock> stock(Collection<PlantKey> keys) {
-        return database.read(handle -> stock.read(handle, keys));
+        return database.read(session -> stock.read(session, keys));
     }
 
     @Override
     public CatalogRevision forEachPlant(Consumer<PlantRecord> consumer) {
-        return inPages(NEXT_PLANTS, (handle, keys) -> plants.read(handle, keys)
-                .values()
-                .forEach(consumer));
+        return inPages(
+                NEXT_PLANTS,
+                (session, keys) -> plants.read(session, keys).values().forEach(consumer));
     }
 
     @Override
     public CatalogRevision forEachStock(Consumer<PlantStock> consumer) {
-        return inPages(NEXT_STOCKED, (handle, keys) -> stock.read(handle, keys)
-                .values()
-                .forEach(consumer));
+        return inPages(
+                NEXT_STOCKED,
+                (session, keys) -> stock.read(session, keys).values().forEach(consumer));
     }
 
     /// What is done with one page of keys.
     private interface Page {
-        void read(Handle handle, List<PlantKey> keys) throws SQLException;
+        void read(Session session, List<PlantKey> keys) throws SQLException;
     }
 
     private CatalogRevision inPages(String query, Page page) {
-        return database.read(handle -> {
-            CatalogRevision revision = State.revision(handle); // the first read fixes the state of the transaction
+        return database.read(session -> {
+            CatalogRevision revision = State.revision(session); // the first read fixes the state of the transaction
             String last = "";
             while (true) {
-                List<PlantKey> keys = handle.createQuery(query)
-                        .bind(0, last)
-                        .bind(1, PAGE)
-                        .map((row, context) -> new PlantKey(row.getString(1)))
-                        .list();
+                List<PlantKey> keys = session.list(query, row -> new PlantKey(row.getString(1)), last, PAGE);
                 if (keys.isEmpty()) {
                     return revision;
                 }
-                page.read(handle, keys);
+                page.read(session, keys);
                 last = keys.getLast().text();
             }
         });
@@ -94,12 +90,12 @@ final class SqlCatalogView implements CatalogView {
 
     @Override
     public List<Change> changesSince(CatalogRevision revision) {
-        return database.read(handle -> handle.createQuery(CHANGES)
-                .bind(0, revision.number())
-                .map((row, context) -> new Change(
+        return database.read(session -> session.list(
+                CHANGES,
+                row -> new Change(
                         new CatalogRevision(row.getLong(1)),
                         new PlantKey(row.getString(2)),
-                        Change.Kind.valueOf(row.getString(3))))
-                .list());
+                        Change.Kind.valueOf(row.getString(3))),
+                revision.number()));
     }
 }

@@ -10,7 +10,6 @@ import org.benchleaf.catalog.LedgerResult;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
-import org.jdbi.v3.core.Handle;
 
 /// The stock ledger over the database: the entry, the lot's count and the change feed in one transaction.
 final class SqlStockLedger implements StockLedger {
@@ -36,59 +35,56 @@ final class SqlStockLedger implements StockLedger {
             return new LedgerResult.Refused(
                     Problem.of("ledger.quantity", Integer.toString(quantity)).with("kind", kind.term()));
         }
-        return database.write(handle -> {
-            Optional<Entry> earlier = earlier(handle, idempotencyKey);
+        return database.write(session -> {
+            Optional<Entry> earlier = earlier(session, idempotencyKey);
             if (earlier.isPresent()) {
-                return repeated(handle, earlier.get(), new Entry(lot, kind.term(), quantity), idempotencyKey);
+                return repeated(session, earlier.get(), new Entry(lot, kind.term(), quantity), idempotencyKey);
             }
-            Optional<Lot> found = lot(handle, lot);
+            Optional<Lot> found = lot(session, lot);
             if (found.isEmpty()) {
                 return new LedgerResult.Refused(Problem.of("ledger.lot.unknown", lot));
             }
             int change = kind.change(quantity, found.get().onHand());
-            if (!changeCount(handle, lot, change)) {
+            if (!changeCount(session, lot, change)) {
                 return new LedgerResult.Refused(Problem.of("ledger.too.few", Integer.toString(quantity))
                         .with("lot", lot)
                         .with("kind", kind.term())
                         .with("count", Integer.toString(found.get().onHand())));
             }
-            try (LedgerEntries entries = new LedgerEntries(handle, clock.instant())) {
+            try (LedgerEntries entries = new LedgerEntries(session, clock.instant())) {
                 entries.add(lot, kind, change, quantity, who, why, idempotencyKey);
             }
             if (change != 0) {
-                announce(handle, found.get().plant());
+                announce(session, found.get().plant());
             }
             return new LedgerResult.Applied(found.get().onHand() + change);
         });
     }
 
-    private static LedgerResult repeated(Handle handle, Entry earlier, Entry now, String key) {
+    private static LedgerResult repeated(Session session, Entry earlier, Entry now, String key) throws SQLException {
         if (!earlier.equals(now)) {
-            return new LedgerResult.Refused(Problem.of("ledger.key.reused", key)
-                    .with("lot", now.lot())
-                    .with("earlier", earlier.lot()));
+            return new LedgerResult.Refused(
+                    Problem.of("ledger.key.reused", key).with("lot", now.lot()).with("earlier", earlier.lot()));
         }
-        return new LedgerResult.AlreadyApplied(
-                lot(handle, earlier.lot()).map(Lot::onHand).orElse(0));
+        int count = lot(session, earlier.lot()).map(Lot::onHand).orElse(0);
+        return new LedgerResult.AlreadyApplied(count);
     }
 
-    private static Optional<Entry> earlier(Handle handle, String key) {
-        return handle.createQuery("SELECT lot, kind, stated FROM ledger WHERE idempotency_key = ?")
-                .bind(0, key)
-                .map((row, context) -> new Entry(row.getString(1), row.getString(2), row.getInt(3)))
-                .findOne();
+    private static Optional<Entry> earlier(Session session, String key) throws SQLException {
+        return session.first(
+                "SELECT lot, kind, stated FROM ledger WHERE idempotency_key = ?",
+                row -> new Entry(row.getString(1), row.getString(2), row.getInt(3)),
+                key);
     }
 
-    private static Optional<Lot> lot(Handle handle, String lot) {
-        return handle.createQuery("SELECT plant, on_hand FROM lot WHERE lot = ?")
-                .bind(0, lot)
-                .map((row, context) -> new Lot(row.getInt(1), row.getInt(2)))
-                .findOne();
+    private static Optional<Lot> lot(Session session, String lot) throws SQLException {
+        return session.first(
+                "SELECT plant, on_hand FROM lot WHERE lot = ?", row -> new Lot(row.getInt(1), row.getInt(2)), lot);
     }
 
     /// The guard is in the statement itself: whatever was read before, a count never falls below zero.
-    private static boolean changeCount(Handle handle, String lot, int change) {
-        return handle.execute(
+    private static boolean changeCount(Session session, String lot, int change) throws SQLException {
+        return session.execute(
                         "UPDATE lot SET on_hand = on_hand + ? WHERE lot = ? AND on_hand + ? BETWEEN 0 AND ?",
                         change,
                         lot,
@@ -97,9 +93,9 @@ final class SqlStockLedger implements StockLedger {
                 == 1;
     }
 
-    private void announce(Handle handle, int plant) throws SQLException {
-        CatalogRevision next = new CatalogRevision(State.revision(handle).number() + 1);
-        ChangeFeed.record(handle, Set.of(plant), Change.Kind.STOCK, next);
-        State.advance(handle, next, clock.instant());
+    private void announce(Session session, int plant) throws SQLException {
+        CatalogRevision next = new CatalogRevision(State.revision(session).number() + 1);
+        ChangeFeed.record(session, Set.of(plant), Change.Kind.STOCK, next);
+        State.advance(session, next, clock.instant());
     }
 }

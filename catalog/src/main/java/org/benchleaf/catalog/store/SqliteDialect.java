@@ -77,22 +77,26 @@ record SqliteDialect(Path file, boolean create, Duration patience) implements Di
     }
 
     @Override
+    public String joined(String text, char between) {
+        return "group_concat(" + text + ", char(" + (int) between + "))";
+    }
+
+    @Override
     public Problem explain(SQLException refusal) {
         int primaryCode = refusal instanceof SQLiteException sqlite
                 ? sqlite.getResultCode().code & 0xff // the upper bits only tell kinds of one code apart
                 : SQLiteErrorCode.SQLITE_ERROR.code;
         Path folder = file.toAbsolutePath().getParent();
         boolean sealed = folder != null && !Files.isWritable(folder) || Files.exists(file) && !Files.isWritable(file);
-        String key =
-                switch (primaryCode) {
-                    case 5, 6 -> "catalog.locked"; // BUSY, LOCKED
-                    case 8 -> "catalog.read.only"; // READONLY
-                    case 10, 14 -> sealed ? "catalog.read.only" : "catalog.failed"; // IOERR, CANTOPEN
-                    case 11 -> "catalog.damaged"; // CORRUPT
-                    case 13 -> "catalog.full"; // FULL
-                    case 26 -> "catalog.not.database"; // NOTADB
-                    default -> "catalog.failed";
-                };
+        String key = switch (primaryCode) {
+            case 5, 6 -> "catalog.locked"; // BUSY, LOCKED
+            case 8 -> "catalog.read.only"; // READONLY
+            case 10, 14 -> sealed ? "catalog.read.only" : "catalog.failed"; // IOERR, CANTOPEN
+            case 11 -> "catalog.damaged"; // CORRUPT
+            case 13 -> "catalog.full"; // FULL
+            case 26 -> "catalog.not.database"; // NOTADB
+            default -> "catalog.failed";
+        };
         return Problem.of(key, file.toString()).with("cause", String.valueOf(refusal.getMessage()));
     }
 

@@ -1,29 +1,26 @@
 package org.benchleaf.catalog.store;
 
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Optional;
 import org.benchleaf.catalog.CatalogRevision;
-import org.jdbi.v3.core.Handle;
 
 /// The one row that says which state the catalog is in.
 final class State {
     private State() {}
 
-    static CatalogRevision revision(Handle handle) {
-        return new CatalogRevision(handle.createQuery("SELECT revision FROM catalog_state")
-                .mapTo(Long.class)
-                .one());
+    static CatalogRevision revision(Session session) throws SQLException {
+        return new CatalogRevision(session.number("SELECT revision FROM catalog_state"));
     }
 
-    static Optional<Instant> changedAt(Handle handle) {
-        return handle.createQuery("SELECT changed_at FROM catalog_state WHERE changed_at IS NOT NULL")
-                .mapTo(String.class)
-                .findOne()
-                .map(Instant::parse);
+    static Optional<Instant> changedAt(Session session) throws SQLException {
+        return session.first(
+                "SELECT changed_at FROM catalog_state WHERE changed_at IS NOT NULL",
+                row -> Instant.parse(row.getString(1)));
     }
 
     /// Makes the next state; the caller holds the only right to write.
-    static void advance(Handle handle, CatalogRevision to, Instant now) {
-        handle.execute("UPDATE catalog_state SET revision = ?, changed_at = ?", to.number(), now.toString());
+    static void advance(Session session, CatalogRevision to, Instant now) throws SQLException {
+        session.execute("UPDATE catalog_state SET revision = ?, changed_at = ?", to.number(), now.toString());
     }
 }

@@ -23,7 +23,6 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.stock.Condition;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
-import org.jdbi.v3.core.Handle;
 
 /// Puts the stock of plants together from items and lots, two queries for any number of plants.
 final class StockReader {
@@ -41,15 +40,14 @@ final class StockReader {
             new Memo<>(text -> Term.read(ItemForm.class, text).orThrow());
     private final Memo<Money> prices =
             new Memo<>(text -> Money.read(text, DOLLARS).orThrow());
-    private final Memo<YearWeek> weeks =
-            new Memo<>(text -> YearWeek.read(text).orThrow());
+    private final Memo<YearWeek> weeks = new Memo<>(text -> YearWeek.read(text).orThrow());
     private final Memo<Set<Condition>> conditions =
             new Memo<>(text -> Term.readSet(Condition.class, text).orThrow());
 
     /// The stock of these plants, in the order asked; empty for a plant without items.
-    Map<PlantKey, PlantStock> read(Handle handle, Collection<PlantKey> keys) throws SQLException {
+    Map<PlantKey, PlantStock> read(Session session, Collection<PlantKey> keys) throws SQLException {
         Map<PlantKey, List<ItemRecord>> items = new HashMap<>();
-        Rows.forEach(handle, ITEMS, keys, row -> {
+        Rows.forEach(session, ITEMS, keys, row -> {
             PlantKey plant = new PlantKey(row.getString(1));
             items.computeIfAbsent(plant, key -> new ArrayList<>())
                     .add(new ItemRecord(
@@ -60,7 +58,7 @@ final class StockReader {
                             Optional.ofNullable(row.getString(6)).map(prices::of)));
         });
         Map<PlantKey, List<LotRecord>> lots = new HashMap<>();
-        Rows.forEach(handle, LOTS, items.keySet(), row -> {
+        Rows.forEach(session, LOTS, items.keySet(), row -> {
             PlantKey plant = new PlantKey(row.getString(1));
             lots.computeIfAbsent(plant, key -> new ArrayList<>())
                     .add(new LotRecord(
@@ -74,9 +72,7 @@ final class StockReader {
         });
         Map<PlantKey, PlantStock> stock = new LinkedHashMap<>();
         for (PlantKey key : keys) {
-            stock.put(
-                    key,
-                    new PlantStock(key, items.getOrDefault(key, List.of()), lots.getOrDefault(key, List.of())));
+            stock.put(key, new PlantStock(key, items.getOrDefault(key, List.of()), lots.getOrDefault(key, List.of())));
         }
         return stock;
     }

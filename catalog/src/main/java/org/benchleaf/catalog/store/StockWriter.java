@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
@@ -16,10 +17,10 @@ import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Term;
 import org.benchleaf.shared.measure.YearWeek;
-import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
-/// Writes what a plan says of lots: items by plant, size and form; counts as entries of the ledger, only where they differ.
+/// Writes what a plan says of lots: items by plant, size and form; counts as entries of the ledger,
+/// only where they differ.
 final class StockWriter {
     private static final int MOST_ITEMS = 999;
 
@@ -49,7 +50,7 @@ final class StockWriter {
             String conditions,
             Optional<String> seenOn) {}
 
-    private final Handle handle;
+    private final Session session;
     private final ImportPlan plan;
     private final PlantResolver plants;
     private final long revision;
@@ -59,8 +60,8 @@ final class StockWriter {
     private final Map<Integer, Integer> lastItem = new HashMap<>();
     private final Map<String, Lot> lots = new HashMap<>();
 
-    StockWriter(Handle handle, ImportPlan plan, PlantResolver plants, long revision, Instant now) {
-        this.handle = handle;
+    StockWriter(Session session, ImportPlan plan, PlantResolver plants, long revision, Instant now) {
+        this.session = session;
         this.plan = plan;
         this.plants = plants;
         this.revision = revision;
@@ -70,19 +71,15 @@ final class StockWriter {
     /// Writes items, lots and entries.
     ///
     /// @return the plants whose stock is different now
-    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or needs a thousandth
-    ///     item of one plant
+    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or needs a
+    ///     thousandth item of one plant
     Set<Integer> write() throws SQLException {
-        Map<LotDraft, Integer> plantOf = new LinkedHashMap<>();
+        load(plan.lots().stream().map(this::plantOf).collect(Collectors.toSet()));
+        Map<String, Lot> before = new HashMap<>(lots); // not Map.copyOf: numbers that follow each other clash there
         for (LotDraft draft : plan.lots()) {
-            plantOf.put(draft, plantOf(draft));
-        }
-        load(new HashSet<>(plantOf.values()));
-        Map<String, Lot> before = Map.copyOf(lots);
-        plantOf.forEach((draft, plant) -> {
-            Item item = item(draft, plant);
+            Item item = item(draft, plantOf(draft));
             lots.compute(draft.lot(), (number, old) -> lot(draft, item, Optional.ofNullable(old)));
-        });
+        }
         Set<Integer> changed = new HashSet<>();
         itemsChanged.keySet().forEach(product -> changed.add(product.plant()));
         writeItems();
@@ -105,7 +102,7 @@ final class StockWriter {
     }
 
     private void load(Set<Integer> plantsOfLots) throws SQLException {
-        Rows.forEach(handle, OLD_ITEMS, plantsOfLots, row -> {
+        Rows.forEach(session, OLD_ITEMS, plantsOfLots, row -> {
             int plant = row.getInt(1);
             int number = row.getInt(2);
             items.put(
@@ -117,9 +114,10 @@ final class StockWriter {
                             Optional.ofNullable(row.getString(6))));
             lastItem.merge(plant, number, Math::max);
         });
-        List<String> numbers = plan.lots().stream().map(LotDraft::lot).distinct().toList();
+        List<String> numbers =
+                plan.lots().stream().map(LotDraft::lot).distinct().toList();
         Rows.forEach(
-                handle,
+                session,
                 OLD_LOTS,
                 numbers,
                 row -> lots.put(
@@ -147,13 +145,18 @@ final class StockWriter {
         }
         if (number > MOST_ITEMS) {
             throw new ImportRefused(
-                    draft.place(), Problem.of("item.numbers.used.up", draft.name().toString()));
+                    draft.place(),
+                    Problem.of("item.numbers.used.up", draft.name().toString()));
         }
         Item item = new Item(
                 plant,
                 number,
-                draft.gtin().map(Object::toString).or(() -> Optional.ofNullable(old).flatMap(Item::gtin)),
-                draft.price().map(Object::toString).or(() -> Optional.ofNullable(old).flatMap(Item::price)));
+                draft.gtin()
+                        .map(Object::toString)
+                        .or(() -> Optional.ofNullable(old).flatMap(Item::gtin)),
+                draft.price()
+                        .map(Object::toString)
+                        .or(() -> Optional.ofNullable(old).flatMap(Item::price)));
         if (!item.equals(old)) {
             items.put(product, item);
             itemsChanged.put(product, item);
@@ -161,13 +164,14 @@ final class StockWriter {
         return item;
     }
 
-    /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant: that
-    /// is a number used twice. What was seen stays when the row says nothing of it.
+    /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant:
+    /// that is a number used twice. What was seen stays when the row says nothing of it.
     private static Lot lot(LotDraft draft, Item item, Optional<Lot> old) {
         if (old.isPresent() && old.get().plant() != item.plant()) {
             throw new ImportRefused(
                     draft.place(),
-                    Problem.of("lot.other.plant", draft.lot()).with("name", draft.name().toString()));
+                    Problem.of("lot.other.plant", draft.lot())
+                            .with("name", draft.name().toString()));
         }
         boolean seen = !draft.conditions().isEmpty() || draft.seenOn().isPresent();
         return new Lot(
@@ -176,14 +180,16 @@ final class StockWriter {
                 draft.where(),
                 draft.ready().map(YearWeek::toString),
                 draft.count(),
-                seen || old.isEmpty() ? Term.write(draft.conditions()) : old.get().conditions(),
+                seen || old.isEmpty()
+                        ? Term.write(draft.conditions())
+                        : old.get().conditions(),
                 seen || old.isEmpty()
                         ? draft.seenOn().map(Object::toString)
                         : old.get().seenOn());
     }
 
     private void writeItems() throws SQLException {
-        try (Batch batch = new Batch(handle, ITEM)) {
+        try (Batch batch = new Batch(session, ITEM)) {
             for (Map.Entry<Product, Item> entry : itemsChanged.entrySet()) {
                 Item item = entry.getValue();
                 batch.add(
@@ -198,7 +204,7 @@ final class StockWriter {
     }
 
     private void writeLots(Map<String, Lot> different, Map<String, Lot> before) throws SQLException {
-        try (Batch batch = new Batch(handle, LOT)) {
+        try (Batch batch = new Batch(session, LOT)) {
             for (Map.Entry<String, Lot> entry : different.entrySet()) {
                 Lot lot = entry.getValue();
                 batch.add(
@@ -212,7 +218,7 @@ final class StockWriter {
                         orNull(lot.seenOn()));
             }
         }
-        try (LedgerEntries entries = new LedgerEntries(handle, now)) {
+        try (LedgerEntries entries = new LedgerEntries(session, now)) {
             for (Map.Entry<String, Lot> entry : different.entrySet()) {
                 String lot = entry.getKey();
                 int count = entry.getValue().onHand();

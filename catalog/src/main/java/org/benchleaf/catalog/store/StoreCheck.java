@@ -4,7 +4,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import org.benchleaf.shared.Problem;
-import org.jdbi.v3.core.Handle;
 
 /// Looks through the whole catalog for what must never be: damage, counts that are not their ledger's sum, facts that
 /// cannot be read, attributes without exactly one chosen fact.
@@ -15,31 +14,32 @@ record StoreCheck(Dialect dialect) {
     private static final String CHOICES = "SELECT p.plant_key, f.attribute, SUM(f.chosen) FROM fact f"
             + " JOIN plant p ON p.serial = f.plant GROUP BY p.plant_key, f.attribute HAVING SUM(f.chosen) <> 1"
             + " ORDER BY p.plant_key, f.attribute";
-    private static final String VALUES = "SELECT attribute, value, COUNT(*) FROM fact GROUP BY attribute, value"
-            + " ORDER BY attribute, value";
+    private static final String VALUES =
+            "SELECT attribute, value, COUNT(*) FROM fact GROUP BY attribute, value" + " ORDER BY attribute, value";
 
-    List<Problem> run(Handle handle) throws SQLException {
+    List<Problem> run(Session session) throws SQLException {
         List<Problem> problems = new ArrayList<>();
-        for (String damage : dialect.damage(handle.getConnection())) {
+        for (String damage : dialect.damage(session.connection())) {
             problems.add(Problem.of("check.damage", damage));
         }
-        handle.createQuery(COUNTS)
-                .map((row, context) -> problems.add(Problem.of("check.count", row.getString(1))
+        session.each(
+                COUNTS,
+                row -> problems.add(Problem.of("check.count", row.getString(1))
                         .with("count", row.getString(2))
-                        .with("entries", row.getString(3))))
-                .list();
-        handle.createQuery(CHOICES)
-                .map((row, context) -> problems.add(Problem.of("check.choice", row.getString(1))
+                        .with("entries", row.getString(3))));
+        session.each(
+                CHOICES,
+                row -> problems.add(Problem.of("check.choice", row.getString(1))
                         .with("attribute", row.getString(2))
-                        .with("chosen", row.getString(3))))
-                .list();
+                        .with("chosen", row.getString(3))));
         FactValues values = new FactValues();
-        handle.createQuery(VALUES)
-                .map((row, context) -> values.canRead(row.getString(1), row.getString(2))
-                        || problems.add(Problem.of("check.fact", row.getString(2))
-                                .with("attribute", row.getString(1))
-                                .with("plants", row.getString(3))))
-                .list();
+        session.each(VALUES, row -> {
+            if (!values.canRead(row.getString(1), row.getString(2))) {
+                problems.add(Problem.of("check.fact", row.getString(2))
+                        .with("attribute", row.getString(1))
+                        .with("plants", row.getString(3)));
+            }
+        });
         return problems;
     }
 }

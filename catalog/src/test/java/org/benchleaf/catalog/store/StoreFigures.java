@@ -64,21 +64,14 @@ public final class StoreFigures {
         Path folder = Files.createTempDirectory("store-figures");
         Path file = folder.resolve("catalog.db");
         try (SqlCatalogStore store = SqlCatalogStore.create(file, Clock.systemUTC())) {
-            List<PlantDraft> plants = plants(count);
-            List<LotDraft> lots = lots(plants);
-            ImportPlan first = new ImportPlan(
-                    "plants.csv", store.view().revision(), ImportPlan.Rank.OWN, count, plants, List.of(), List.of());
-            long planHeap = heap();
-            timed("apply " + count + " new plants, " + FACTS.size() + " facts each", () -> store.apply(first));
-            say("heap with the plan %d MB, in use after apply %d MB, file %d MB", planHeap, heap(), size(file));
-            timed("apply the same plan again", () -> store.apply(plan(store, plants, List.of())));
-            timed("apply " + lots.size() + " lots", () -> store.apply(plan(store, List.of(), lots)));
-            timed("apply the same lots again", () -> store.apply(plan(store, List.of(), lots)));
-            plants.clear();
+            String lot = applying(store, count);
+            say("file %d MB with its log", size(file) + size(folder.resolve("catalog.db-wal")));
             reading(store);
-            writing(store, lots.getFirst().lot());
+            writing(store, lot);
             timed("open the name book", () -> store.names());
-            timed("check everything", () -> say("problems found: %d", store.check().size()));
+            timed(
+                    "check everything",
+                    () -> say("problems found: %d", store.check().size()));
         } finally {
             try (var files = Files.list(folder)) {
                 for (Path left : files.toList()) {
@@ -87,6 +80,20 @@ public final class StoreFigures {
             }
             Files.delete(folder);
         }
+    }
+
+    private static String applying(SqlCatalogStore store, int count) {
+        List<PlantDraft> plants = plants(count);
+        List<LotDraft> lots = lots(plants);
+        long before = heap();
+        timed(
+                "apply " + count + " new plants, " + FACTS.size() + " facts each",
+                () -> store.apply(plan(store, plants, List.of())));
+        say("heap in use: the plan %d MB, after apply %d MB", before, heap());
+        timed("apply the same plan again", () -> store.apply(plan(store, plants, List.of())));
+        timed("apply " + lots.size() + " lots", () -> store.apply(plan(store, List.of(), lots)));
+        timed("apply the same lots again", () -> store.apply(plan(store, List.of(), lots)));
+        return lots.getFirst().lot();
     }
 
     private static ImportPlan plan(SqlCatalogStore store, List<PlantDraft> plants, List<LotDraft> lots) {
@@ -106,12 +113,14 @@ public final class StoreFigures {
         AtomicLong highest = new AtomicLong();
         for (int round = 0; round < 3; round++) {
             keys.clear();
-            timed("forEachPlant", () -> view.forEachPlant(plant -> {
-                keys.add(plant.key());
-                if (keys.size() % 20_000 == 0) {
-                    highest.set(Math.max(highest.get(), heap()));
-                }
-            }));
+            timed(
+                    "forEachPlant",
+                    () -> view.forEachPlant(plant -> {
+                        keys.add(plant.key());
+                        if (keys.size() % 20_000 == 0) {
+                            highest.set(Math.max(highest.get(), heap()));
+                        }
+                    }));
         }
         say("heap in use during forEachPlant, after collection: %d MB", highest.get());
         timed("forEachStock", () -> view.forEachStock(stock -> {}));
@@ -152,7 +161,8 @@ public final class StoreFigures {
         return FACTS.stream()
                 .map(choices -> {
                     Attribute<?> attribute = Attributes.byId(choices[0]).orElseThrow();
-                    return Drafts.fact(attribute, choices[1 + (number * 31 + choices[0].length()) % (choices.length - 1)]);
+                    return Drafts.fact(
+                            attribute, choices[1 + (number * 31 + choices[0].length()) % (choices.length - 1)]);
                 })
                 .toArray(Fact<?>[]::new);
     }

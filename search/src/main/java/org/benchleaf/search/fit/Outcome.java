@@ -1,6 +1,5 @@
 package org.benchleaf.search.fit;
 
-import java.util.OptionalInt;
 import org.benchleaf.shared.need.Reason;
 
 /// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met.
@@ -48,9 +47,7 @@ public final class Outcome {
 
     /// What a wish of this weight adds to nearness, in thousandths.
     public static int near(int outcome, double weight) {
-        OptionalInt degree = outcome == MET
-                ? OptionalInt.empty()
-                : OptionalInt.of(outcome == UNKNOWN ? HALF : outcome);
-        return degree.isEmpty() ? 0 : (int) Math.round(weight * degree.getAsInt());
+        int degree = outcome == MET ? 0 : outcome == UNKNOWN ? HALF : outcome;
+        return (int) Math.round(weight * degree);
     }
 }

@@ -33,8 +33,8 @@ final class NameQueries {
 
     private NameQueries() {}
 
-    static Query whole(String folded) {
-        return new ConstantScoreQuery(new TermQuery(new Term(PlantDocument.WHOLE, folded)));
+    static Query whole(WrittenName.Kind kind, String folded) {
+        return new TermQuery(new Term(PlantDocument.WHOLE, PlantDocument.whole(kind, folded)));
     }
 
     /// Every word is in a name, the last one perhaps unfinished.

@@ -29,7 +29,7 @@ final class NeedPass {
 
     private final Snapshot snapshot;
     private final Dictionaries dictionaries;
-    private final int now;
+    private final byte[] standings;
     private final int fixed;
     private final int limit;
     private final List<WishTable> tables = new ArrayList<>();
@@ -39,7 +39,7 @@ final class NeedPass {
     NeedPass(Snapshot snapshot, Dictionaries dictionaries, Need need, YearWeek week, int limit) {
         this.snapshot = snapshot;
         this.dictionaries = dictionaries;
-        this.now = StockColumns.week(week);
+        this.standings = snapshot.stock().standings(StockColumns.week(week));
         this.limit = limit;
         Occasion occasion = Occasion.of(need, week);
         List<WeighedWish> wishes = need.wishes();
@@ -76,6 +76,8 @@ final class NeedPass {
 
     private TopPlants rank(Segment segment, List<Bits> filters) {
         TopPlants top = new TopPlants(limit);
+        boolean all = filters.isEmpty();
+        int total = 0;
         long[] score = new long[BLOCK];
         long[] flag = new long[BLOCK];
         for (int from = 0; from < segment.size(); from += BLOCK) {
@@ -86,24 +88,28 @@ final class NeedPass {
                 table.add(segment, from, count, score, flag);
             }
             for (int i = 0; i < count; i++) {
-                int missed = (int) flag[i];
-                if ((missed & fixed) == 0 && passes(filters, from + i)) {
-                    take(segment, from + i, score[i], missed, (int) (flag[i] >>> 32), top);
+                if (((int) flag[i] & fixed) == 0 && (all || passes(filters, from + i))) {
+                    total++;
+                    take(segment, from + i, score[i], flag[i], top);
                 }
             }
         }
+        tally.addTotal(total);
         return top;
     }
 
-    private void take(Segment segment, int doc, long score, int missed, int unknown, TopPlants top) {
-        tally.count(missed, unknown);
+    private void take(Segment segment, int doc, long score, long flag, TopPlants top) {
+        int missed = (int) flag;
         if (missed == 0) {
             countForm(segment.column(Basis.LIFE_FORM).code(doc));
         }
-        // the best standing adds 2: below that, a plant cannot get in whatever its stock
-        if (top.mayTake(score + 2)) {
-            int standing = StockWish.standing(snapshot.stock(), segment.slots()[doc], now).ordinal();
-            top.offer(score + 2 - standing, segment.order()[doc]);
+        if (missed == 0 || Long.bitCount(flag) <= 2) {
+            tally.count(missed, (int) (flag >>> 32));
+        }
+        int slot = segment.slots()[doc];
+        long rank = score + (slot < standings.length ? standings[slot] : 0);
+        if (top.mayTake(rank)) {
+            top.offer(rank, segment.order()[doc]);
         }
     }
 

@@ -48,12 +48,17 @@ final class PlantDocument {
         Set<String> wholes = new LinkedHashSet<>();
         for (WrittenName name : names(plant)) {
             words.addAll(FoldedName.words(name.text()));
-            wholes.add(FoldedName.of(name.text()));
+            wholes.add(whole(name.kind(), FoldedName.of(name.text())));
             document.add(new StoredField(NAME, name.stored()));
         }
         words.forEach(word -> document.add(new StringField(WORD, word, Field.Store.NO)));
         wholes.forEach(whole -> document.add(new StringField(WHOLE, whole, Field.Store.NO)));
         return document;
+    }
+
+    /// A whole name, folded, with its kind: `A acer rubrum`.
+    static String whole(WrittenName.Kind kind, String folded) {
+        return new WrittenName(kind, folded).stored();
     }
 
     static PlantKey keyIn(String order) {

@@ -189,9 +189,9 @@ public final class PlantIndex implements AutoCloseable {
         });
     }
 
-    /// The plants of which some name, folded, is this; in the order of names.
-    public List<Named> named(String folded, int limit) {
-        return named(NameQueries.whole(folded), limit);
+    /// The plants of which a name of this kind, folded, is this; in the order of names.
+    public List<Named> named(WrittenName.Kind kind, String folded, int limit) {
+        return named(NameQueries.whole(kind, folded), limit);
     }
 
     /// The plants whose names hold these words, the last one perhaps unfinished; in the order of names.

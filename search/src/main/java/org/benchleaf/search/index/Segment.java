@@ -25,16 +25,16 @@ record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[]
             columns.put(basis, column(reader, basis, dictionaries.of(basis)));
         }
         SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
-        int[] slotOfName = new int[names.getValueCount()];
-        for (int name = 0; name < slotOfName.length; name++) {
-            String order = names.lookupOrd(name).utf8ToString();
-            slotOfName[name] = keySlots.slot(PlantDocument.keyIn(order).text());
+        String[] keys = new String[names.getValueCount()];
+        for (int name = 0; name < keys.length; name++) {
+            keys[name] = PlantDocument.keyIn(names.lookupOrd(name).utf8ToString()).text();
         }
         int[] order = new int[reader.maxDoc()];
         int[] slots = new int[reader.maxDoc()];
+        // slots are given in the order of documents, so that a pass reads the stock from front to back
         for (int doc = names.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = names.nextDoc()) {
             order[doc] = names.ordValue();
-            slots[doc] = slotOfName[order[doc]];
+            slots[doc] = keySlots.slot(keys[order[doc]]);
         }
         return new Segment(reader, columns, order, slots);
     }

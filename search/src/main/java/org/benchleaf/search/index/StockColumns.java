@@ -3,10 +3,12 @@ package org.benchleaf.search.index;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
-import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.LotRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.fit.Standing;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.stock.StockSize;
 
@@ -18,10 +20,17 @@ final class StockColumns {
     /// An item without a price.
     static final long NO_PRICE = -1;
 
+    /// So many sizes are kept ready; a shop sells in fewer.
+    private static final int MOST_SIZES = 24;
+
+    private static final int MOST_WEEKS = 4;
+
     private final Shared shared;
     private final int[] starts;
     private final int[] lengths;
     private final int used;
+    private final ConcurrentMap<Integer, byte[]> standings = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Integer, int[]> firsts = new ConcurrentHashMap<>();
 
     private StockColumns(Shared shared, int[] starts, int[] lengths, int used) {
         this.shared = shared;
@@ -108,12 +117,55 @@ final class StockColumns {
         return shared.lots;
     }
 
-    int start(int slot) {
-        return slot < starts.length ? starts[slot] : 0;
+    /// Where the lots of a size begin for each slot, -1 where a plant has none of it; [StockWish#ANY] for all lots.
+    ///
+    /// Worked out when a size is first asked for, then kept with this state.
+    int[] firstOf(int size) {
+        if (firsts.size() > MOST_SIZES) {
+            firsts.clear();
+        }
+        return firsts.computeIfAbsent(size, this::findFirst);
     }
 
-    int length(int slot) {
-        return slot < lengths.length ? lengths[slot] : 0;
+    private int[] findFirst(int size) {
+        char[] sizes = shared.lots.size();
+        int[] first = new int[starts.length];
+        for (int slot = 0; slot < first.length; slot++) {
+            int lot = starts[slot];
+            int end = lot + lengths[slot];
+            while (lot < end && size != StockWish.ANY && sizes[lot] != size) {
+                lot++;
+            }
+            first[slot] = lot < end ? lot : -1;
+        }
+        return first;
+    }
+
+    /// What being to be had adds to each slot's rank in a week: 2 free now, 1 coming on, 0 neither.
+    byte[] standings(int now) {
+        if (standings.size() > MOST_WEEKS) {
+            standings.clear();
+        }
+        return standings.computeIfAbsent(now, this::findStandings);
+    }
+
+    private byte[] findStandings(int now) {
+        byte[] found = new byte[starts.length];
+        for (int slot = 0; slot < found.length; slot++) {
+            Standing best = Standing.NONE;
+            for (int lot = starts[slot]; lot < end(slot); lot++) {
+                if (shared.lots.count()[lot] > 0) {
+                    Standing standing = shared.lots.ready()[lot] <= now ? Standing.FREE_NOW : Standing.COMING_ON;
+                    best = standing.compareTo(best) < 0 ? standing : best;
+                }
+            }
+            found[slot] = (byte) (Standing.NONE.ordinal() - best.ordinal());
+        }
+        return found;
+    }
+
+    int end(int slot) {
+        return slot < starts.length ? starts[slot] + lengths[slot] : 0;
     }
 
     /// A plant's slot and its stock.

@@ -2,15 +2,20 @@ package org.benchleaf.search.index;
 
 import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
-import org.benchleaf.search.fit.Standing;
 import org.benchleaf.shared.need.Wish;
 
-/// The outcome of a wish for stock or price from packed stock: the same that the judge finds in the catalog's.
+/// The outcomes of a wish for stock or price from packed stock: the same that the judge finds in the catalog's.
 sealed interface StockWish {
     /// Any size will do.
     int ANY = -2;
 
-    int outcome(int slot);
+    /// The outcomes of a run of plants.
+    ///
+    /// @param slots where their stock is
+    /// @param from first plant in `slots`
+    /// @param count how many
+    /// @param outcomes receives them from index 0 on
+    void outcomes(int[] slots, int from, int count, int[] outcomes);
 
     static StockWish of(Wish.InStock wish, Occasion occasion, StockColumns stock) {
         int size = wish.size().map(stock::sizeCode).orElse(ANY);
@@ -31,66 +36,70 @@ sealed interface StockWish {
     /// Enough of one item.
     record Enough(StockColumns stock, int size, int by, int asked) implements StockWish {
         @Override
-        public int outcome(int slot) {
+        public void outcomes(int[] slots, int from, int count, int[] outcomes) {
+            int[] first = stock.firstOf(size);
+            int nothing = Outcome.ofCount(0, asked);
+            for (int i = 0; i < count; i++) {
+                int slot = slots[from + i];
+                int lot = slot < first.length ? first[slot] : -1;
+                outcomes[i] = lot < 0 ? nothing : Outcome.ofCount(most(lot, stock.end(slot)), asked);
+            }
+        }
+
+        private int most(int from, int end) {
             Lots lots = stock.lots();
             int best = 0;
             int sum = 0;
             int item = -1;
-            int start = stock.start(slot);
-            for (int lot = start; lot < start + stock.length(slot); lot++) {
+            for (int lot = from; lot < end; lot++) {
                 if (lots.item()[lot] != item) {
                     item = lots.item()[lot];
                     sum = 0;
                 }
-                if ((size == ANY || lots.size()[lot] == size) && lots.ready()[lot] <= by) {
+                if ((lots.size()[lot] == size || size == ANY) && lots.ready()[lot] <= by) {
                     sum += lots.count()[lot];
                     best = Math.max(best, sum);
                 }
             }
-            return Outcome.ofCount(best, asked);
+            return best;
         }
     }
 
     /// The cheapest item that can be delivered, or else the cheapest of the size.
     record Cheap(StockColumns stock, int size, int by, int asked, int currency, long most) implements StockWish {
+        private static final long NONE = Long.MAX_VALUE;
+
         @Override
-        public int outcome(int slot) {
+        public void outcomes(int[] slots, int from, int count, int[] outcomes) {
+            int[] first = stock.firstOf(size);
+            for (int i = 0; i < count; i++) {
+                int slot = slots[from + i];
+                int lot = slot < first.length ? first[slot] : -1;
+                long price = lot < 0 ? NONE : price(lot, stock.end(slot));
+                outcomes[i] = price == NONE ? Outcome.UNKNOWN : Outcome.ofPrice(price, most);
+            }
+        }
+
+        private long price(int from, int end) {
             Lots lots = stock.lots();
-            long cheapest = Long.MAX_VALUE;
-            long deliverable = Long.MAX_VALUE;
+            long cheapest = NONE;
+            long deliverable = NONE;
             int sum = 0;
             int item = -1;
-            int start = stock.start(slot);
-            for (int lot = start; lot < start + stock.length(slot); lot++) {
+            for (int lot = from; lot < end; lot++) {
                 if (lots.item()[lot] != item) {
                     item = lots.item()[lot];
                     sum = 0;
                 }
-                boolean priced = lots.price()[lot] != StockColumns.NO_PRICE && lots.currency()[lot] == currency;
-                if (priced && (size == ANY || lots.size()[lot] == size)) {
+                long price = lots.price()[lot];
+                boolean priced = price != StockColumns.NO_PRICE && lots.currency()[lot] == currency;
+                if (priced && (lots.size()[lot] == size || size == ANY)) {
                     sum += lots.ready()[lot] <= by ? lots.count()[lot] : 0;
-                    cheapest = Math.min(cheapest, lots.price()[lot]);
-                    deliverable = sum >= asked ? Math.min(deliverable, lots.price()[lot]) : deliverable;
+                    cheapest = Math.min(cheapest, price);
+                    deliverable = sum >= asked ? Math.min(deliverable, price) : deliverable;
                 }
             }
-            long price = deliverable == Long.MAX_VALUE ? cheapest : deliverable;
-            return price == Long.MAX_VALUE ? Outcome.UNKNOWN : Outcome.ofPrice(price, most);
+            return deliverable == NONE ? cheapest : deliverable;
         }
-    }
-
-    /// Whether a plant can be had at all.
-    static Standing standing(StockColumns stock, int slot, int now) {
-        Lots lots = stock.lots();
-        Standing best = Standing.NONE;
-        int start = stock.start(slot);
-        for (int lot = start; lot < start + stock.length(slot); lot++) {
-            if (lots.count()[lot] > 0) {
-                if (lots.ready()[lot] <= now) {
-                    return Standing.FREE_NOW;
-                }
-                best = Standing.COMING_ON;
-            }
-        }
-        return best;
     }
 }

@@ -13,10 +13,16 @@ public final class Tally {
         two = new int[wishes][wishes];
     }
 
+    /// Adds to the plants that are not known to miss a fixed wish.
+    void addTotal(int plants) {
+        total += plants;
+    }
+
+    /// Counts a plant that misses nothing, or does not meet one or two wishes; others need not be counted.
+    ///
     /// @param missed a bit for each wish known to be missed
     /// @param unknown a bit for each wish of which the fact is lacking
     void count(int missed, int unknown) {
-        total++;
         int notMet = missed | unknown;
         int first = Integer.numberOfTrailingZeros(notMet);
         switch (Integer.bitCount(notMet)) {

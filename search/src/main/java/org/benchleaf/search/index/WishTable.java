@@ -56,13 +56,21 @@ sealed interface WishTable {
     record OfStock(StockWish wish, double weight, int bit) implements WishTable {
         @Override
         public void add(Segment segment, int from, int count, long[] score, long[] flag) {
-            int[] slots = segment.slots();
+            int[] outcomes = new int[count];
+            wish.outcomes(segment.slots(), from, count, outcomes);
+            // most plants have none of a size, so most outcomes are the one before
+            int last = Outcome.MET;
+            long lastScore = score(last, weight);
+            long lastFlag = flag(last, bit);
             for (int i = 0; i < count; i++) {
-                int outcome = wish.outcome(slots[from + i]);
-                score[i] += score(outcome, weight);
-                flag[i] |= flag(outcome, bit);
+                if (outcomes[i] != last) {
+                    last = outcomes[i];
+                    lastScore = score(last, weight);
+                    lastFlag = flag(last, bit);
+                }
+                score[i] += lastScore;
+                flag[i] |= lastFlag;
             }
         }
     }
-
 }

@@ -1,18 +1,94 @@
 package org.benchleaf.search.need;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/// The words of a language that needs are read with.
+/// The words of a language that needs are read with: phrases by duty, each with its meaning. Immutable.
 public final class Vocabulary {
-    private Vocabulary() {}
+    private static final String ENGLISH = "/org/benchleaf/search/need_en.words";
+
+    private final Map<String, Map<String, String>> sections;
+
+    private Vocabulary(Map<String, Map<String, String>> sections) {
+        this.sections = sections;
+    }
 
     /// The words that come with the program.
     public static Vocabulary english() {
-        return new Vocabulary();
+        try (InputStream words = Vocabulary.class.getResourceAsStream(ENGLISH)) {
+            if (words == null) {
+                throw new IllegalStateException("missing from the program: " + ENGLISH);
+            }
+            return read(words);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /// Reads the words of a language from UTF-8 text in the form of `need_en.words`.
+    ///
+    /// @throws IllegalArgumentException when a wish in it is not one
+    /// @throws UncheckedIOException when the text cannot be read
+    public static Vocabulary read(InputStream words) {
+        Map<String, Map<String, String>> sections = new LinkedHashMap<>();
+        String section = "";
+        BufferedReader reader = new BufferedReader(new InputStreamReader(words, StandardCharsets.UTF_8));
+        for (String line : reader.lines().map(String::strip).toList()) {
+            if (line.startsWith("[")) {
+                section = line.substring(1, line.length() - 1);
+            } else if (!line.isEmpty() && !line.startsWith("#")) {
+                put(sections.computeIfAbsent(section, fresh -> new LinkedHashMap<>()), line);
+            }
+        }
+        Vocabulary vocabulary = new Vocabulary(sections);
+        vocabulary.table("wishes").values().forEach(WishWords::read);
+        return vocabulary;
+    }
+
+    private static void put(Map<String, String> table, String line) {
+        int equals = line.indexOf('=');
+        String meaning = equals < 0 ? "" : line.substring(equals + 1).strip();
+        for (String phrase : (equals < 0 ? line : line.substring(0, equals)).split(",")) {
+            table.put(phrase.strip(), meaning);
+        }
     }
 
     /// This vocabulary, and the names of these genera, capital first.
     public Vocabulary withGenera(Collection<String> genera) {
-        return this;
+        Map<String, Map<String, String>> more = new LinkedHashMap<>(sections);
+        Map<String, String> known = new LinkedHashMap<>(table("genera"));
+        genera.forEach(genus -> known.putIfAbsent(genus.toLowerCase(Locale.ROOT), genus));
+        more.put("genera", known);
+        return new Vocabulary(more);
+    }
+
+    /// Phrases and meanings of a duty.
+    Map<String, String> table(String section) {
+        return Collections.unmodifiableMap(sections.getOrDefault(section, Map.of()));
+    }
+
+    Optional<String> meaning(String section, String phrase) {
+        return Optional.ofNullable(table(section).get(phrase));
+    }
+
+    /// A group for a pattern that matches any phrase of a duty, the longest first.
+    String any(String section) {
+        return table(section).keySet().stream()
+                .sorted(Comparator.comparingInt(String::length).reversed())
+                .map(phrase -> Pattern.quote(phrase).replace(" ", "\\E\\s+\\Q"))
+                .collect(Collectors.joining("|", "(?:", ")"));
     }
 }

@@ -1,0 +1,161 @@
+package org.benchleaf.content;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.shared.measure.LengthRange;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.need.Reason;
+import org.benchleaf.shared.need.Wish;
+
+/// Wishes and reasons in words.
+final class WishWords {
+    private final Wording words;
+
+    WishWords(Wording words) {
+        this.words = words;
+    }
+
+    String wish(Wish wish) {
+        return words.text("wish." + variant(wish), values(wish));
+    }
+
+    String reason(Reason reason) {
+        Wish wish = reason.wish();
+        String kind = wish.getClass().getSimpleName();
+        Map<String, String> values = new HashMap<>(values(wish));
+        return switch (reason) {
+            case Reason.Met(Wish of, Reason.Seen seen) -> {
+                values.put("seen", seen(of, seen.value()));
+                yield inherited(seen, words.text("met." + kind, values));
+            }
+            case Reason.Missed(Wish of, Reason.Seen seen, Reason.Shortfall by) -> {
+                values.put("seen", seen(of, seen.value()));
+                values.put("short", shortfall(of, by));
+                yield inherited(seen, words.text("missed." + kind, values));
+            }
+            case Reason.Unknown unknown -> words.text("unknown." + kind, values);
+        };
+    }
+
+    private String inherited(Reason.Seen seen, String reason) {
+        return seen.inherited() ? words.text("seen.inherited", Map.of("reason", reason)) : reason;
+    }
+
+    /// The key of a wish, longer when more is asked.
+    private static String variant(Wish wish) {
+        return switch (wish) {
+            case Wish.InStock stock ->
+                "InStock" + (stock.size().isPresent() ? ".size" : "")
+                        + (stock.by().isPresent() ? ".by" : "");
+            case Wish.Shows shows ->
+                "Shows" + (shows.color().isPresent() ? ".color" : "")
+                        + (shows.months().isPresent() ? ".months" : "");
+            case Wish.NativeTo nativeTo -> "NativeTo" + (nativeTo.region().isPresent() ? ".region" : "");
+            default -> wish.getClass().getSimpleName();
+        };
+    }
+
+    private Map<String, String> values(Wish wish) {
+        return switch (wish) {
+            case Wish.HardyIn(var zone) -> Map.of("zone", zone.toString());
+            case Wish.GrowsIn(var exposure) -> Map.of("exposure", words.term(exposure));
+            case Wish.LikesSoil(var moisture) -> Map.of("moisture", words.term(moisture));
+            case Wish.LikesTexture(var texture) -> Map.of("texture", words.term(texture));
+            case Wish.Bears(var stress) -> Map.of("stress", words.term(stress));
+            case Wish.LeftAloneBy(var browser) -> Map.of("animal", words.term(browser));
+            case Wish.NoTallerThan(int cm) -> Map.of("length", length(cm));
+            case Wish.AtLeastTall(int cm) -> Map.of("length", length(cm));
+            case Wish.NoWiderThan(int cm) -> Map.of("length", length(cm));
+            case Wish.OfForm(var forms) -> Map.of("forms", words.terms(forms));
+            case Wish.OfFoliage(var foliage) -> Map.of("foliage", words.terms(foliage));
+            case Wish.OfHabit(var habit) -> Map.of("habit", words.term(habit));
+            case Wish.Shows shows -> {
+                Map<String, String> values = new HashMap<>(Map.of("season", words.term(shows.season())));
+                shows.months().ifPresent(months -> values.put("months", words.months(months)));
+                shows.color().ifPresent(color -> values.put("color", words.term(color)));
+                yield values;
+            }
+            case Wish.Fragrant() -> Map.of();
+            case Wish.Feeds(var wildlife) -> Map.of("what", words.term(wildlife));
+            case Wish.NativeTo(var region) ->
+                region.map(place -> Map.of("region", place.name())).orElseGet(Map::of);
+            case Wish.ServesAs(var use) -> Map.of("use", words.term(use));
+            case Wish.SafeFor(var creature) -> Map.of("creature", words.term(creature));
+            case Wish.NotOfGenus(var genus) -> Map.of("genus", genus);
+            case Wish.OfGenus(var genus) -> Map.of("genus", genus);
+            case Wish.InStock stock -> {
+                Map<String, String> values = new HashMap<>(Map.of("count", words.count(stock.count())));
+                stock.size().ifPresent(size -> values.put("size", words.size(size)));
+                stock.by().ifPresent(week -> values.put("week", words.week(week)));
+                yield values;
+            }
+            case Wish.AtMostPrice(var price) -> Map.of("price", words.money(price));
+        };
+    }
+
+    private String length(int cm) {
+        return words.length(new LengthRange(Math.max(1, cm), Math.max(1, cm)));
+    }
+
+    /// A fact in its stored form, as people read it: lengths in the units of the wording, dashes for spans.
+    private String seen(Wish wish, String stored) {
+        Optional<String> measured = switch (wish) {
+            case Wish.NoTallerThan w -> LengthRange.read(stored).toOptional().map(words::length);
+            case Wish.AtLeastTall w -> LengthRange.read(stored).toOptional().map(words::length);
+            case Wish.NoWiderThan w -> LengthRange.read(stored).toOptional().map(words::length);
+            case Wish.Shows w -> MonthSet.read(stored).toOptional().map(words::months);
+            default -> Optional.empty();
+        };
+        return measured.orElseGet(() -> stored.replaceAll("\\s*#[0-9A-Fa-f]{6}", "")
+                .replaceAll("\\s*;\\s*", words.text("list.comma"))
+                .replaceAll("(?<=\\d[ab]?)-(?=\\d)", "–"));
+    }
+
+    private String shortfall(Wish wish, Reason.Shortfall by) {
+        return switch (by) {
+            case Reason.Shortfall.Centimetres(int cm) ->
+                words.text(
+                        cm < 0 ? "short.Centimetres.under" : "short.Centimetres.over",
+                        Map.of("length", length(Math.abs(cm))));
+            case Reason.Shortfall.HalfZones(int halves) ->
+                counted(halves < 0 ? "short.HalfZones.cold" : "short.HalfZones.warm", Math.abs(halves));
+            case Reason.Shortfall.Steps(int steps) -> counted("short.Steps", steps);
+            case Reason.Shortfall.Months(int months) -> counted("short.Months", months);
+            case Reason.Shortfall.OtherColor(double difference) -> words.text("short.OtherColor");
+            case Reason.Shortfall.TooFew(int missing) -> words.text("short.TooFew", Map.of("n", words.count(missing)));
+            case Reason.Shortfall.TooDear(long minor) ->
+                words.text("short.TooDear", Map.of("money", money(wish, minor)));
+            case Reason.Shortfall.NotSo() -> words.text("short.NotSo");
+        };
+    }
+
+    private String money(Wish wish, long minor) {
+        return wish instanceof Wish.AtMostPrice(Money price)
+                ? words.money(new Money(minor, price.currency()))
+                : Long.toString(minor);
+    }
+
+    private String counted(String key, int n) {
+        return words.text(key + (n == 1 ? ".one" : ".many"), Map.of("n", words.count(n)));
+    }
+
+    /// Every key that wishes and reasons can ask for, for the test that no word is missing and none is idle.
+    static List<String> keys() {
+        List<String> keys = new java.util.ArrayList<>();
+        for (Class<?> wish : Wish.class.getPermittedSubclasses()) {
+            for (String start : List.of("wish.", "met.", "missed.", "unknown.")) {
+                keys.add(start + wish.getSimpleName());
+            }
+        }
+        for (String more : List.of("InStock.size", "InStock.by", "InStock.size.by", "NativeTo.region")) {
+            keys.add("wish." + more);
+        }
+        for (String more : List.of("Shows.color", "Shows.months", "Shows.color.months")) {
+            keys.add("wish." + more);
+        }
+        return keys;
+    }
+}

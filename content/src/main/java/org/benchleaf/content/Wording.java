@@ -1,0 +1,250 @@
+package org.benchleaf.content;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.Set;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.measure.LengthRange;
+import org.benchleaf.shared.measure.LengthStyle;
+import org.benchleaf.shared.measure.Money;
+import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Reason;
+import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.Caution;
+import org.benchleaf.shared.site.Exposure;
+import org.benchleaf.shared.stock.Availability;
+import org.benchleaf.shared.stock.ItemForm;
+import org.benchleaf.shared.stock.StockSize;
+
+/// Values put into the words of one language.
+///
+/// Words lie in `wording/*_LANGUAGE.properties`, UTF-8; `{name}` stands for a value. A missing word is an exception,
+/// never a key on paper. It is immutable and may be shared between threads.
+public final class Wording {
+    private static final List<String> FILES = List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app");
+
+    private final Locale language;
+    private final LengthStyle lengths;
+    private final Map<String, String> words;
+
+    private Wording(Locale language, LengthStyle lengths, Map<String, String> words) {
+        this.language = language;
+        this.lengths = lengths;
+        this.words = Map.copyOf(words);
+    }
+
+    /// @param language a language of the pack; only its language code counts
+    /// @param lengths units of lengths
+    /// @throws MissingContent when the pack lacks the language
+    public static Wording open(ContentPack content, Locale language, LengthStyle lengths) {
+        Map<String, String> words = new HashMap<>();
+        for (String file : FILES) {
+            String key = "wording/" + file + "_" + language.getLanguage() + ".properties";
+            Properties read = new Properties();
+            try {
+                read.load(new StringReader(content.text(key)));
+            } catch (IOException impossible) {
+                throw new UncheckedIOException(impossible);
+            }
+            read.stringPropertyNames().forEach(name -> words.put(name, read.getProperty(name)));
+        }
+        return new Wording(language, lengths, words);
+    }
+
+    public Locale language() {
+        return language;
+    }
+
+    public LengthStyle lengths() {
+        return lengths;
+    }
+
+    /// Every key of the language.
+    public Set<String> keys() {
+        return words.keySet();
+    }
+
+    /// @throws MissingContent when there is no such word
+    public String text(String key) {
+        String text = words.get(key);
+        if (text == null) {
+            throw new MissingContent("word " + key, "the " + language.getLanguage() + " wording");
+        }
+        return text;
+    }
+
+    /// A sentence with values in the places of their names.
+    ///
+    /// @throws MissingContent when there is no such word, or it wants a value that is not given
+    public String text(String key, Map<String, String> values) {
+        return fill(key, text(key), values);
+    }
+
+    private String fill(String key, String pattern, Map<String, String> values) {
+        StringBuilder filled = new StringBuilder();
+        int from = 0;
+        for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', from)) {
+            int close = pattern.indexOf('}', open);
+            if (close < 0) {
+                break;
+            }
+            String name = pattern.substring(open + 1, close);
+            String value = values.get(name);
+            if (value == null) {
+                throw new MissingContent("value {" + name + "} of word " + key, "what was given to be worded");
+            }
+            filled.append(pattern, from, open).append(value);
+            from = close + 1;
+        }
+        return filled.append(pattern.substring(from)).toString();
+    }
+
+    /// The sentence of a problem.
+    public String problem(Problem problem) {
+        return text("problem." + problem.key(), problem.details());
+    }
+
+    /// The word for a constant of a vocabulary: `full sun`.
+    public String term(Enum<?> term) {
+        return text("term." + term.getDeclaringClass().getSimpleName() + "." + term.name());
+    }
+
+    /// Words in the order of the vocabulary: `full sun, part sun`.
+    public String terms(Collection<? extends Enum<?>> terms) {
+        return String.join(
+                text("list.comma"),
+                terms.stream()
+                        .sorted(java.util.Comparator.comparingInt(Enum::ordinal))
+                        .map(this::term)
+                        .toList());
+    }
+
+    /// `dogs, cats and horses`.
+    public String listOf(List<String> parts) {
+        if (parts.size() < 2) {
+            return String.join("", parts);
+        }
+        String first = String.join(text("list.comma"), parts.subList(0, parts.size() - 1));
+        return text("list.and", Map.of("first", first, "last", parts.getLast()));
+    }
+
+    /// `6–8 ft` in the units of this wording.
+    public String length(LengthRange range) {
+        return lengths.write(range);
+    }
+
+    /// `Apr–May`; `all year` for all twelve.
+    public String months(MonthSet months) {
+        return months.equals(MonthSet.ALL)
+                ? text("months.all")
+                : String.join(
+                        text("list.comma"),
+                        months.runs().stream()
+                                .map(run -> run.getFirst() == run.getLast()
+                                        ? text("month." + run.getFirst().name())
+                                        : text("month." + run.getFirst().name()) + "–"
+                                                + text("month." + run.getLast().name()))
+                                .toList());
+    }
+
+    /// `$1,250.00`; `21.50 CAD` for a currency without a form of its own.
+    public String money(Money money) {
+        String amount = String.format(
+                language,
+                "%,." + money.currency().getDefaultFractionDigits() + "f",
+                new java.math.BigDecimal(money.amount()));
+        String code = money.currency().getCurrencyCode();
+        String pattern = words.getOrDefault("money." + code, text("money.other"));
+        return fill("money." + code, pattern, Map.of("amount", amount, "currency", code));
+    }
+
+    /// `12 April 2027`.
+    public String date(LocalDate day) {
+        return DateTimeFormatter.ofPattern(text("date.pattern"), language).format(day);
+    }
+
+    /// `week of 5 April 2027`.
+    public String week(YearWeek week) {
+        return text("week", Map.of("monday", date(week.monday())));
+    }
+
+    /// The size as the trade writes it, with a dash for a span: `5–6 ft B&B`.
+    public String size(StockSize size) {
+        return size.toString().replaceAll("(?<=\\d)-(?=\\d)", "–");
+    }
+
+    /// `120 now`, `60 from the week of 5 April 2027`, `sold out`.
+    public String availability(Availability availability) {
+        return switch (availability) {
+            case Availability.InStock(int count) -> text("stock.now", Map.of("count", count(count)));
+            case Availability.From(YearWeek week, int count) ->
+                text("stock.from", Map.of("count", count(count), "week", week(week)));
+            case Availability.SoldOut() -> text("stock.sold-out");
+            case Availability.Withdrawn() -> text("stock.withdrawn");
+        };
+    }
+
+    /// `Poisonous to dogs and horses: seeds poisonous if eaten`.
+    public String caution(Caution caution) {
+        String whom = listOf(caution.whom().stream().map(this::term).toList());
+        String what = text("caution." + caution.hazard().name(), Map.of("whom", whom));
+        return caution.how().isEmpty() ? what : text("caution.how", Map.of("what", what, "how", caution.how()));
+    }
+
+    /// `full sun to part shade` for steps without a gap, else the words one by one.
+    public String exposure(Set<Exposure> exposure) {
+        List<Exposure> steps = exposure.stream().sorted().toList();
+        if (steps.size() > 1 && steps.getLast().stepsTo(steps.getFirst()) == steps.size() - 1) {
+            return text("exposure.range", Map.of("from", term(steps.getFirst()), "to", term(steps.getLast())));
+        }
+        return terms(steps);
+    }
+
+    /// The first letter as a capital, for the start of a line.
+    public String sentence(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(language) + text.substring(1);
+    }
+
+    /// `#3` or `#7, tree form`.
+    public String size(StockSize size, ItemForm form) {
+        return form == ItemForm.REGULAR
+                ? size(size)
+                : text("size.form", Map.of("size", size(size), "form", term(form)));
+    }
+
+    /// `1,200`.
+    public String count(long count) {
+        return String.format(language, "%,d", count);
+    }
+
+    /// What is asked, in a few words: `at most 5 ft tall`.
+    public String wish(Wish wish) {
+        return new WishWords(this).wish(wish);
+    }
+
+    /// Why a plant fits or not, one short line: `grows to 6–8 ft, 1 ft over`.
+    public String reason(Reason reason) {
+        return new WishWords(this).reason(reason);
+    }
+
+    /// Who states what the reason rests on.
+    public Optional<Source> sourceOf(Reason reason) {
+        return switch (reason) {
+            case Reason.Met met -> met.seen().source();
+            case Reason.Missed missed -> missed.seen().source();
+            case Reason.Unknown unknown -> Optional.empty();
+        };
+    }
+}

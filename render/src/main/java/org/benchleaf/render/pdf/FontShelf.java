@@ -1,0 +1,77 @@
+package org.benchleaf.render.pdf;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.security.SecureRandom;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.PrimitiveIterator;
+import org.benchleaf.content.ContentPack;
+import org.openpdf.text.pdf.BaseFont;
+
+/// The fonts of the content pack, parsed once; used by one thread at a time.
+public final class FontShelf {
+    private final Map<Face, BaseFont> fonts = new EnumMap<>(Face.class);
+
+    /// @throws org.benchleaf.content.MissingContent when a font is missing
+    public FontShelf(ContentPack content) {
+        for (Face face : Face.values()) {
+            fonts.put(face, parse(face, content.bytes(face.key())));
+        }
+    }
+
+    private static BaseFont parse(Face face, byte[] bytes) {
+        try {
+            BaseFont font =
+                    BaseFont.createFont(face.key(), BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, bytes, new byte[0]);
+            font.setIncludeCidSet(false);
+            font.setSecureRandom(new PrefixOf(face));
+            return font;
+        } catch (IOException broken) {
+            throw new UncheckedIOException(face.key() + " is no usable font", broken);
+        }
+    }
+
+    BaseFont font(Face face) {
+        return java.util.Objects.requireNonNull(fonts.get(face));
+    }
+
+    /// Width of a text in points.
+    ///
+    /// @param size of type in points
+    public double width(Face face, String text, double size) {
+        return font(face).getWidthPoint(text, 1000f) * size / 1000;
+    }
+
+    /// Whether the face has a glyph for every character; spaces are always there.
+    public boolean canPrint(Face face, String text) {
+        return firstMissing(face, text) < 0;
+    }
+
+    /// The first character the face lacks, or -1.
+    public int firstMissing(Face face, String text) {
+        for (PrimitiveIterator.OfInt points = text.codePoints().iterator(); points.hasNext(); ) {
+            int point = points.nextInt();
+            if (point != ' ' && !font(face).charExists(point)) {
+                return point;
+            }
+        }
+        return -1;
+    }
+
+    /// Gives each embedded subset the same tag every time; the library draws six letters at random, which would make
+    /// two prints of the same page differ.
+    private static final class PrefixOf extends SecureRandom {
+        private static final long serialVersionUID = 1;
+        private final int face;
+
+        PrefixOf(Face face) {
+            this.face = face.ordinal();
+        }
+
+        @Override
+        public double nextDouble() {
+            return (face + 0.5) / 26;
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package org.benchleaf.render.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.benchleaf.content.StockPaper;
+import org.benchleaf.content.Wording;
+import org.benchleaf.render.PrintRefused;
+import org.benchleaf.render.code.CodeImage;
+import org.benchleaf.render.page.Label;
+import org.benchleaf.render.page.LabelRun;
+import org.benchleaf.render.pdf.CodeDrawing;
+import org.benchleaf.render.pdf.Drawing;
+import org.benchleaf.render.pdf.Face;
+import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.shared.Problem;
+
+/// Sets labels in the cells of stock paper: the code at the left, the words beside it, in sizes that follow the cell.
+public final class LabelViews {
+    private static final double POINT_MM = 25.4 / 72;
+    /// Height in mm of the label for which the sizes of type are made.
+    private static final double USUAL_HEIGHT = 25.4;
+
+    private final LabelRun run;
+    private final Wording words;
+    private final FontShelf shelf;
+    private final Typesetter typesetter;
+
+    public LabelViews(LabelRun run, Wording words, FontShelf shelf) {
+        this.run = run;
+        this.words = words;
+        this.shelf = shelf;
+        this.typesetter = new Typesetter(shelf);
+    }
+
+    /// @param cell from 0, by rows from the top left
+    /// @param drawings receives the label's code
+    /// @throws PrintRefused when something does not fit or cannot be printed
+    public LabelView set(Label label, int cell, Map<String, Drawing> drawings) {
+        StockPaper paper = run.paper();
+        String subject = label.title().botanical()
+                + label.lot()
+                        .map(lot -> " (" + words.text("label.lot", Map.of("lot", lot)) + ")")
+                        .orElse("");
+        Characters characters = new Characters(shelf, subject);
+        characters.checked(label.title().botanical().toString(), "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
+        double w = paper.labelWidth();
+        double h = paper.labelHeight();
+        double scale = Math.clamp(h / USUAL_HEIGHT, 0.72, 1.9);
+        double box = Math.min(h - 2.4, w * 0.36);
+        CodeImage code = CodeImage.of(label.link());
+        CodeDrawing drawn =
+                new CodeDrawing(code, code.dotsThatFit(box).orElseThrow(() -> codeTooSmall(code, box, subject)));
+        String codeKey = "figure:code-" + cell;
+        drawings.put(codeKey, drawn);
+        double side = drawn.width() * POINT_MM;
+        double codeLeft = Math.max(0.5, Math.min(1.4 * scale, w * 0.02));
+        double textLeft = codeLeft + side + 0.2;
+        double measure = w - textLeft - 2.6 * scale;
+
+        TextBlock common = label.title().commonNames().stream()
+                .findFirst()
+                .map(text -> text(
+                        characters, text, "common name", Face.FACTS, measure, range(7.6, 7, 6, 1, 1.2, scale), subject))
+                .orElseGet(TextBlock::none);
+        TextBlock size = label.size()
+                .map(stock -> text(
+                        characters,
+                        words.size(stock, label.form()),
+                        "size",
+                        Face.FACTS_STRONG,
+                        measure * 0.66,
+                        range(12, 8, 6.5, 2, 1.05, scale),
+                        subject))
+                .orElseGet(TextBlock::none);
+        TextBlock place = label.place()
+                .map(where -> text(
+                        characters,
+                        where,
+                        "row",
+                        Face.FACTS_STRONG,
+                        measure * 0.34,
+                        range(9.5, 7, 6, 1, 1.1, scale),
+                        subject))
+                .orElseGet(TextBlock::none);
+        String details = details(label);
+        TextBlock detail = details.isEmpty()
+                ? TextBlock.none()
+                : text(characters, details, "lot", Face.FACTS, measure, range(7, 6.4, 6, 1, 1.2, scale), subject);
+
+        double bottom = h - 1.9 * scale;
+        double detailTop = bottom - detail.height();
+        double sizeTop = detailTop - Math.max(size.height(), place.height()) - (detail.isEmpty() ? 0 : 0.2);
+        double nameTop = 1.9 * scale;
+        TextBlock name = name(label, measure, sizeTop - nameTop - common.height(), scale, subject);
+        double commonTop = nameTop + name.height() + 0.3;
+        int column = cell % paper.columns();
+        int row = cell / paper.columns();
+        return new LabelView(
+                round(paper.x(column) + run.nudgeRightMm()),
+                round(paper.y(row) + run.nudgeDownMm()),
+                w,
+                h,
+                codeKey,
+                round(codeLeft),
+                round((h - side) / 2),
+                round(side),
+                round(textLeft),
+                round(measure),
+                round(nameTop),
+                name,
+                round(commonTop),
+                common,
+                round(sizeTop),
+                size,
+                place,
+                round(detailTop),
+                detail);
+    }
+
+    /// The name in the largest type that leaves room for the rest: on up to three lines, or smaller on two.
+    private TextBlock name(Label label, double measureMm, double heightMm, double scale, String subject) {
+        PrintRefused refusal = null;
+        for (TypeRange range : List.of(range(10.5, 8, 7.5, 3, 1.06, scale), range(10.5, 8, 5.8, 2, 1.06, scale))) {
+            try {
+                TextBlock name = typesetter.set(
+                        Typesetter.words(label.title().botanical(), true),
+                        measureMm / POINT_MM,
+                        range,
+                        subject,
+                        "name");
+                if (name.height() <= heightMm) {
+                    return name;
+                }
+                refusal = new PrintRefused(
+                        Problem.of("print.overflow", label.title().botanical().toString())
+                                .with("name", subject)
+                                .with("field", "name")
+                                .with("least", String.format(Locale.ROOT, "%.1f", range.least())));
+            } catch (PrintRefused tooLong) {
+                refusal = tooLong;
+            }
+        }
+        throw java.util.Objects.requireNonNull(refusal);
+    }
+
+    private String details(Label label) {
+        List<String> details = new ArrayList<>();
+        label.lot().ifPresent(lot -> details.add(words.text("label.lot", Map.of("lot", lot))));
+        label.price().ifPresent(price -> details.add(words.money(price)));
+        return String.join(" · ", details);
+    }
+
+    private TextBlock text(
+            Characters characters,
+            String text,
+            String field,
+            Face face,
+            double measureMm,
+            TypeRange range,
+            String subject) {
+        String clean = characters.checked(text, field, face);
+        return clean.isEmpty()
+                ? TextBlock.none()
+                : typesetter.set(Typesetter.words(clean, face), measureMm / POINT_MM, range, subject, field);
+    }
+
+    private static TypeRange range(
+            double largest, double oneLine, double least, int lines, double leading, double scale) {
+        double smallest = Math.max(5.5, least * Math.min(1, scale));
+        return new TypeRange(largest * scale, Math.max(smallest, oneLine * scale), smallest, lines, leading);
+    }
+
+    static PrintRefused codeTooSmall(CodeImage code, double boxMm, String subject) {
+        return new PrintRefused(Problem.of("print.code-too-small", subject)
+                .with("name", subject)
+                .with("module", String.format(Locale.ROOT, "%.2f", code.moduleMm(boxMm)))
+                .with("least", String.format(Locale.ROOT, "%.2f", CodeImage.leastModuleMm())));
+    }
+
+    private static double round(double mm) {
+        return Math.round(mm * 1000) / 1000.0;
+    }
+}

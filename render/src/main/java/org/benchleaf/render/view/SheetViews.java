@@ -1,0 +1,150 @@
+package org.benchleaf.render.view;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BinaryOperator;
+import org.benchleaf.content.Wording;
+import org.benchleaf.render.figure.YearWords;
+import org.benchleaf.render.page.FactKind;
+import org.benchleaf.render.page.ItemLine;
+import org.benchleaf.render.page.PageFact;
+import org.benchleaf.render.page.PlantSheet;
+import org.benchleaf.render.page.SaleNote;
+import org.benchleaf.render.page.StockBlock;
+import org.benchleaf.shared.stock.Availability;
+
+/// Puts a product sheet into words, for paper and for the web.
+final class SheetViews {
+    private static final Set<FactKind> LANDSCAPE =
+            EnumSet.of(FactKind.USES, FactKind.WILDLIFE, FactKind.NATIVE_RANGE, FactKind.NATIVE_STATES);
+    /// Characters in a value that fit one line of a column.
+    private static final int LINE = 30;
+
+    private final Wording words;
+    private final FactWords factWords;
+    /// Checks a text (field, text) and gives it as it is printed.
+    private final BinaryOperator<String> checked;
+
+    /// @param checked gets the field and the text, gives the text as it is shown
+    SheetViews(Wording words, BinaryOperator<String> checked) {
+        this.words = words;
+        this.factWords = new FactWords(words);
+        this.checked = checked;
+    }
+
+    /// @param name set in lines for paper; empty on the web
+    /// @param code side of the code in mm; 0 on the web
+    SheetView view(PlantSheet sheet, TextBlock name, double code) {
+        SourceMarks marks = new SourceMarks(words);
+        String plain = sheet.title().botanical().toString();
+        List<String> names = sheet.title().commonNames();
+        List<String> others = new ArrayList<>(names.subList(Math.min(1, names.size()), names.size()));
+        sheet.title().family().ifPresent(others::add);
+        return new SheetView(
+                words.text("sheet.title", Map.of("name", plain)),
+                name,
+                Typesetter.line(sheet.title().botanical(), true),
+                names.isEmpty() ? "" : checked.apply("common name", names.getFirst()),
+                checked.apply("common name", String.join(" · ", others)),
+                sheet.whyNow().map(text -> checked.apply("selling note", text)).orElse(""),
+                sheet.description()
+                        .map(text -> checked.apply("description", text))
+                        .orElse(""),
+                YearWords.lines(sheet.year(), words).stream()
+                        .map(line -> new SheetView.YearLine(line.part(), line.what()))
+                        .toList(),
+                columns(facts(sheet, false, marks)),
+                facts(sheet, true, marks),
+                sheet.cautions().stream()
+                        .map(caution -> new SheetView.NoteLine(
+                                checked.apply("caution", words.caution(caution.caution())),
+                                marks.mark(caution.source(), false)))
+                        .toList(),
+                sheet.saleNotes().stream().map(note -> saleNote(note, marks)).toList(),
+                sheet.stock().map(this::stock).stream().toList(),
+                sheet.relatives().stream()
+                        .map(relative -> new SheetView.RelativeLine(
+                                words.sentence(words.term(relative.kinship())),
+                                Typesetter.line(relative.other(), false),
+                                relative.key().map(key -> "/p/" + key).orElse("")))
+                        .toList(),
+                marks.lines().stream()
+                        .map(line -> checked.apply("source", line))
+                        .toList(),
+                marks.inheritedNote(),
+                code,
+                sheet.link().toString(),
+                sheet.link().plant().toString(),
+                checked.apply("shop", sheet.shop().name()),
+                checked.apply("shop", sheet.shop().addressLine()));
+    }
+
+    private List<SheetView.FactLine> facts(PlantSheet sheet, boolean landscape, SourceMarks marks) {
+        return sheet.facts().stream()
+                .filter(fact -> LANDSCAPE.contains(fact.kind()) == landscape)
+                .sorted(Comparator.comparing(PageFact::kind))
+                .map(fact -> new SheetView.FactLine(
+                        factWords.label(fact.kind()),
+                        checked.apply(factWords.label(fact.kind()), factWords.value(fact.value())),
+                        marks.mark(fact.source(), fact.inherited())))
+                .toList();
+    }
+
+    /// Two columns of about the same height, read down and then across.
+    private static List<List<SheetView.FactLine>> columns(List<SheetView.FactLine> facts) {
+        int lines = facts.stream().mapToInt(SheetViews::linesOf).sum();
+        int taken = 0;
+        int split = 0;
+        while (split < facts.size() && taken * 2 < lines) {
+            taken += linesOf(facts.get(split++));
+        }
+        return facts.isEmpty() ? List.of() : List.of(facts.subList(0, split), facts.subList(split, facts.size()));
+    }
+
+    private static int linesOf(SheetView.FactLine fact) {
+        return 1 + fact.value().length() / LINE;
+    }
+
+    private SheetView.NoteLine saleNote(SaleNote note, SourceMarks marks) {
+        String standing = words.text("standing." + note.standing().name());
+        String text = note.since()
+                .map(day -> words.text(
+                        "sheet.sale-note.since",
+                        Map.of("region", note.region().name(), "standing", standing, "date", words.date(day))))
+                .orElseGet(() -> words.text(
+                        "sheet.sale-note", Map.of("region", note.region().name(), "standing", standing)));
+        String remark = note.remark().isBlank()
+                ? ""
+                : words.text("list.comma") + note.remark().strip();
+        return new SheetView.NoteLine(
+                checked.apply("sale rule", text + remark), marks.mark(java.util.Optional.of(note.source()), false));
+    }
+
+    private SheetView.StockLines stock(StockBlock stock) {
+        String asOf = words.text(
+                "stock.as-of",
+                Map.of(
+                        "when",
+                        DateTimeFormatter.ofPattern(words.text("time.pattern"), words.language())
+                                .format(stock.asOf())));
+        return new SheetView.StockLines(
+                asOf,
+                stock.items().stream().map(this::row).toList(),
+                stock.items().stream().anyMatch(item -> item.price().isPresent()),
+                stock.items().stream().anyMatch(item -> !item.seen().isEmpty()));
+    }
+
+    private SheetView.StockRow row(ItemLine item) {
+        return new SheetView.StockRow(
+                words.size(item.size(), item.form()),
+                words.availability(item.availability()),
+                words.terms(item.seen()),
+                item.price().map(words::money).orElse(""),
+                item.availability() instanceof Availability.InStock);
+    }
+}

@@ -1,0 +1,70 @@
+package org.benchleaf.search.need;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.benchleaf.shared.measure.LengthRange;
+import org.benchleaf.shared.need.Wish;
+
+/// `under 5 ft`, `6-8 ft`, `at least 10 feet tall`, `up to 6 ft wide`, `5 ft or less`: mature height or spread.
+///
+/// A single length without a word before or after is about that height.
+final class LengthPhrases implements PhraseReader {
+    private static final String NUMBER = "\\d{1,3}(?:\\.\\d+)?";
+    /// `40 in #3` is a count in a size, not forty inches.
+    private static final String UNIT =
+            "(?:ft\\.?|feet|foot|'|inches|inch|in\\.?(?=\\s+(?:tall|high|wide|or|max|min)\\b)"
+                    + "|in\\.?(?!\\s*(?:#|no\\b|a\\b|\\d|\\p{L}{3,}))|\"|cm|metres?|meters?|mm|m)";
+    private static final double ABOUT = 0.2;
+
+    private final Pattern pattern;
+
+    LengthPhrases(Vocabulary words) {
+        String feetAndInches = NUMBER + "\\s*(?:ft|feet|foot|')\\s*\\d{1,2}\\s*(?:inches|inch|in|\")";
+        String range = NUMBER + "\\s*" + UNIT + "?\\s*(?:-|" + words.any("through") + ")\\s*" + NUMBER + "\\s*" + UNIT;
+        String single = NUMBER + "\\s*" + UNIT;
+        pattern = Pattern.compile("(?:(?<most>" + words.any("at most") + ")|(?<least>" + words.any("at least")
+                + "))?\\s*(?<length>" + feetAndInches + "|" + range + "|" + single + ")"
+                + "(?:\\s*(?<wide>" + words.any("wide") + ")|\\s*" + words.any("tall") + ")?"
+                + "(?:\\s*(?<less>" + words.any("or less") + ")|\\s*(?<more>" + words.any("or more") + "))?");
+    }
+
+    @Override
+    public Optional<Taken> read(Sentence sentence, int at) {
+        Optional<Matcher> found = sentence.match(pattern, at);
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        Matcher match = found.get();
+        String length = match.group("length").replaceAll("(?<=ft|in)\\.", "").replaceAll("\\s*-\\s*", "-");
+        return LengthRange.read(length).toOptional().flatMap(range -> taken(sentence, at, match, range));
+    }
+
+    private static Optional<Taken> taken(Sentence sentence, int at, Matcher match, LengthRange range) {
+        boolean wide = match.group("wide") != null;
+        boolean most = match.group("most") != null || match.group("less") != null;
+        boolean least = match.group("least") != null || match.group("more") != null;
+        boolean single = range.lowCm() == range.highCm();
+        if (wide) {
+            // nothing asks for a plant to be wide: the lower end of a span is left alone
+            return least ? Optional.empty() : Optional.of(Taken.of(match.end(), new Wish.NoWiderThan(range.highCm())));
+        }
+        List<Wish> wishes = new ArrayList<>();
+        boolean about = single && !most && !least;
+        if (!most) {
+            wishes.add(new Wish.AtLeastTall(about ? part(range.lowCm(), 1 - ABOUT) : range.lowCm()));
+        }
+        if (!least) {
+            wishes.add(new Wish.NoTallerThan(about ? part(range.highCm(), 1 + ABOUT) : range.highCm()));
+        }
+        Taken taken = Taken.of(match.end(), wishes);
+        String key = about ? "height-about" : "height-when-grown";
+        return Optional.of(taken.with(new Note(key, sentence.words(at, match.end()), range.toString())));
+    }
+
+    private static int part(int cm, double factor) {
+        return Math.max(1, (int) Math.round(cm * factor));
+    }
+}

@@ -1,0 +1,92 @@
+package org.benchleaf.search.need;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.search.NeedQuery;
+import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
+
+/// What was made of a sentence so far.
+final class NeedDraft {
+    private final List<Part> parts = new ArrayList<>();
+    private final List<Note> notes = new ArrayList<>();
+    private final List<String> left = new ArrayList<>();
+    private Taken.StockPart stock = Taken.StockPart.NONE;
+    private Taken.Manner next = Taken.Manner.PLAIN;
+    private boolean runOn;
+
+    void take(String words, Taken taken) {
+        runOn = false;
+        notes.addAll(taken.notes());
+        switch (taken.manner()) {
+            case PERHAPS_AFTER, MUST_AFTER -> next = taken.manner();
+            case PERHAPS_BEFORE -> {
+                if (!parts.isEmpty()) {
+                    Part last = parts.removeLast();
+                    parts.add(last.preferred(words));
+                }
+            }
+            case PLAIN -> {
+                stock = stock.or(taken.stock());
+                List<WeighedWish> wishes =
+                        taken.wishes().stream().map(wish -> weighed(wish, taken.weight())).toList();
+                parts.add(new Part(words, wishes, !taken.stock().isNothing()));
+                next = Taken.Manner.PLAIN;
+            }
+        }
+    }
+
+    private WeighedWish weighed(Wish wish, double weight) {
+        WeighedWish usual = WeighedWish.of(wish);
+        WeighedWish weighed = new WeighedWish(wish, weight, usual.fixed());
+        return switch (next) {
+            case PERHAPS_AFTER -> WordPhrases.preferred(weighed);
+            case MUST_AFTER -> new WeighedWish(wish, weight, true);
+            default -> weighed;
+        };
+    }
+
+    /// A word that was not understood; neighbours are kept together, for they may be a name.
+    void leave(String word) {
+        if (runOn) {
+            left.add(left.removeLast() + " " + word);
+        } else {
+            left.add(word);
+        }
+        runOn = true;
+    }
+
+    void breakOff() {
+        runOn = false;
+    }
+
+    NeedReading reading() {
+        WeighedWish inStock = WeighedWish.of(new Wish.InStock(stock.count().orElse(1), stock.size(), stock.by()));
+        Map<Wish, WeighedWish> wishes = new LinkedHashMap<>();
+        List<Understood> understood = new ArrayList<>();
+        for (Part part : parts) {
+            List<WeighedWish> meant = part.stock() ? List.of(inStock) : part.wishes();
+            for (WeighedWish wish : meant) {
+                if (wishes.containsKey(wish.wish()) || wishes.size() < NeedQuery.MOST_WISHES) {
+                    wishes.putIfAbsent(wish.wish(), wish);
+                    understood.add(new Understood(part.words(), wish));
+                } else {
+                    left.add(part.words());
+                }
+            }
+        }
+        return new NeedReading(new Need(List.copyOf(wishes.values())), understood, left, notes);
+    }
+
+    /// A run of words and what it asks; the wish for stock is put together at the end.
+    private record Part(String words, List<WeighedWish> wishes, boolean stock) {
+        Part preferred(String more) {
+            List<WeighedWish> less =
+                    wishes.stream().map(WordPhrases::preferred).toList();
+            return new Part(words + " " + more, less, stock);
+        }
+    }
+}
