@@ -45,8 +45,9 @@ class StockPaperTest {
 
     @Test
     void everyPaperIsReadAndNamesItsSource() {
-        assertThat(content.papers()).hasSize(14).allSatisfy(paper -> assertThat(paper.source())
-                .isNotBlank());
+        assertThat(content.papers())
+                .hasSize(14)
+                .allSatisfy(paper -> assertThat(paper.source()).isNotBlank());
     }
 
     @Test

@@ -44,7 +44,8 @@ class WordingTest {
     void everyProblemOfTheValuesHasItsSentence() throws IOException {
         Set<String> keys = found("(?:refused|Problem\\.of|new Problem)\\(\\s*\"([^\"]+)\"");
         assertThat(keys).contains("zone.unknown", "size.gallon");
-        assertThat(words.keys()).containsAll(keys.stream().map(key -> "problem." + key).toList());
+        assertThat(words.keys())
+                .containsAll(keys.stream().map(key -> "problem." + key).toList());
     }
 
     @Test
@@ -88,7 +89,8 @@ class WordingTest {
     }
 
     private static Stream<Path> sources() throws IOException {
-        return Files.walk(Path.of("../shared/src/main/java")).filter(file -> file.toString().endsWith(".java"));
+        return Files.walk(Path.of("../shared/src/main/java"))
+                .filter(file -> file.toString().endsWith(".java"));
     }
 
     @Test
@@ -103,10 +105,14 @@ class WordingTest {
         assertThat(words.wish(new Wish.HardyIn(HardinessZone.of(6, 'a')))).isEqualTo("hardy in zone 6a");
         assertThat(words.wish(new Wish.NoTallerThan(152))).isEqualTo("at most 5 ft tall");
         assertThat(words.wish(new Wish.InStock(
-                        40, StockSize.read("#3").toOptional(), YearWeek.read("2027-04-12").toOptional())))
+                        40,
+                        StockSize.read("#3").toOptional(),
+                        YearWeek.read("2027-04-12").toOptional())))
                 .isEqualTo("40 in #3 by the week of 12 April 2027");
         assertThat(words.wish(new Wish.Shows(
-                        Season.FLOWER, Optional.of(MonthSet.between(Month.MAY, Month.JUNE)), Optional.of(ColorFamily.WHITE))))
+                        Season.FLOWER,
+                        Optional.of(MonthSet.between(Month.MAY, Month.JUNE)),
+                        Optional.of(ColorFamily.WHITE))))
                 .isEqualTo("white flower in May–Jun");
     }
 
@@ -117,7 +123,8 @@ class WordingTest {
         assertThat(words.reason(new Reason.Missed(low, tall, new Reason.Shortfall.Centimetres(92))))
                 .isEqualTo("grows to 6–8 ft, 3 ft over");
         assertThat(words.reason(new Reason.Unknown(low))).isEqualTo("height not known");
-        assertThat(words.sourceOf(new Reason.Missed(low, tall, new Reason.Shortfall.NotSo()))).contains(LIST);
+        assertThat(words.sourceOf(new Reason.Missed(low, tall, new Reason.Shortfall.NotSo())))
+                .contains(LIST);
         assertThat(words.reason(new Reason.Missed(
                         new Wish.HardyIn(HardinessZone.of(4, 'a')),
                         new Reason.Seen("5b-9a", Optional.of(LIST), true),
@@ -134,10 +141,13 @@ class WordingTest {
                 .isEqualTo("60 from the week of 5 April 2027");
         assertThat(words.availability(new Availability.SoldOut())).isEqualTo("sold out");
         assertThat(words.money(Money.usDollars("12250.00"))).isEqualTo("$12,250.00");
-        assertThat(words.money(new Money(2150, java.util.Currency.getInstance("CHF")))).isEqualTo("21.50 CHF");
-        assertThat(words.months(MonthSet.between(Month.NOVEMBER, Month.FEBRUARY))).isEqualTo("Nov–Feb");
+        assertThat(words.money(new Money(2150, java.util.Currency.getInstance("CHF"))))
+                .isEqualTo("21.50 CHF");
+        assertThat(words.months(MonthSet.between(Month.NOVEMBER, Month.FEBRUARY)))
+                .isEqualTo("Nov–Feb");
         assertThat(words.months(MonthSet.ALL)).isEqualTo("all year");
-        assertThat(words.size(StockSize.read("5-6 ft B&B").orThrow(), ItemForm.REGULAR)).isEqualTo("5–6 ft B&B");
+        assertThat(words.size(StockSize.read("5-6 ft B&B").orThrow(), ItemForm.REGULAR))
+                .isEqualTo("5–6 ft B&B");
         assertThat(words.length(new LengthRange(90, 150))).isEqualTo("3–5 ft");
     }
 
@@ -145,12 +155,14 @@ class WordingTest {
     void lightWithoutAGapIsARange() {
         assertThat(words.exposure(Set.of(Exposure.FULL_SUN, Exposure.PART_SUN, Exposure.PART_SHADE)))
                 .isEqualTo("full sun to part shade");
-        assertThat(words.exposure(Set.of(Exposure.FULL_SUN, Exposure.PART_SHADE))).isEqualTo("full sun, part shade");
+        assertThat(words.exposure(Set.of(Exposure.FULL_SUN, Exposure.PART_SHADE)))
+                .isEqualTo("full sun, part shade");
     }
 
     @Test
     void cautionsNameWhomTheyConcern() {
-        assertThat(words.caution(Caution.read("toxic: dogs, people - seeds deadly if eaten").orThrow()))
+        assertThat(words.caution(Caution.read("toxic: dogs, people - seeds deadly if eaten")
+                        .orThrow()))
                 .isEqualTo("Poisonous to people and dogs: seeds deadly if eaten");
     }
 

@@ -16,7 +16,8 @@ class CardCodeTest {
     @EnumSource(CardFormat.class)
     void theCodeOnEveryCardLeadsToItsLiveLink(CardFormat format) throws Exception {
         Printer printer = Printer.using(ContentPack.builtIn());
-        try (Printed printed = Printed.of(out -> printer.benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
+        try (Printed printed =
+                Printed.of(out -> printer.benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
             for (int page = 0; page < printed.pages(); page++) {
                 BufferedImage card = printed.image(page, 300);
                 double from = format.widthMm() * 0.6;

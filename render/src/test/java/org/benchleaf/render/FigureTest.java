@@ -45,7 +45,8 @@ class FigureTest {
 
     @Test
     void theStandTellsInWordsWhatItShows() {
-        assertThat(stand(size("3-5 ft", "4-6 ft", Habit.ARCHING, LifeForm.SHRUB)).alternative())
+        assertThat(stand(size("3-5 ft", "4-6 ft", Habit.ARCHING, LifeForm.SHRUB))
+                        .alternative())
                 .isEqualTo("Mature: 3–5 ft tall, 4–6 ft wide. Outline: arching."
                         + " Drawn to scale beside: person 5 ft 7 in, rule 6 ft 7 in (2 m).");
         assertThat(stand(SizeLook.unknown()).alternative()).isEqualTo("Height not known.");
@@ -55,8 +56,12 @@ class FigureTest {
     void atLeastTwelveSilhouettesDiffer() {
         Set<String> drawings = new HashSet<>();
         for (Habit habit : Habit.values()) {
-            drawings.add(stand(size("4-6 ft", "4-6 ft", habit, LifeForm.SHRUB)).marks().toString());
-            drawings.add(stand(size("4-6 ft", "4-6 ft", habit, LifeForm.PERENNIAL)).marks().toString());
+            drawings.add(stand(size("4-6 ft", "4-6 ft", habit, LifeForm.SHRUB))
+                    .marks()
+                    .toString());
+            drawings.add(stand(size("4-6 ft", "4-6 ft", habit, LifeForm.PERENNIAL))
+                    .marks()
+                    .toString());
         }
         assertThat(drawings).hasSizeGreaterThan(24);
     }
@@ -74,7 +79,8 @@ class FigureTest {
         Figure stand = stand(size(height, spread, Habit.ROUNDED, form));
         assertThat(SvgWriter.write(stand, "x")).doesNotContain("NaN").doesNotContain("Infinity");
         double[] reach = {Double.MAX_VALUE, 0, Double.MAX_VALUE, 0};
-        java.util.regex.Matcher place = java.util.regex.Pattern.compile("(?:Move|Line|Curve)\\[(?:[^\\]]*, )?x=([-0-9.E]+), y=([-0-9.E]+)\\]")
+        java.util.regex.Matcher place = java.util.regex.Pattern.compile(
+                        "(?:Move|Line|Curve)\\[(?:[^\\]]*, )?x=([-0-9.E]+), y=([-0-9.E]+)\\]")
                 .matcher(stand.marks().toString().replaceAll("Within\\[.*?marks=\\[.*?\\]\\]\\]\\]", ""));
         while (place.find()) {
             reach[0] = Math.min(reach[0], Double.parseDouble(place.group(1)));
@@ -85,7 +91,9 @@ class FigureTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Ink.Role.class, names = {"TEXT", "SOFT"})
+    @EnumSource(
+            value = Ink.Role.class,
+            names = {"TEXT", "SOFT"})
     void wordsStandOutFromThePaper(Ink.Role role) {
         // WCAG 2.x AA for text: 4.5
         assertThat(role.onPaper().contrastWith(new Srgb(255, 255, 255))).isGreaterThanOrEqualTo(4.5);

@@ -41,7 +41,12 @@ class LabelPrintTest {
             BufferedImage sheet = printed.image(0, DPI);
             for (int cell = 0; cell < 30; cell++) {
                 String read = Printed.decode(
-                        sheet, DPI, paper.x(cell % 3), paper.y(cell / 3), paper.labelWidth() * 0.4, paper.labelHeight());
+                        sheet,
+                        DPI,
+                        paper.x(cell % 3),
+                        paper.y(cell / 3),
+                        paper.labelWidth() * 0.4,
+                        paper.labelHeight());
                 assertThat(read).isEqualTo(labels.get(cell).link().forCode());
             }
         }
@@ -59,8 +64,9 @@ class LabelPrintTest {
                     .start();
             List<String> read = zbar.inputReader().lines().toList();
             assertThat(zbar.waitFor(30, TimeUnit.SECONDS)).isTrue();
-            assertThat(read).containsExactlyInAnyOrderElementsOf(
-                    labels.stream().map(label -> label.link().forCode()).toList());
+            assertThat(read)
+                    .containsExactlyInAnyOrderElementsOf(
+                            labels.stream().map(label -> label.link().forCode()).toList());
         }
     }
 
@@ -103,7 +109,10 @@ class LabelPrintTest {
     void columnsAreFilledDownwardWhenAsked() throws IOException {
         LabelRun run = new LabelRun(paper, Set.of(), LabelRun.FillOrder.BY_COLUMN, 0, 0);
         try (Printed printed = print(Samples.labels(11), run)) {
-            double eleventh = printed.glyphs(0).stream().mapToDouble(TextPosition::getXDirAdj).max().orElseThrow();
+            double eleventh = printed.glyphs(0).stream()
+                    .mapToDouble(TextPosition::getXDirAdj)
+                    .max()
+                    .orElseThrow();
             assertThat(mm(eleventh)).isBetween(paper.x(1), paper.x(2));
         }
     }
@@ -123,7 +132,8 @@ class LabelPrintTest {
     @Test
     void aCodeTooSmallToReadIsRefused() {
         LabelRun tiny = LabelRun.on(ContentPack.builtIn().paper("letter-80"));
-        assertThatThrownBy(() -> printer.labels(Samples.labels(1), tiny, PrintStyle.ENGLISH, OutputStream.nullOutputStream()))
+        assertThatThrownBy(() ->
+                        printer.labels(Samples.labels(1), tiny, PrintStyle.ENGLISH, OutputStream.nullOutputStream()))
                 .isInstanceOfSatisfying(PrintRefused.class, refused -> {
                     assertThat(refused.problem().key()).isEqualTo("print.code-too-small");
                     assertThat(refused.problem().details()).containsEntry("least", "0.42");
@@ -131,14 +141,30 @@ class LabelPrintTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"letter-10", "letter-20", "letter-14", "letter-6", "letter-cards-10", "letter-cards-4", "a4-21", "a4-24", "a4-14", "a4-8"})
+    @ValueSource(
+            strings = {
+                "letter-10",
+                "letter-20",
+                "letter-14",
+                "letter-6",
+                "letter-cards-10",
+                "letter-cards-4",
+                "a4-21",
+                "a4-24",
+                "a4-14",
+                "a4-8"
+            })
     void labelsFitEveryPaperThatHoldsACode(String key) throws IOException {
-        try (Printed printed = print(Samples.labels(6), LabelRun.on(ContentPack.builtIn().paper(key)))) {
+        try (Printed printed =
+                print(Samples.labels(6), LabelRun.on(ContentPack.builtIn().paper(key)))) {
             assertThat(printed.text(0)).contains("Itea virginica");
         }
     }
 
     private static double topOf(Printed printed, int page) throws IOException {
-        return mm(printed.glyphs(page).stream().mapToDouble(TextPosition::getYDirAdj).min().orElseThrow());
+        return mm(printed.glyphs(page).stream()
+                .mapToDouble(TextPosition::getYDirAdj)
+                .min()
+                .orElseThrow());
     }
 }

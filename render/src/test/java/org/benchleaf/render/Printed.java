@@ -109,14 +109,17 @@ final class Printed implements AutoCloseable {
     }
 
     /// The QR code in a part of a picture; places in mm from the top left.
-    static String decode(BufferedImage image, int dpi, double left, double top, double width, double height) throws Exception {
+    static String decode(BufferedImage image, int dpi, double left, double top, double width, double height)
+            throws Exception {
         int x = (int) Math.max(0, left / 25.4 * dpi);
         int y = (int) Math.max(0, top / 25.4 * dpi);
         int w = (int) Math.min(image.getWidth() - x, width / 25.4 * dpi);
         int h = (int) Math.min(image.getHeight() - y, height / 25.4 * dpi);
         int[] pixels = image.getRGB(x, y, w, h, null, 0, w);
         BinaryBitmap bitmap = new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(w, h, pixels)));
-        return new QRCodeReader().decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true)).getText();
+        return new QRCodeReader()
+                .decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true))
+                .getText();
     }
 
     @Override

@@ -33,7 +33,8 @@ class PrinterTest {
     @ParameterizedTest
     @EnumSource(CardFormat.class)
     void cardsAreOnePageEachInTheirExactSize(CardFormat format) throws IOException {
-        try (Printed printed = Printed.of(out -> printer.benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
+        try (Printed printed =
+                Printed.of(out -> printer.benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
             assertThat(printed.pages()).isEqualTo(Samples.cards().size());
             for (int page = 0; page < printed.pages(); page++) {
                 assertThat(printed.widthMm(page)).isCloseTo(format.widthMm(), within(0.05));
@@ -45,7 +46,8 @@ class PrinterTest {
     @ParameterizedTest
     @EnumSource(SheetFormat.class)
     void sheetsAreOnePageEachInTheirExactSize(SheetFormat format) throws IOException {
-        try (Printed printed = Printed.of(out -> printer.plantSheets(Samples.sheets(), format, PrintStyle.ENGLISH, out))) {
+        try (Printed printed =
+                Printed.of(out -> printer.plantSheets(Samples.sheets(), format, PrintStyle.ENGLISH, out))) {
             assertThat(printed.pages()).isEqualTo(Samples.sheets().size());
             assertThat(printed.widthMm(0)).isCloseTo(format.widthMm(), within(0.05));
             assertThat(printed.heightMm(0)).isCloseTo(format.heightMm(), within(0.05));
@@ -70,7 +72,8 @@ class PrinterTest {
             assertThat(printed.text(0))
                     .contains("1 from memory", "2 Rutgers NJAES E271", "3 USDA PLANTS")
                     .contains("120 now", "60 from the week of 5 April 2027", "sold out")
-                    .contains("Not on a list does not mean safe. In an emergency call poison control (US: 1-800-222-1222).");
+                    .contains(
+                            "Not on a list does not mean safe. In an emergency call poison control (US: 1-800-222-1222).");
             assertThat(printed.text(1))
                     .contains("New York: sale restricted since 10 March 2015")
                     .contains("Local law decides; ask your state department of agriculture.");
@@ -99,19 +102,24 @@ class PrinterTest {
     @Test
     void theDocumentAsksForNoScalingAndSaysItsTitleAndLanguage() throws IOException {
         try (Printed printed = Printed.of(out -> cards(Samples.cards(), out))) {
-            COSDictionary preferences =
-                    printed.document().getDocumentCatalog().getViewerPreferences().getCOSObject();
-            assertThat(preferences.getNameAsString(COSName.getPDFName("PrintScaling"))).isEqualTo("None");
+            COSDictionary preferences = printed.document()
+                    .getDocumentCatalog()
+                    .getViewerPreferences()
+                    .getCOSObject();
+            assertThat(preferences.getNameAsString(COSName.getPDFName("PrintScaling")))
+                    .isEqualTo("None");
             assertThat(printed.document().getDocumentCatalog().getLanguage()).isEqualTo("en");
             assertThat(printed.document().getDocumentInformation().getTitle()).isEqualTo("Bench cards");
-            assertThat(printed.document().getDocumentInformation().getCreationDate()).isNull();
+            assertThat(printed.document().getDocumentInformation().getCreationDate())
+                    .isNull();
             assertThat(printed.document().getVersion()).isEqualTo(1.7f);
         }
     }
 
     @Test
     void markupInTheCatalogIsPrintedLiterally() throws IOException {
-        BenchCard hostile = withShop(Samples.iteaCard(), new Shop("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}"));
+        BenchCard hostile =
+                withShop(Samples.iteaCard(), new Shop("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}"));
         try (Printed printed = Printed.of(out -> cards(List.of(hostile), out))) {
             assertThat(printed.text(0)).contains("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}");
         }
@@ -121,11 +129,13 @@ class PrinterTest {
     void aCharacterNoFontHasStopsThePrintAndIsNamed() {
         BenchCard card = withTitle(Samples.iteaCard(), PlantTitle.of(Samples.ITEA, "sweetspire 花"));
         assertThatThrownBy(() -> cards(List.of(card), OutputStream.nullOutputStream()))
-                .isInstanceOfSatisfying(PrintRefused.class, refused -> assertThat(refused.problem().details())
-                        .containsEntry("character", "花")
-                        .containsEntry("code", "U+82B1")
-                        .containsEntry("field", "common name")
-                        .containsEntry("name", "Itea virginica 'Henry's Garnet'"));
+                .isInstanceOfSatisfying(
+                        PrintRefused.class,
+                        refused -> assertThat(refused.problem().details())
+                                .containsEntry("character", "花")
+                                .containsEntry("code", "U+82B1")
+                                .containsEntry("field", "common name")
+                                .containsEntry("name", "Itea virginica 'Henry's Garnet'"));
     }
 
     @Test
@@ -153,22 +163,27 @@ class PrinterTest {
     void nothingToPrintIsRefused() {
         assertThatThrownBy(() -> cards(List.of(), OutputStream.nullOutputStream()))
                 .isInstanceOfSatisfying(
-                        PrintRefused.class, refused -> assertThat(refused.problem().key()).isEqualTo("print.nothing"));
+                        PrintRefused.class,
+                        refused -> assertThat(refused.problem().key()).isEqualTo("print.nothing"));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"styles/none.css", "file:///etc/hostname", "http://shop.example/x.css", "../../pom.xml"})
     void aStyleSheetThatIsMissingOrElsewhereStopsThePrint(String address, @TempDir Path shop) throws IOException {
-        String template = ContentPack.builtIn().text("templates/bench-card.ftlh").replace("styles/card.css", address);
+        String template =
+                ContentPack.builtIn().text("templates/bench-card.ftlh").replace("styles/card.css", address);
         assertThatThrownBy(() -> printWith(shop, "templates/bench-card.ftlh", template))
                 .isInstanceOf(MissingContent.class)
                 .hasMessageStartingWith(address + " is missing from ");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"file:///etc/hostname", "http://shop.example/x.png", "data:image/png;base64,AAAA", "figure:none"})
+    @ValueSource(
+            strings = {"file:///etc/hostname", "http://shop.example/x.png", "data:image/png;base64,AAAA", "figure:none"
+            })
     void aPictureThatIsNoFigureOfThePageStopsThePrint(String address, @TempDir Path shop) throws IOException {
-        String template = ContentPack.builtIn().text("templates/bench-card.ftlh").replace("figure:code", address);
+        String template =
+                ContentPack.builtIn().text("templates/bench-card.ftlh").replace("figure:code", address);
         assertThatThrownBy(() -> printWith(shop, "templates/bench-card.ftlh", template))
                 .isInstanceOf(MissingContent.class)
                 .hasMessageStartingWith("picture " + address + " is missing from ");
@@ -176,7 +191,8 @@ class PrinterTest {
 
     @Test
     void aBackgroundPictureStopsThePrint(@TempDir Path shop) throws IOException {
-        String style = ContentPack.builtIn().text("styles/card.css") + ".card { background-image: url(file:///etc/hostname) }";
+        String style =
+                ContentPack.builtIn().text("styles/card.css") + ".card { background-image: url(file:///etc/hostname) }";
         assertThatThrownBy(() -> printWith(shop, "styles/card.css", style)).isInstanceOf(MissingContent.class);
     }
 
@@ -209,7 +225,11 @@ class PrinterTest {
         Files.createDirectories(shop.resolve(key).getParent());
         Files.writeString(shop.resolve(key), text);
         Printer.using(ContentPack.withShopFolder(shop))
-                .benchCards(List.of(Samples.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, OutputStream.nullOutputStream());
+                .benchCards(
+                        List.of(Samples.iteaCard()),
+                        CardFormat.LARGE,
+                        PrintStyle.ENGLISH,
+                        OutputStream.nullOutputStream());
     }
 
     private static BenchCard withShop(BenchCard card, Shop shop) {

@@ -17,7 +17,10 @@ class WebPagesTest {
         for (PlantSheet sheet : Samples.sheets()) {
             String page = pages.plantPage(sheet, PrintStyle.ENGLISH);
             assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(120_000);
-            assertThat(page).startsWith("<!DOCTYPE html>").doesNotContain("<script").doesNotContain("http://");
+            assertThat(page)
+                    .startsWith("<!DOCTYPE html>")
+                    .doesNotContain("<script")
+                    .doesNotContain("http://");
         }
     }
 

@@ -24,8 +24,21 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
     /// Families of words asked for by the name of a constant or of a wish, tested one by one with the wording.
     private static final List<String> FAMILIES = List.of(
-            "term.", "problem.", "wish.", "met.", "missed.", "unknown.", "short.", "month.", "money.", "fact.", "standing.",
-            "caution.", "card.water.", "stand.person.", "stand.rule.");
+            "term.",
+            "problem.",
+            "wish.",
+            "met.",
+            "missed.",
+            "unknown.",
+            "short.",
+            "month.",
+            "money.",
+            "fact.",
+            "standing.",
+            "caution.",
+            "card.water.",
+            "stand.person.",
+            "stand.rule.");
 
     private final Wording words = Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.BOTH);
 
@@ -66,7 +79,8 @@ class WordsTest {
 
     @Test
     void everyRefusalOfAPrintHasItsSentence() throws IOException {
-        Matcher refused = Pattern.compile("Problem\\.of\\(\\s*\"(print\\.[^\"]+)\"").matcher(java(Path.of("src/main/java")));
+        Matcher refused =
+                Pattern.compile("Problem\\.of\\(\\s*\"(print\\.[^\"]+)\"").matcher(java(Path.of("src/main/java")));
         while (refused.find()) {
             assertThat(words.keys()).contains("problem." + refused.group(1));
         }
@@ -75,7 +89,10 @@ class WordsTest {
     private static Set<String> asked() throws IOException {
         Set<String> asked = new TreeSet<>();
         Matcher literal = Pattern.compile("\"([a-z][A-Za-z.-]+)\"")
-                .matcher(java(Path.of("src/main/java")) + java(Path.of("../content/src/main/java")) + java(Path.of("../app/src/main/java")) + templates());
+                .matcher(java(Path.of("src/main/java"))
+                        + java(Path.of("../content/src/main/java"))
+                        + java(Path.of("../app/src/main/java"))
+                        + templates());
         while (literal.find()) {
             asked.add(literal.group(1));
         }
@@ -93,7 +110,8 @@ class WordsTest {
     private static String all(Path folder, String ending) throws IOException {
         StringBuilder text = new StringBuilder();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(ending)).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(ending)).toList()) {
                 text.append(Files.readString(file));
             }
         }

@@ -46,7 +46,8 @@ final class DocumentMarks extends DefaultPDFCreationListener {
     /// The engine takes the title of the first page for that of the whole.
     @Override
     public void onClose(ITextRenderer renderer) {
-        PdfDictionary info = Objects.requireNonNull(renderer.getWriter(), "a PDF about to be closed").getInfo();
+        PdfDictionary info = Objects.requireNonNull(renderer.getWriter(), "a PDF about to be closed")
+                .getInfo();
         info.put(PdfName.TITLE, new PdfString(title, PdfObject.TEXT_UNICODE));
     }
 }

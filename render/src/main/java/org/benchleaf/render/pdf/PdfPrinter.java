@@ -91,7 +91,9 @@ public final class PdfPrinter {
 
     private static int pageCount(ITextRenderer renderer) {
         BlockBox root = Objects.requireNonNull(renderer.getRootBox(), "a page that is laid out");
-        return Objects.requireNonNull(root.getLayer(), "a page that is laid out").getPages().size();
+        return Objects.requireNonNull(root.getLayer(), "a page that is laid out")
+                .getPages()
+                .size();
     }
 
     /// A parser that refuses any DOCTYPE, and with it every entity of a page's own.

@@ -116,6 +116,7 @@ public final class LabelViews {
                 common,
                 round(sizeTop),
                 size,
+                round(sizeTop + size.height() - place.height() + lastBaseline(place) - lastBaseline(size)),
                 place,
                 round(detailTop),
                 detail);
@@ -124,7 +125,7 @@ public final class LabelViews {
     /// The name in the largest type that leaves room for the rest: on up to three lines, or smaller on two.
     private TextBlock name(Label label, double measureMm, double heightMm, double scale, String subject) {
         PrintRefused refusal = null;
-        for (TypeRange range : List.of(range(10.5, 8, 7.5, 3, 1.06, scale), range(10.5, 8, 5.8, 2, 1.06, scale))) {
+        for (TypeRange range : List.of(range(10.5, 9.4, 7.5, 3, 1.06, scale), range(10.5, 8, 5.8, 2, 1.06, scale))) {
             try {
                 TextBlock name = typesetter.set(
                         Typesetter.words(label.title().botanical(), true),
@@ -145,6 +146,12 @@ public final class LabelViews {
             }
         }
         throw java.util.Objects.requireNonNull(refusal);
+    }
+
+    /// How far the lower edge of a block lies under its last baseline, in mm: half the leading less what the face
+    /// rises above the middle of its line (Source Sans 3: ascent 1.024, descent 0.400).
+    private static double lastBaseline(TextBlock block) {
+        return (block.leading() / 2 - block.size() * (1.024 - 0.4) / 2) * POINT_MM;
     }
 
     private String details(Label label) {
