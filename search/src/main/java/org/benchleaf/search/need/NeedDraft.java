@@ -31,8 +31,9 @@ final class NeedDraft {
             }
             case PLAIN -> {
                 stock = stock.or(taken.stock());
-                List<WeighedWish> wishes =
-                        taken.wishes().stream().map(wish -> weighed(wish, taken.weight())).toList();
+                List<WeighedWish> wishes = taken.wishes().stream()
+                        .map(wish -> weighed(wish, taken.weight()))
+                        .toList();
                 parts.add(new Part(words, wishes, !taken.stock().isNothing()));
                 next = Taken.Manner.PLAIN;
             }
@@ -84,8 +85,7 @@ final class NeedDraft {
     /// A run of words and what it asks; the wish for stock is put together at the end.
     private record Part(String words, List<WeighedWish> wishes, boolean stock) {
         Part preferred(String more) {
-            List<WeighedWish> less =
-                    wishes.stream().map(WordPhrases::preferred).toList();
+            List<WeighedWish> less = wishes.stream().map(WordPhrases::preferred).toList();
             return new Part(words + " " + more, less, stock);
         }
     }
