@@ -4,10 +4,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
+import java.util.HashSet;
 import java.util.Locale;
+import java.util.Set;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
@@ -15,7 +14,6 @@ import org.benchleaf.app.service.Relatives;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
-import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
@@ -95,8 +93,11 @@ public final class Benchleaf implements AutoCloseable {
         return index;
     }
 
+    /// Knows the genera of the catalog, so that "no Thuja" is understood. Costs one pass over the plants: keep it.
     public NeedReader needReader() {
-        return new NeedReader(Vocabulary.english());
+        Set<String> genera = new HashSet<>();
+        catalog.view().forEachPlant(plant -> genera.add(plant.name().genus()));
+        return new NeedReader(Vocabulary.english().withGenera(genera));
     }
 
     public NeedSearch needSearch() {
@@ -112,7 +113,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, settings.language(), new Relatives(catalog.names()));
+        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()));
     }
 
     public PrintService printing() {
@@ -125,18 +126,6 @@ public final class Benchleaf implements AutoCloseable {
 
     public ImportService imports() {
         return new ImportService(catalog);
-    }
-
-    /// The plants of a genus that are still grown, in the order of their names.
-    public List<PlantRecord> plantsOfGenus(String genus) {
-        List<PlantRecord> plants = new ArrayList<>();
-        catalog.view().forEachPlant(plant -> {
-            if (plant.name().genus().equals(genus)) {
-                plants.add(plant);
-            }
-        });
-        plants.sort(Comparator.comparing(PlantRecord::name));
-        return plants;
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.

@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.benchleaf.app.cli.Console;
 import org.benchleaf.app.cli.RootCommand;
 import org.benchleaf.content.ContentPack;
@@ -14,9 +16,13 @@ import picocli.CommandLine;
 
 /// The program's start: words of the command line in, exit code out.
 public final class Main {
+    /// Lucene recommends a JDK module in incubation at every start; held here so that the level is not forgotten.
+    private static final Logger LUCENE = Logger.getLogger("org.apache.lucene.internal.vectorization");
+
     private Main() {}
 
     public static void main(String[] arguments) {
+        LUCENE.setLevel(Level.SEVERE);
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
         int code = run(new Console(out, err), Clock.systemDefaultZone(), arguments);

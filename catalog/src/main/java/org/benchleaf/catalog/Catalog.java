@@ -46,9 +46,8 @@ public final class Catalog implements AutoCloseable {
     ///
     /// @return the state it made; the state it found when nothing was different
     /// @throws ImportRefused when the catalog has changed since the plan was made (`import.stale`), or a row
-    /// contradicts
-    ///     it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`, `item.numbers.used.up`; nothing is applied
-    /// then
+    ///     contradicts it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`, `item.numbers.used.up`;
+    ///     nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
         return store.apply(plan);
     }

@@ -3,8 +3,7 @@ package org.benchleaf.catalog;
 import org.benchleaf.shared.Problem;
 
 /// The catalog's file cannot be created, opened, read or written: it is missing, read-only, damaged, full, not ours,
-/// made
-/// by a newer program, or held by another one.
+/// made by a newer program, or held by another one.
 public final class CatalogUnusable extends CatalogException {
     public CatalogUnusable(Problem problem) {
         super(problem.key() + " " + problem.details(), problem);

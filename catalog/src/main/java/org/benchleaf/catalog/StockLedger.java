@@ -7,8 +7,7 @@ public interface StockLedger {
     /// Adds one entry; when this returns [LedgerResult.Applied] the entry survives a power cut.
     ///
     /// A telephone without signal sends its entries later, and again when no answer came: the idempotency key, made
-    /// where
-    /// the entry was made, sees to it that an entry counts once however often it arrives.
+    /// where the entry was made, sees to it that an entry counts once however often it arrives.
     ///
     /// @param lot the grower's number for it
     /// @param kind what happened

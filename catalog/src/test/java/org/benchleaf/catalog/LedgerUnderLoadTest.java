@@ -78,8 +78,8 @@ class LedgerUnderLoadTest {
         return sum;
     }
 
-    /// The program is killed with SIGKILL in the middle of writing, a few times; what it had acknowledged is there
-    /// once.
+    /// The program is killed with SIGKILL in the middle of writing, a few times; what it had
+    /// acknowledged is there once.
     @Test
     void keepsEveryAcknowledgedEntryOnceWhenTheProgramIsKilled() throws Exception {
         Path file = folder.resolve("catalog.db");

@@ -35,7 +35,7 @@ public final class InMemoryCatalogView implements CatalogView {
     }
 
     public synchronized void retire(PlantKey key) {
-        PlantRecord plant = plants.get(key);
+        PlantRecord plant = plant(key).orElseThrow();
         put(new PlantRecord(
                 key,
                 plant.name(),

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.ItemRecord;
@@ -121,8 +122,8 @@ public final class RandomWorld {
                 "cautions",
                 "none known|toxic: dogs, cats - all parts|thorns: people|irritant: children - sap|spreads: gardens"
                         + "|toxic: horses|pollen: people");
-        for (String attribute : List.of(
-                "drought_tolerance", "wet_tolerance", "salt_soil", "salt_spray", "compaction")) {
+        for (String attribute :
+                List.of("drought_tolerance", "wet_tolerance", "salt_soil", "salt_spray", "compaction")) {
             texts.put(attribute, TOLERANCES);
         }
         for (var attribute : Attributes.all()) {
@@ -134,7 +135,7 @@ public final class RandomWorld {
             texts.put(attribute, MONTHS);
         }
         Map<String, String[]> pools = new LinkedHashMap<>();
-        texts.keySet().stream().sorted().forEach(id -> pools.put(id, texts.get(id).split("\\|")));
+        new TreeMap<>(texts).forEach((id, choices) -> pools.put(id, choices.split("\\|")));
         return pools;
     }
 }

@@ -50,6 +50,17 @@ public interface Term {
     }
 
     private static String fold(String text) {
-        return text.strip().toLowerCase(Locale.ROOT).replaceAll("[-_\\s]+", " ");
+        StringBuilder folded = new StringBuilder(text.length());
+        boolean gap = false;
+        for (int at = 0; at < text.length(); at++) {
+            char c = text.charAt(at);
+            if (c == '-' || c == '_' || Character.isWhitespace(c)) {
+                gap = true;
+            } else {
+                folded.append(gap && !folded.isEmpty() ? " " : "").append(c);
+                gap = false;
+            }
+        }
+        return folded.toString().toLowerCase(Locale.ROOT);
     }
 }

@@ -80,15 +80,18 @@ final class AnswerText {
         PlantRecord plant = match.plant();
         String common = plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
         out.println(pad(place + ".", 3) + " " + plant.name() + common + "  [" + plant.key() + "]");
-        for (Reason reason : match.fit().reasons()) {
-            String mark = switch (reason) {
-                case Reason.Met met -> "✓";
-                case Reason.Missed missed -> "✗";
-                case Reason.Unknown unknown -> "?";
-            };
-            out.println("    " + mark + " " + wording.reason(reason));
-        }
+        // two wishes met by one fact, such as both ends of a height, are said once
+        match.fit().reasons().stream().map(this::reason).distinct().forEach(out::println);
         out.println("    " + stock(match.stock(), now));
+    }
+
+    private String reason(Reason reason) {
+        String mark = switch (reason) {
+            case Reason.Met met -> "✓";
+            case Reason.Missed missed -> "✗";
+            case Reason.Unknown unknown -> "?";
+        };
+        return "    " + mark + " " + wording.reason(reason);
     }
 
     /// What can be had of it now, the sizes in the order of a price list.

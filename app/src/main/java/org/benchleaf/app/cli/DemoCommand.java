@@ -6,13 +6,14 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
-import org.benchleaf.app.Refusal;
 import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
@@ -28,8 +29,9 @@ import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.NeedQuery;
+import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.NeedReading;
-import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthStyle;
 import org.benchleaf.shared.measure.YearWeek;
@@ -44,7 +46,7 @@ final class DemoCommand implements Callable<Integer> {
     private static final List<String> NEEDS = List.of(
             "fall color, zone 6, shade, under 5 ft, 40 in #3",
             "evergreen screen 10-20 ft for zone 5b, deer resistant, no Thuja, 20 in #15 by mid April",
-            "native shrubs for wet soil, red stems or berries in winter, under $40");
+            "native shrubs for wet soil, berries in winter, zone 5, 25 in #5, under $40");
 
     private static final int SHOWN = 3;
     private static final Settings SETTINGS =
@@ -66,8 +68,7 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         makeWorkspace();
         try (Benchleaf benchleaf = Benchleaf.open(folder, clock)) {
-            PlantRecord best = answerNeeds(benchleaf);
-            printDocuments(benchleaf, best);
+            printDocuments(benchleaf, answerNeeds(benchleaf));
         }
         return ErrorReport.DONE;
     }
@@ -100,34 +101,34 @@ final class DemoCommand implements Callable<Integer> {
         }
     }
 
-    private PlantRecord answerNeeds(Benchleaf benchleaf) {
+    /// @return the plants shown, in the order shown
+    private List<PlantRecord> answerNeeds(Benchleaf benchleaf) {
         YearWeek week = YearWeek.of(benchleaf.today());
-        Optional<PlantRecord> best = Optional.empty();
+        NeedReader reader = benchleaf.needReader();
+        Map<PlantKey, PlantRecord> shown = new LinkedHashMap<>();
         for (String need : NEEDS) {
-            NeedReading reading = benchleaf.needReader().read(need, benchleaf.today());
+            NeedReading reading = reader.read(need, benchleaf.today());
             NeedAnswer answer = benchleaf.needSearch().answer(new NeedQuery(reading.need(), "", week, 0, SHOWN));
             say("");
             say("» " + need);
             new AnswerText(benchleaf.wording()).write(reading, reading.need().wishes(), answer, 0, week, console.out());
-            if (best.isEmpty()) {
-                best = answer.matches().stream().findFirst().map(match -> match.plant());
-            }
+            answer.matches().forEach(match -> shown.put(match.plant().key(), match.plant()));
         }
-        return best.orElseThrow(() -> new Refusal(Problem.of("plant.unknown", NEEDS.get(0))));
+        return List.copyOf(shown.values());
     }
 
-    private void printDocuments(Benchleaf benchleaf, PlantRecord plant) {
+    private void printDocuments(Benchleaf benchleaf, List<PlantRecord> shown) {
+        PlantRecord plant = shown.get(0);
         Path print = folder.resolve("print");
         PrintService printing = benchleaf.printing();
         printing.plantSheets(List.of(plant), SheetFormat.LETTER, print.resolve("product-sheet.pdf"));
         printing.benchCards(List.of(plant), Optional.empty(), true, CardFormat.LARGE, print.resolve("bench-card.pdf"));
-        List<PlantRecord> labelled = benchleaf.plantsOfGenus(plant.name().genus());
-        printing.labels(labelled, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
+        printing.labels(shown, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
         say("");
         say("Printed for " + plant.name() + ":");
         say("  " + print.resolve("product-sheet.pdf"));
         say("  " + print.resolve("bench-card.pdf"));
-        say("  " + print.resolve("labels.pdf") + " (30 to a sheet, for every lot of " + plant.name().genus() + ")");
+        say("  " + print.resolve("labels.pdf") + " (30 to a sheet, one for every lot of the plants above)");
         String at = folder.equals(Path.of("demo")) ? "" : " --workspace " + folder;
         say("The codes lead to the live page. See it with ./benchleaf serve" + at + " and open " + LiveLink.of(benchleaf.settings().base(), plant.key()));
     }

@@ -4,11 +4,12 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.app.Settings;
+import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.CommonName;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.ItemRecord;
@@ -39,13 +40,13 @@ import org.benchleaf.shared.stock.Condition;
 /// same page.
 public final class SheetAssembler {
     private final Settings settings;
-    private final Locale language;
+    private final CatalogView catalog;
     private final Relatives relatives;
 
-    /// @param language in which common names are given
-    public SheetAssembler(Settings settings, Locale language, Relatives relatives) {
+    /// @param catalog where a cultivar's taxon is looked up
+    public SheetAssembler(Settings settings, CatalogView catalog, Relatives relatives) {
         this.settings = settings;
-        this.language = language;
+        this.catalog = catalog;
         this.relatives = relatives;
     }
 
@@ -101,12 +102,20 @@ public final class SheetAssembler {
                 LiveLink.of(settings.base(), item.key()));
     }
 
+    /// A cultivar without a common name of its own is called as its taxon is.
     private PlantTitle title(PlantRecord plant) {
-        List<String> common = plant.commonNames().stream()
-                .filter(name -> name.language().getLanguage().equals(language.getLanguage()))
-                .map(name -> name.text())
+        List<String> own = commonNames(plant);
+        List<String> names = own.isEmpty()
+                ? plant.taxon().flatMap(catalog::plant).map(this::commonNames).orElse(List.of())
+                : own;
+        return new PlantTitle(plant.name(), names, plant.facts().value(Attributes.FAMILY));
+    }
+
+    private List<String> commonNames(PlantRecord plant) {
+        return plant.commonNames().stream()
+                .filter(name -> name.language().getLanguage().equals(settings.language().getLanguage()))
+                .map(CommonName::text)
                 .toList();
-        return new PlantTitle(plant.name(), common, plant.facts().value(Attributes.FAMILY));
     }
 
     private Shop shop() {

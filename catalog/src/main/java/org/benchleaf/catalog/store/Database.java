@@ -32,8 +32,7 @@ final class Database implements AutoCloseable {
     }
 
     /// Reads one state. A read inside a read sees the state of the outer one and needs no connection of its own, so
-    /// that
-    /// readers can never wait for each other.
+    /// that readers can never wait for each other.
     <T> T read(Work<T> work) {
         Session outer = underWay.get();
         if (outer != null) {

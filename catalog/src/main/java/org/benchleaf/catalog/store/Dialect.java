@@ -17,8 +17,7 @@ interface Dialect {
     String words(String migration);
 
     /// An aggregate that joins a text of many rows, in no promised order: one long text crosses into Java much faster
-    /// than
-    /// many short ones.
+    /// than many short ones.
     ///
     /// @param text an SQL expression
     /// @param between one character

@@ -54,8 +54,7 @@ final class FactShelf {
     }
 
     /// Of equal standing the one stated last is chosen, so that of two rows in one file the later one counts; failing
-    /// that
-    /// the choice stays as it was.
+    /// that the choice stays as it was.
     private static void choose(Map<Integer, Row> rows, int statedLast) {
         Comparator<Map.Entry<Integer, Row>> order = Map.Entry.<Integer, Row>comparingByValue(Row::compareStanding)
                 .thenComparing(entry -> entry.getKey() == statedLast)

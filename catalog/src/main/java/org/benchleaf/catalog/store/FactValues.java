@@ -17,9 +17,8 @@ final class FactValues {
 
     /// The fact that a row holds.
     ///
-    /// @return empty for a value that this program cannot read: [StoreCheck] names it, and one bad cell must not keep
-    /// the
-    ///     whole catalog from being read
+    /// @return empty for a value that this program cannot read: [StoreCheck] names it, and one bad cell must not
+    ///     keep the whole catalog from being read
     Optional<Fact<?>> fact(String attribute, String value, Source source) {
         Column<?> column = columns.get(attribute);
         return column == null ? Optional.empty() : column.fact(value, source);

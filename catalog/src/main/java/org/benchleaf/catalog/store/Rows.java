@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/// Reads rows for many keys at once: one query for up to [#MOST] of them, on the bare driver because this is the hot
-/// path.
+/// Reads rows for many keys at once: one query for up to [#MOST] of them, on the bare driver because this
+/// is the hot path.
 final class Rows {
     /// Keys in one query; a database takes some thousands.
     static final int MOST = 512;

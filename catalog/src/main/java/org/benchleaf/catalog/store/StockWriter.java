@@ -19,8 +19,8 @@ import org.benchleaf.shared.Term;
 import org.benchleaf.shared.measure.YearWeek;
 import org.jspecify.annotations.Nullable;
 
-/// Writes what a plan says of lots: items by plant, size and form; counts as entries of the ledger, only where they
-/// differ.
+/// Writes what a plan says of lots: items by plant, size and form; counts as entries of the ledger,
+/// only where they differ.
 final class StockWriter {
     private static final int MOST_ITEMS = 999;
 
@@ -72,8 +72,7 @@ final class StockWriter {
     ///
     /// @return the plants whose stock is different now
     /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or needs a
-    /// thousandth
-    ///     item of one plant
+    ///     thousandth item of one plant
     Set<Integer> write() throws SQLException {
         load(plan.lots().stream().map(this::plantOf).collect(Collectors.toSet()));
         Map<String, Lot> before = new HashMap<>(lots); // not Map.copyOf: numbers that follow each other clash there
@@ -166,8 +165,7 @@ final class StockWriter {
     }
 
     /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant:
-    /// that
-    /// is a number used twice. What was seen stays when the row says nothing of it.
+    /// that is a number used twice. What was seen stays when the row says nothing of it.
     private static Lot lot(LotDraft draft, Item item, Optional<Lot> old) {
         if (old.isPresent() && old.get().plant() != item.plant()) {
             throw new ImportRefused(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.search.NeedQuery;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
@@ -30,8 +31,9 @@ final class NeedDraft {
             }
             case PLAIN -> {
                 stock = stock.or(taken.stock());
-                List<WeighedWish> wishes =
-                        taken.wishes().stream().map(wish -> weighed(wish, taken.weight())).toList();
+                List<WeighedWish> wishes = taken.wishes().stream()
+                        .map(wish -> weighed(wish, taken.weight()))
+                        .toList();
                 parts.add(new Part(words, wishes, !taken.stock().isNothing()));
                 next = Taken.Manner.PLAIN;
             }
@@ -69,8 +71,12 @@ final class NeedDraft {
         for (Part part : parts) {
             List<WeighedWish> meant = part.stock() ? List.of(inStock) : part.wishes();
             for (WeighedWish wish : meant) {
-                wishes.putIfAbsent(wish.wish(), wish);
-                understood.add(new Understood(part.words(), wish));
+                if (wishes.containsKey(wish.wish()) || wishes.size() < NeedQuery.MOST_WISHES) {
+                    wishes.putIfAbsent(wish.wish(), wish);
+                    understood.add(new Understood(part.words(), wish));
+                } else {
+                    left.add(part.words());
+                }
             }
         }
         return new NeedReading(new Need(List.copyOf(wishes.values())), understood, left, notes);
@@ -79,8 +85,7 @@ final class NeedDraft {
     /// A run of words and what it asks; the wish for stock is put together at the end.
     private record Part(String words, List<WeighedWish> wishes, boolean stock) {
         Part preferred(String more) {
-            List<WeighedWish> less =
-                    wishes.stream().map(WordPhrases::preferred).toList();
+            List<WeighedWish> less = wishes.stream().map(WordPhrases::preferred).toList();
             return new Part(words + " " + more, less, stock);
         }
     }

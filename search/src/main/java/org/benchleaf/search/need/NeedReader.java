@@ -7,16 +7,21 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of phrase
-/// that takes the most words wins. Holds no state and may be shared between threads.
+/// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of
+/// phrase that takes the most words wins. Holds no state and may be shared between threads.
 public final class NeedReader {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{Nd}#$%&+'.]+|.");
 
+    /// Longer texts are no needs; what comes after is listed as not understood.
+    private static final int LONGEST = 2000;
+
     private final Vocabulary vocabulary;
+    private final WeekPhrases weeks;
     private final List<PhraseReader> readers;
 
     public NeedReader(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
+        this.weeks = new WeekPhrases(vocabulary);
         // of two that take as many words, the first wins
         readers = List.of(
                 new ZonePhrases(vocabulary),
@@ -35,13 +40,15 @@ public final class NeedReader {
     /// @param sentence as typed or dictated
     /// @param today the day from which dates without a year are counted
     public NeedReading read(String sentence, LocalDate today) {
-        Sentence plain = Sentence.of(sentence);
-        WeekPhrases weeks = new WeekPhrases(vocabulary, today);
+        String text = sentence.strip();
+        Sentence plain = Sentence.of(text.length() > LONGEST ? text.substring(0, LONGEST) : text);
+        List<PhraseReader> all = new ArrayList<>(readers);
+        all.add(weeks.on(today));
         NeedDraft draft = new NeedDraft();
         int at = plain.skipBlanks(0);
         while (at < plain.plain().length()) {
             int from = at;
-            Optional<Taken> taken = longest(plain, from, weeks);
+            Optional<Taken> taken = longest(all, plain, from);
             if (taken.isPresent()) {
                 at = taken.get().end();
                 draft.take(plain.words(from, at), taken.get());
@@ -50,14 +57,16 @@ public final class NeedReader {
             }
             at = plain.skipBlanks(at);
         }
+        if (text.length() > LONGEST) {
+            draft.breakOff();
+            draft.leave(text.substring(LONGEST));
+        }
         return draft.reading();
     }
 
-    private Optional<Taken> longest(Sentence sentence, int at, WeekPhrases weeks) {
-        List<PhraseReader> all = new ArrayList<>(readers);
-        all.add(1, weeks);
+    private static Optional<Taken> longest(List<PhraseReader> readers, Sentence sentence, int at) {
         Optional<Taken> best = Optional.empty();
-        for (PhraseReader reader : all) {
+        for (PhraseReader reader : readers) {
             Optional<Taken> taken = reader.read(sentence, at);
             if (taken.isPresent() && taken.get().end() > best.map(Taken::end).orElse(at)) {
                 best = taken;
@@ -68,7 +77,8 @@ public final class NeedReader {
 
     /// Passes over one word: a stop word quietly, another as not understood.
     private int skip(Sentence sentence, int at, NeedDraft draft) {
-        Matcher word = WORD.matcher(sentence.plain()).region(at, sentence.plain().length());
+        Matcher word =
+                WORD.matcher(sentence.plain()).region(at, sentence.plain().length());
         if (!word.lookingAt()) {
             return at + 1;
         }

@@ -12,7 +12,7 @@ final class PricePhrases implements PhraseReader {
     PricePhrases(Vocabulary words) {
         String amount = "(\\d{1,3}(?:,\\d{3})+|\\d{1,6})(\\.\\d{2})?";
         pattern = Pattern.compile("(?:" + words.any("at most") + "\\s*)?(?:\\$\\s?" + amount + "|" + amount + "\\s?"
-                + words.any("dollars") + ")(?:\\s*" + words.any("each") + ")*");
+                + words.any("dollars") + ")(?:\\s*" + words.any("each") + "){0,2}");
     }
 
     @Override

@@ -9,45 +9,49 @@ import java.util.regex.Pattern;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
 
-/// `by mid April`, `for the week of 12 April`, `April 12`, `ready by 2027-04-12`, `week 15`, `next week`: when it must be
-/// ready.
+/// `by mid April`, `for the week of 12 April`, `April 12`, `ready by 2027-04-12`, `week 15`, `next week`: when it
+/// must be ready.
 ///
-/// A date without a year is the next one, counted from a week before today. `by April` means before it starts; early,
-/// mid and late are taken as the 7th, 15th and 25th.
-final class WeekPhrases implements PhraseReader {
+/// A date without a year is the next one, counted from a week before today. `by April` means before it starts;
+/// early, mid and late are taken as the 7th, 15th and 25th.
+final class WeekPhrases {
     private static final int STILL_THIS_YEAR_DAYS = 7;
 
     private final Vocabulary words;
-    private final LocalDate today;
     private final Pattern led;
     private final Pattern dated;
     private final Pattern numbered;
 
-    WeekPhrases(Vocabulary words, LocalDate today) {
+    WeekPhrases(Vocabulary words) {
         this.words = words;
-        this.today = today;
         String month = "(?<month>" + words.any("months") + ")\\.?";
         String day = "(?<day>\\d{1,2})(?:st|nd|rd|th)?";
         String dayAfter = "(?<dayafter>\\d{1,2})(?:st|nd|rd|th)?(?!\\s*(?:#|in\\b|ft|\\d))";
         String year = "(?:,?\\s*(?<year>20\\d\\d))?";
         String lead = "(?:" + words.any("by") + "|(?<on>" + words.any("on") + "))\\s+";
         String part = "(?:(?<part>" + words.any("part of month") + ")\\s+)?";
-        led = Pattern.compile(lead + part + "(?:" + day + "\\s+(?:of\\s+)?)?" + month + "(?:\\s+" + dayAfter + ")?" + year);
+        led = Pattern.compile(
+                lead + part + "(?:" + day + "\\s+(?:of\\s+)?)?" + month + "(?:\\s+" + dayAfter + ")?" + year);
         dated = Pattern.compile("(?:" + day + "\\s+(?:of\\s+)?" + month + "|(?<month2>" + words.any("months")
                 + ")\\.?\\s+" + dayAfter + ")" + year);
         numbered = Pattern.compile("(?:" + lead + ")?(?:(?<iso>20\\d\\d-(?:\\d\\d-\\d\\d|w\\d{1,2}))|(?:"
-                + words.any("week") + "\\s*|w)(?<week>\\d{1,2})|(?<m>\\d{1,2})/(?<d>\\d{1,2})(?:/(?<y>20\\d\\d))?|(?<now>"
+                + words.any("week")
+                + "\\s*|w)(?<week>\\d{1,2})|(?<m>\\d{1,2})/(?<d>\\d{1,2})(?:/(?<y>20\\d\\d))?|(?<now>"
                 + words.any("now") + "))");
     }
 
-    @Override
-    public Optional<Taken> read(Sentence sentence, int at) {
+    /// The reader of a day.
+    PhraseReader on(LocalDate today) {
+        return (sentence, at) -> read(sentence, at, today);
+    }
+
+    private Optional<Taken> read(Sentence sentence, int at, LocalDate today) {
         return sentence.match(led, at)
-                .flatMap(match -> inMonth(match, true).map(week -> taken(sentence, at, match, week)))
+                .flatMap(match -> inMonth(match, true, today).map(week -> taken(sentence, at, match, week)))
                 .or(() -> sentence.match(dated, at)
-                        .flatMap(match -> inMonth(match, false).map(week -> taken(sentence, at, match, week))))
+                        .flatMap(match -> inMonth(match, false, today).map(week -> taken(sentence, at, match, week))))
                 .or(() -> sentence.match(numbered, at)
-                        .flatMap(match -> numbered(match).map(week -> taken(sentence, at, match, week))));
+                        .flatMap(match -> numbered(match, today).map(week -> taken(sentence, at, match, week))));
     }
 
     private static Taken taken(Sentence sentence, int at, Matcher match, YearWeek week) {
@@ -55,7 +59,7 @@ final class WeekPhrases implements PhraseReader {
                 .with(new Note("week", sentence.words(at, match.end()), week.toString()));
     }
 
-    private Optional<YearWeek> inMonth(Matcher match, boolean led) {
+    private Optional<YearWeek> inMonth(Matcher match, boolean led, LocalDate today) {
         String name = match.group("month") == null ? match.group("month2") : match.group("month");
         String part = led ? match.group("part") : null;
         String day = match.group("day") == null ? match.group("dayafter") : match.group("day");
@@ -69,7 +73,7 @@ final class WeekPhrases implements PhraseReader {
         }
         Month month = months.runs().getFirst().getFirst();
         int wanted = day != null ? Integer.parseInt(day) : part == null ? 1 : partDay(part);
-        return date(match.group("year"), month.getValue(), wanted, day == null);
+        return date(match.group("year"), month.getValue(), wanted, day == null, today);
     }
 
     private int partDay(String part) {
@@ -78,7 +82,7 @@ final class WeekPhrases implements PhraseReader {
                 .orElse(1);
     }
 
-    private Optional<YearWeek> numbered(Matcher match) {
+    private Optional<YearWeek> numbered(Matcher match, LocalDate today) {
         if (match.group("iso") != null) {
             return YearWeek.read(match.group("iso")).toOptional();
         }
@@ -89,7 +93,12 @@ final class WeekPhrases implements PhraseReader {
             return Optional.of(YearWeek.of(today.plusDays(days)));
         }
         if (match.group("m") != null) {
-            return date(match.group("y"), Integer.parseInt(match.group("m")), Integer.parseInt(match.group("d")), false);
+            return date(
+                    match.group("y"),
+                    Integer.parseInt(match.group("m")),
+                    Integer.parseInt(match.group("d")),
+                    false,
+                    today);
         }
         int week = Integer.parseInt(match.group("week"));
         YearWeek now = YearWeek.of(today);
@@ -99,7 +108,7 @@ final class WeekPhrases implements PhraseReader {
 
     /// @param clip whether a day past the month's end means its last day, as in "end of June"
     private Optional<YearWeek> date(
-            @org.jspecify.annotations.Nullable String year, int month, int day, boolean clip) {
+            @org.jspecify.annotations.Nullable String year, int month, int day, boolean clip, LocalDate today) {
         try {
             if (year != null) {
                 return Optional.of(YearWeek.of(day(Integer.parseInt(year), month, day, clip)));

@@ -85,6 +85,9 @@ public record Region(String code) implements Comparable<Region> {
             CA YT Yukon
             """);
 
+    /// By code, postal code and name in small letters; where two share one, the United States come first.
+    private static final Map<String, Region> BY_WRITTEN = byWritten();
+
     public Region {
         if (!NAMES.containsKey(code)) {
             throw new IllegalArgumentException("not a known state or province: " + code);
@@ -93,16 +96,8 @@ public record Region(String code) implements Comparable<Region> {
 
     /// Reads `PA`, `US-PA` or `Pennsylvania`.
     public static Reading<Region> read(String text) {
-        String wanted = text.strip();
-        for (Map.Entry<String, String> entry : NAMES.entrySet()) {
-            String code = entry.getKey();
-            if (code.equalsIgnoreCase(wanted)
-                    || code.substring(3).equalsIgnoreCase(wanted)
-                    || entry.getValue().equalsIgnoreCase(wanted)) {
-                return Reading.of(new Region(code));
-            }
-        }
-        return Reading.refused("region.unknown", text);
+        Region region = BY_WRITTEN.get(text.strip().toLowerCase(Locale.ROOT));
+        return region == null ? Reading.refused("region.unknown", text) : Reading.of(region);
     }
 
     /// Reads codes parted by blanks, commas or semicolons.
@@ -136,6 +131,16 @@ public record Region(String code) implements Comparable<Region> {
     /// `PA`
     public String postalCode() {
         return code.substring(3);
+    }
+
+    private static Map<String, Region> byWritten() {
+        Map<String, Region> regions = new LinkedHashMap<>();
+        NAMES.forEach((code, name) -> {
+            for (String written : List.of(code, code.substring(3), name)) {
+                regions.putIfAbsent(written.toLowerCase(Locale.ROOT), new Region(code));
+            }
+        });
+        return java.util.Collections.unmodifiableMap(regions);
     }
 
     private static Map<String, String> names(String table) {
