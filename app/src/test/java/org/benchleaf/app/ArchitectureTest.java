@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "org.benchleaf", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final List<String> ENGINES = List.of(
-            "org.apache.lucene", "java.sql", "javax.sql", "org.jdbi", "org.sqlite", "com.zaxxer", "org.openpdf", "org.xhtmlrenderer", "freemarker", "com.google.zxing", "de.siegmar", "io.javalin", "com.fasterxml");
+            "org.apache.lucene", "java.sql", "javax.sql", "org.jdbi", "org.sqlite", "com.zaxxer", "org.openpdf", "org.xhtmlrenderer", "freemarker", "com.google.zxing", "de.siegmar", "org.dhatim", "io.javalin", "com.fasterxml");
 
     /// Packages whose classes are public for the other packages of their own module.
     private static final String[] INNER_ROOMS = {
