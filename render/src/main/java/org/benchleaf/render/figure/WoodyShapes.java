@@ -47,7 +47,7 @@ final class WoodyShapes {
             case MAT -> mat();
             case ARCHING, FOUNTAIN, CLIMBING -> arching();
             case WEEPING -> weeping();
-            case MULTISTEM -> multistem();
+            case MULTISTEM -> manyStems();
             case IRREGULAR -> irregularShrub();
         }
     }
@@ -140,6 +140,12 @@ final class WoodyShapes {
             brush.trunk(u * w * 0.1, h * 0.36, u * w * 0.2, h * 0.44, u * w * 0.34, h * 0.6, t * 0.5, 0.3);
         }
         crowns.dense(Profile.EGG, 0, h * 0.3, h, w / 2, leaf);
+    }
+
+    /// A shrub of many stems from the ground, not a small tree.
+    private void manyStems() {
+        stems(0.55);
+        crowns.dense(Profile.EGG, 0, h * 0.09, h, w / 2, leaf);
     }
 
     private void stems(double spreadShare) {
