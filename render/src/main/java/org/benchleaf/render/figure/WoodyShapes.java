@@ -40,14 +40,13 @@ final class WoodyShapes {
             case PYRAMIDAL -> bushy(Profile.CONE);
             case OVAL -> bushy(Profile.EGG);
             case ROUNDED -> bushy(Profile.BALL);
-            case UPRIGHT -> bushy(Profile.SHEAF);
+            case UPRIGHT, MULTISTEM -> bushy(Profile.SHEAF);
             case MOUNDED, ROSETTE -> bushy(Profile.DOME);
             case VASE, CLUMP -> vaseShrub();
             case SPREADING -> spreadingShrub();
             case MAT -> mat();
             case ARCHING, FOUNTAIN, CLIMBING -> arching();
             case WEEPING -> weeping();
-            case MULTISTEM -> manyStems();
             case IRREGULAR -> irregularShrub();
         }
     }
@@ -140,12 +139,6 @@ final class WoodyShapes {
             brush.trunk(u * w * 0.1, h * 0.36, u * w * 0.2, h * 0.44, u * w * 0.34, h * 0.6, t * 0.5, 0.3);
         }
         crowns.dense(Profile.EGG, 0, h * 0.3, h, w / 2, leaf);
-    }
-
-    /// A shrub of many stems from the ground, not a small tree.
-    private void manyStems() {
-        stems(0.55);
-        crowns.dense(Profile.EGG, 0, h * 0.09, h, w / 2, leaf);
     }
 
     private void stems(double spreadShare) {
