@@ -24,6 +24,9 @@ final class WishWords {
 
     String reason(Reason reason) {
         Wish wish = reason.wish();
+        if (wish instanceof Wish.ShipTo(var shipment)) {
+            return new SaleWords(words).reason(reason, shipment);
+        }
         String kind = wish.getClass().getSimpleName();
         Map<String, String> values = new HashMap<>(values(wish));
         return switch (reason) {
@@ -84,6 +87,10 @@ final class WishWords {
                 region.map(place -> Map.of("region", place.name())).orElseGet(Map::of);
             case Wish.ServesAs(var use) -> Map.of("use", words.term(use));
             case Wish.SafeFor(var creature) -> Map.of("creature", words.term(creature));
+            case Wish.ShipTo(var shipment) ->
+                Map.of(
+                        "place", new SaleWords(words).place(shipment.to()),
+                        "date", words.date(shipment.on()));
             case Wish.NotOfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfGenus(var genus) -> Map.of("genus", genus);
             case Wish.InStock stock -> {

@@ -64,6 +64,11 @@ public final class SaleRuleBook {
         return rules.isEmpty();
     }
 
+    /// Whether some rule names a plant of this genus.
+    public boolean knowsGenus(String genus) {
+        return byGenus.containsKey(NameStem.fold(genus));
+    }
+
     /// The rules that bear on a plant.
     ///
     /// @param name its accepted name

@@ -139,7 +139,7 @@ class DemoCautionsTest {
                 if (row.cells().get(3).equals("Non-toxic")) {
                     continue; // Gypsophila elegans: the list's own text says so
                 }
-                String[] words = row.cells().get(0).split(" ");
+                String[] words = row.cells().get(0).split("[\\s\u00a0]+");
                 boolean genus = words[1].matches("(?i)spp?\\.?|species|and");
                 String key = genus ? words[0] : words[0] + " " + NameStem.stem(words[1]);
                 Set<Creature> whom = poisonous.computeIfAbsent(key, fresh -> EnumSet.noneOf(Creature.class));
