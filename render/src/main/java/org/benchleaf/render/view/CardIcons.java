@@ -50,8 +50,8 @@ final class CardIcons {
         }
         waterRow(card, rows, drawings);
         card.hardiness().ifPresent(zones -> {
-            String text = words.text(
-                    "card.zones", Map.of("zones", zones.toString().replace('-', '–')));
+            String text =
+                    words.text("card.zones", Map.of("zones", zones.toString().replace('-', '–')));
             rows.put("figure:winter", text);
             drawings.put("figure:winter", new FigureDrawing(Icons.winter(text)));
         });
@@ -86,22 +86,17 @@ final class CardIcons {
             rows.put("figure:water", text);
             drawings.put("figure:water", new FigureDrawing(Icons.water(need.ordinal() + 1, text)));
         } else if (!card.moisture().isEmpty()) {
-            String text =
-                    words.sentence(words.text("card.moisture", Map.of("moisture", words.terms(card.moisture()))));
-            int wettest = card.moisture().stream()
-                    .mapToInt(Moisture::ordinal)
-                    .max()
-                    .orElse(1);
+            String text = words.sentence(words.text("card.moisture", Map.of("moisture", words.terms(card.moisture()))));
+            int wettest =
+                    card.moisture().stream().mapToInt(Moisture::ordinal).max().orElse(1);
             rows.put("figure:water", text);
             drawings.put("figure:water", new FigureDrawing(Icons.water(Math.clamp(wettest, 1, 3), text)));
         }
     }
 
     private void sizeRow(BenchCard card, Map<String, String> rows, Map<String, Drawing> drawings) {
-        String tall =
-                card.height().map(words::length).map(Typesetter::joined).orElse("");
-        String wide =
-                card.spread().map(words::length).map(Typesetter::joined).orElse("");
+        String tall = card.height().map(words::length).map(Typesetter::joined).orElse("");
+        String wide = card.spread().map(words::length).map(Typesetter::joined).orElse("");
         if (tall.isEmpty() && wide.isEmpty()) {
             return;
         }

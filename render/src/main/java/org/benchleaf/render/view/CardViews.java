@@ -18,8 +18,6 @@ import org.benchleaf.render.pdf.FigureDrawing;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.plant.Caution;
-import org.benchleaf.shared.site.Moisture;
-import org.benchleaf.shared.site.WaterNeed;
 
 /// Sets one bench card: measures the words, and gives what height remains to the year ring and the icons.
 public final class CardViews {
@@ -106,8 +104,14 @@ public final class CardViews {
             // a card that knows only its name carries it in the middle instead of leaving a hole
             double lower = wordsOnly ? round(middle * 0.42) : 0;
             double iconsLeft = ring == 0 ? plan.margin() : plan.margin() - 2 + ring + 5;
-            List<CardIcon> icons = new CardIcons(plan, words, typesetter).set(
-                    card, middleTop, middle, plan.width() - plan.margin() - iconsLeft - CardIcons.SIDE - 2.6, drawings, subject);
+            List<CardIcon> icons = new CardIcons(plan, words, typesetter)
+                    .set(
+                            card,
+                            middleTop,
+                            middle,
+                            plan.width() - plan.margin() - iconsLeft - CardIcons.SIDE - 2.6,
+                            drawings,
+                            subject);
             if (!cautions.isEmpty()) {
                 drawings.put("figure:caution", new FigureDrawing(Icons.caution(words.text("sheet.cautions"))));
             }
