@@ -64,8 +64,7 @@ final class SaleWords {
             case NAMED -> {}
             case OTHER_NAME -> parts.add(words.text("rules.listed-as", Map.of("name", match.listedAs())));
             case HYBRID, UNCLEAR, EXEMPT, CONDITIONALLY_EXEMPT ->
-                parts.add(words.text(
-                        "rules.manner." + match.manner().name(), Map.of("name", match.listedAs())));
+                parts.add(words.text("rules.manner." + match.manner().name(), Map.of("name", match.listedAs())));
         }
         if (ruling.reach() != Ruling.Reach.HERE) {
             parts.add(words.text("rules.reach." + ruling.reach().name()));
@@ -83,7 +82,9 @@ final class SaleWords {
             return words.text("rules.quarantine", Map.of("area", area));
         }
         String standing = words.text("standing."
-                + (match.manner() == Manner.CONDITIONALLY_EXEMPT ? match.effective().orElse(match.standing()) : match.standing())
+                + (match.manner() == Manner.CONDITIONALLY_EXEMPT
+                                ? match.effective().orElse(match.standing())
+                                : match.standing())
                         .name());
         Optional<LocalDate> from = match.dates().saleFrom();
         if (from.isEmpty()) {
@@ -105,15 +106,15 @@ final class SaleWords {
         if (receipt.isPresent() && !receipt.equals(sale) && ruling.sale() == Phase.COMING) {
             boolean already = !shipment.on().isBefore(receipt.get());
             parts.add(words.text(
-                    already ? "rules.receipt.since" : "rules.receipt.from",
-                    Map.of("date", words.date(receipt.get()))));
+                    already ? "rules.receipt.since" : "rules.receipt.from", Map.of("date", words.date(receipt.get()))));
         }
     }
 
     String place(Destination place) {
         return place.county()
                 .map(county -> words.text(
-                        "rules.county", Map.of("county", county, "region", place.region().name())))
+                        "rules.county",
+                        Map.of("county", county, "region", place.region().name())))
                 .orElse(place.region().name());
     }
 

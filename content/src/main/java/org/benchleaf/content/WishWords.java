@@ -128,9 +128,7 @@ final class WishWords {
 
     /// The place asked for when the plant is at home there, else in how many places it is.
     private String home(Optional<Region> asked, Set<Region> home) {
-        return asked.filter(home::contains)
-                .map(Region::name)
-                .orElseGet(() -> counted("seen.regions", home.size()));
+        return asked.filter(home::contains).map(Region::name).orElseGet(() -> counted("seen.regions", home.size()));
     }
 
     private String shortfall(Wish wish, Reason.Shortfall by) {

@@ -86,10 +86,12 @@ public final class RandomNeeds {
 
     private Wish shipTo() {
         String[] places = {"PA", "NY", "NY / Suffolk", "MA", "WY"};
-        Shipment shipment = Shipment.to(
-                Destination.read(pick(places)).orThrow(), LocalDate.of(2026 + random.nextInt(3), 6, 1));
+        Shipment shipment =
+                Shipment.to(Destination.read(pick(places)).orThrow(), LocalDate.of(2026 + random.nextInt(3), 6, 1));
         return new Wish.ShipTo(
-                random.nextBoolean() ? shipment : shipment.from(Destination.read("PA").orThrow()));
+                random.nextBoolean()
+                        ? shipment
+                        : shipment.from(Destination.read("PA").orThrow()));
     }
 
     private MonthSet months() {

@@ -21,8 +21,7 @@ import org.benchleaf.shared.rule.SaleStanding;
 /// What lists of sale rules may say of a plant, for tests.
 public final class SaleRuleSamples {
     private static final LocalDate COMPILED = LocalDate.of(2026, 11, 25);
-    private static final Set<Region> COVERED =
-            Set.of(new Region("US-PA"), new Region("US-NY"), new Region("US-MA"));
+    private static final Set<Region> COVERED = Set.of(new Region("US-PA"), new Region("US-NY"), new Region("US-MA"));
 
     private SaleRuleSamples() {}
 

@@ -15,4 +15,9 @@ import org.benchleaf.shared.rule.SaleStanding;
 /// @param remark exemptions, conditions and the notice to print, in a few words; may be empty
 /// @param source who states it, and when the list was compiled
 public record SaleNote(
-        RuleArea area, SaleStanding standing, Optional<LocalDate> since, boolean coming, String remark, Source source) {}
+        RuleArea area,
+        SaleStanding standing,
+        Optional<LocalDate> since,
+        boolean coming,
+        String remark,
+        Source source) {}

@@ -116,8 +116,8 @@ final class SheetViews {
                 .map(day -> words.text(
                         note.coming() ? "sheet.sale-note.from" : "sheet.sale-note.since",
                         Map.of("area", words.area(note.area()), "standing", standing, "date", words.date(day))))
-                .orElseGet(() -> words.text(
-                        "sheet.sale-note", Map.of("area", words.area(note.area()), "standing", standing)));
+                .orElseGet(() ->
+                        words.text("sheet.sale-note", Map.of("area", words.area(note.area()), "standing", standing)));
         String remark = note.remark().isBlank()
                 ? ""
                 : words.text("list.comma") + note.remark().strip();

@@ -70,8 +70,9 @@ final class NeedDraft {
         Map<Wish, WeighedWish> wishes = new LinkedHashMap<>();
         List<Understood> understood = new ArrayList<>();
         for (Part part : parts) {
-            List<WeighedWish> meant =
-                    part.stock() ? List.of(inStock) : part.wishes().stream().map(this::dated).toList();
+            List<WeighedWish> meant = part.stock()
+                    ? List.of(inStock)
+                    : part.wishes().stream().map(this::dated).toList();
             for (WeighedWish wish : meant) {
                 if (wishes.containsKey(wish.wish()) || wishes.size() < NeedQuery.MOST_WISHES) {
                     wishes.putIfAbsent(wish.wish(), wish);
@@ -88,8 +89,8 @@ final class NeedDraft {
     private WeighedWish dated(WeighedWish wish) {
         return wish.wish() instanceof Wish.ShipTo(var shipment) && stock.by().isPresent()
                 ? new WeighedWish(
-                        new Wish.ShipTo(new Shipment(
-                                shipment.to(), stock.by().get().monday(), shipment.from())),
+                        new Wish.ShipTo(
+                                new Shipment(shipment.to(), stock.by().get().monday(), shipment.from())),
                         wish.weight(),
                         wish.fixed())
                 : wish;

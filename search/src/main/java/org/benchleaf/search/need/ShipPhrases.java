@@ -15,7 +15,8 @@ import org.benchleaf.shared.rule.Shipment;
 /// The day is that of the week asked for, else today.
 final class ShipPhrases {
     private static final Pattern WORD = Pattern.compile("\\p{L}+\\.?");
-    private static final Pattern COUNTY = Pattern.compile("(?<county>\\p{L}+(?: \\p{L}+)?) (?:county|co\\.?),?\\s+(?:in\\s+)?");
+    private static final Pattern COUNTY =
+            Pattern.compile("(?<county>\\p{L}+(?: \\p{L}+)?) (?:county|co\\.?),?\\s+(?:in\\s+)?");
     private static final int MOST_WORDS = 4;
 
     private final Pattern lead;
@@ -54,10 +55,11 @@ final class ShipPhrases {
     private static Optional<Found> place(Sentence sentence, int at, boolean capitals) {
         Optional<Matcher> county = sentence.match(COUNTY, at);
         if (county.isPresent()) {
-            String name = sentence.original().substring(county.get().start("county"), county.get().end("county"));
+            String name = sentence.original()
+                    .substring(county.get().start("county"), county.get().end("county"));
             Optional<Found> within = region(sentence, county.get().end(), capitals)
-                    .map(found -> new Found(
-                            found.end(), new Destination(found.place().region(), Optional.of(name))));
+                    .map(found ->
+                            new Found(found.end(), new Destination(found.place().region(), Optional.of(name))));
             if (within.isPresent()) {
                 return within;
             }

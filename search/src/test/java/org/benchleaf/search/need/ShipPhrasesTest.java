@@ -29,10 +29,7 @@ class ShipPhrasesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
         evergreen shrubs, ship to PA                        | US-PA
         ship to pa                                          | US-PA
         40 in #3 shipped to Pennsylvania                    | US-PA
@@ -45,7 +42,8 @@ class ShipPhrasesTest {
         """)
     void readsWhereItIsShippedTo(String sentence, String place) {
         assertThat(shipments(sentence))
-                .containsExactly(Shipment.to(Destination.read(place).orThrow(), TODAY).from(HOME));
+                .containsExactly(
+                        Shipment.to(Destination.read(place).orThrow(), TODAY).from(HOME));
     }
 
     @ParameterizedTest
@@ -56,7 +54,8 @@ class ShipPhrasesTest {
 
     @Test
     void theWeekAskedForIsTheWeekOfShipping() {
-        assertThat(shipments("ship to MA, ready by mid April")).extracting(Shipment::on)
+        assertThat(shipments("ship to MA, ready by mid April"))
+                .extracting(Shipment::on)
                 .containsExactly(LocalDate.of(2027, 4, 12));
     }
 

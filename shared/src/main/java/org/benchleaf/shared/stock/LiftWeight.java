@@ -20,7 +20,8 @@ public record LiftWeight(int pounds, boolean ball) {
     private static final double BALL_SHAPE = 2 / 3.0;
 
     private static final double SOIL_POUNDS = 110;
-    /// Container mix, moist: an 18 x 24 in tree pot weighs 125 to 150 lb, a 20 x 30 in one 200 to 225 (a grower's figures).
+    /// Container mix, moist: an 18 x 24 in tree pot weighs 125 to 150 lb, a 20 x 30 in one 200 to 225 (a grower's
+    /// figures).
     private static final double MIX_POUNDS = 40;
 
     /// Least ball diameter in inches by caliper in quarter inches, shade trees; ANSI Z60.1 (2 to 5 in seen, others from
@@ -64,8 +65,8 @@ public record LiftWeight(int pounds, boolean ball) {
     public static Optional<LiftWeight> of(StockSize size) {
         return switch (size) {
             case StockSize.Container(ContainerClass of) ->
-                Optional.of(new LiftWeight(
-                        rounded(of.maxCubicInches() / CUBIC_INCHES_A_CUBIC_FOOT * MIX_POUNDS), false));
+                Optional.of(
+                        new LiftWeight(rounded(of.maxCubicInches() / CUBIC_INCHES_A_CUBIC_FOOT * MIX_POUNDS), false));
             case StockSize.MetricPot pot -> Optional.empty();
             case StockSize.Caliper caliper -> ballInches(caliper).map(LiftWeight::ofBall);
             case StockSize.Height height -> ballInches(height).map(LiftWeight::ofBall);
@@ -75,8 +76,8 @@ public record LiftWeight(int pounds, boolean ball) {
     /// The least diameter in inches that the standard asks of a ball for this size; empty when it has none.
     public static Optional<Integer> ballInches(StockSize size) {
         return switch (size) {
-            case StockSize.Caliper(int quarters, RootPackage roots) when roots == RootPackage.BALLED_AND_BURLAPPED ->
-                atLeast(BALL_OF_CALIPER, quarters);
+            case StockSize.Caliper(int quarters, RootPackage roots)
+            when roots == RootPackage.BALLED_AND_BURLAPPED -> atLeast(BALL_OF_CALIPER, quarters);
             case StockSize.Height(int low, int high, RootPackage roots)
             when roots == RootPackage.BALLED_AND_BURLAPPED -> atLeast(BALL_OF_HEIGHT, high);
             default -> Optional.empty();

@@ -42,7 +42,8 @@ class LiftWeightTest {
 
     @Test
     void bareRootsAndPotsByDiameterHaveNoEstimate() {
-        assertThat(LiftWeight.of(StockSize.read("2 in cal bare root").orThrow())).isEmpty();
+        assertThat(LiftWeight.of(StockSize.read("2 in cal bare root").orThrow()))
+                .isEmpty();
         assertThat(LiftWeight.of(StockSize.read("19 cm").orThrow())).isEmpty();
     }
 }
