@@ -42,7 +42,10 @@ final class RulesJson {
 
     String all(Said said, LocalDate day) {
         ObjectNode root = root(said, day, said.rules().compiledOn());
-        add(root, RulesText.rulings(said, day), Shipment.to(Destination.of(Region.all().getFirst()), day));
+        add(
+                root,
+                RulesText.rulings(said, day),
+                Shipment.to(Destination.of(Region.all().getFirst()), day));
         return text(root);
     }
 

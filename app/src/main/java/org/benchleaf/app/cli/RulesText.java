@@ -32,7 +32,10 @@ final class RulesText {
                     .orElse("·");
             add(text, mark, ruling, verdict.shipment());
         }
-        return text.append("  ").append(wording.saleCaution(verdict.compiledOn())).append('\n').toString();
+        return text.append("  ")
+                .append(wording.saleCaution(verdict.compiledOn()))
+                .append('\n')
+                .toString();
     }
 
     /// Every rule of every place that holds on a day or is to come.
@@ -41,7 +44,8 @@ final class RulesText {
         List<Ruling> rulings = rulings(said, day);
         if (rulings.isEmpty()) {
             text.append("  ")
-                    .append(wording.text("rules.none-for", Map.of("plant", said.name().toString())))
+                    .append(wording.text(
+                            "rules.none-for", Map.of("plant", said.name().toString())))
                     .append('\n');
         }
         Shipment anywhere = Shipment.to(Destination.of(Region.all().getFirst()), day);
@@ -61,22 +65,28 @@ final class RulesText {
 
     private static Ruling at(RuleMatch match, LocalDate day) {
         return new Ruling(
-                match, Ruling.Reach.HERE, match.dates().saleOn(day), match.dates().receiptOn(day));
+                match,
+                Ruling.Reach.HERE,
+                match.dates().saleOn(day),
+                match.dates().receiptOn(day));
     }
 
     private String heading(Said said) {
         return said.name() + "  "
-                + said.key()
-                        .map(key -> "[" + key + "]")
-                        .orElseGet(() -> wording.text("rules.not-in-catalog"))
+                + said.key().map(key -> "[" + key + "]").orElseGet(() -> wording.text("rules.not-in-catalog"))
                 + "\n";
     }
 
     private void add(StringBuilder text, String mark, Ruling ruling, Shipment shipment) {
-        text.append("  ").append(mark).append(' ').append(wording.ruling(ruling, shipment)).append('\n');
+        text.append("  ")
+                .append(mark)
+                .append(' ')
+                .append(wording.ruling(ruling, shipment))
+                .append('\n');
         text.append("      ")
                 .append(wording.text(
-                        "rules.sources", Map.of("source", ruling.match().source().text())))
+                        "rules.sources",
+                        Map.of("source", ruling.match().source().text())))
                 .append('\n');
     }
 }

@@ -31,15 +31,17 @@ final class Lifting {
     Optional<PageCaution> heaviest(Collection<StockSize> sizes) {
         return sizes.stream()
                 .filter(size -> LiftWeight.of(size).isPresent())
-                .max(Comparator.comparing(size -> LiftWeight.of(size).orElseThrow().pounds()))
+                .max(Comparator.comparing(
+                        size -> LiftWeight.of(size).orElseThrow().pounds()))
                 .flatMap(this::caution);
     }
 
     private PageCaution caution(StockSize size, LiftWeight weight) {
         String kind = weight.ball() ? "ball" : "container";
-        String how = words.text(
-                "weight." + kind, Map.of("pounds", words.count(weight.pounds()), "size", words.size(size)));
+        String how =
+                words.text("weight." + kind, Map.of("pounds", words.count(weight.pounds()), "size", words.size(size)));
         return PageCaution.of(
-                new Caution(Hazard.WEIGHT, Set.of(Creature.PEOPLE), how), new Source(words.text("weight.source." + kind)));
+                new Caution(Hazard.WEIGHT, Set.of(Creature.PEOPLE), how),
+                new Source(words.text("weight.source." + kind)));
     }
 }

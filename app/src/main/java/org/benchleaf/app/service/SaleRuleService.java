@@ -68,9 +68,8 @@ public final class SaleRuleService {
         if (book.isEmpty()) {
             throw new Refusal(Problem.of("rules.none", text));
         }
-        Optional<BotanicalName> written = NameReader.read(text) instanceof NameReading.Read read
-                ? Optional.of(read.name())
-                : Optional.empty();
+        Optional<BotanicalName> written =
+                NameReader.read(text) instanceof NameReading.Read read ? Optional.of(read.name()) : Optional.empty();
         Optional<PlantRecord> exact = PlantKey.read(text)
                 .toOptional()
                 .or(() -> written.flatMap(catalog.names()::byName))
@@ -95,6 +94,8 @@ public final class SaleRuleService {
             next = next.get().taxon().flatMap(catalog.view()::plant);
         }
         return new Said(
-                plant.name(), Optional.of(plant.key()), book.of(plant.name(), synonyms).orElseThrow());
+                plant.name(),
+                Optional.of(plant.key()),
+                book.of(plant.name(), synonyms).orElseThrow());
     }
 }

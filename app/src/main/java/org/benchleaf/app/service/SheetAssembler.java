@@ -119,7 +119,8 @@ public final class SheetAssembler {
 
     private List<String> commonNames(PlantRecord plant) {
         return plant.commonNames().stream()
-                .filter(name -> name.language().getLanguage().equals(settings.language().getLanguage()))
+                .filter(name ->
+                        name.language().getLanguage().equals(settings.language().getLanguage()))
                 .map(CommonName::text)
                 .toList();
     }
@@ -138,7 +139,9 @@ public final class SheetAssembler {
     private List<Caution> cautions(Facts facts, Optional<ItemRecord> item) {
         List<Caution> cautions =
                 new ArrayList<>(facts.value(Attributes.CAUTIONS).orElse(List.of()));
-        item.flatMap(one -> lifting.caution(one.size())).map(PageCaution::caution).ifPresent(cautions::add);
+        item.flatMap(one -> lifting.caution(one.size()))
+                .map(PageCaution::caution)
+                .ifPresent(cautions::add);
         return cautions;
     }
 
@@ -176,7 +179,8 @@ public final class SheetAssembler {
                 facts.value(Attributes.HABIT),
                 facts.value(Attributes.LIFE_FORM).orElse(Set.of()),
                 facts.value(Attributes.FOLIAGE),
-                facts.value(Attributes.FOLIAGE_COLOR).flatMap(colors -> colors.stream().findFirst()));
+                facts.value(Attributes.FOLIAGE_COLOR)
+                        .flatMap(colors -> colors.stream().findFirst()));
     }
 
     private static StockBlock stockBlock(PlantStock stock, LocalDateTime asOf) {
