@@ -53,7 +53,7 @@ final class NeedCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             NeedReading reading = benchleaf.needReader().read(String.join(" ", words), benchleaf.today());
             List<WeighedWish> wishes = new ArrayList<>(reading.need().wishes());
-            wishes.addAll(options.wishes());
+            wishes.addAll(options.wishes(benchleaf.today(), benchleaf.settings().place()));
             YearWeek week = YearWeek.of(benchleaf.today());
             NeedAnswer answer = benchleaf.needSearch().answer(new NeedQuery(new Need(wishes), "", week, skip, limit));
             if (json) {
