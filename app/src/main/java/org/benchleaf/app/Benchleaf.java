@@ -12,6 +12,7 @@ import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
+import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
@@ -99,7 +100,12 @@ public final class Benchleaf implements AutoCloseable {
     public NeedReader needReader() {
         Set<String> genera = new HashSet<>();
         catalog.view().forEachPlant(plant -> genera.add(plant.name().genus()));
-        return new NeedReader(Vocabulary.english().withGenera(genera));
+        return new NeedReader(Vocabulary.english().withGenera(genera), settings.place());
+    }
+
+    /// Sale rules: loading lists, and asking them about plants.
+    public SaleRuleService saleRules() {
+        return new SaleRuleService(catalog);
     }
 
     public NeedSearch needSearch() {
@@ -115,7 +121,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()));
+        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()), wording());
     }
 
     public PrintService printing() {

@@ -26,12 +26,14 @@ final class FindingText {
             out.println(wording.text("load.more-findings", Map.of("count", wording.count(findings.size() - most))));
         }
         long loaded = (long) plan.plants().size() + plan.lots().size();
-        out.println(wording.text("load.sum", Map.of(
-                "file", plan.file(),
-                "rows", wording.count(plan.rows()),
-                "loaded", wording.count(loaded),
-                "left", wording.count(plan.rows() - loaded),
-                "findings", wording.count(findings.size()))));
+        out.println(wording.text(
+                "load.sum",
+                Map.of(
+                        "file", plan.file(),
+                        "rows", wording.count(plan.rows()),
+                        "loaded", wording.count(loaded),
+                        "left", wording.count(plan.rows() - loaded),
+                        "findings", wording.count(findings.size()))));
     }
 
     /// A line of a preview: `!` for a row that is refused, `?` for what is doubtful, `·` for a row passed over.
@@ -44,8 +46,9 @@ final class FindingText {
         return mark + line(finding);
     }
 
-    private String line(Finding finding) {
-        String outcome = wording.text("load.outcome." + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    String line(Finding finding) {
+        String outcome = wording.text("load.outcome."
+                + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String problem = wording.problem(finding.problem());
         return finding.place() + ": " + problem + (problem.endsWith(".") ? " " : ". ") + outcome;
     }

@@ -18,7 +18,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "load",
         mixinStandardHelpOptions = true,
-        description = "Loads spreadsheets of plants or stock, each as a whole or not at all. Exit code 1: loaded, with findings, or not loaded because rows could not be.")
+        description =
+                "Loads spreadsheets of plants or stock, each as a whole or not at all. Exit code 1: loaded, with findings, or not loaded because rows could not be.")
 final class LoadCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -41,7 +42,11 @@ final class LoadCommand implements Callable<Integer> {
     @Option(names = "--leave-out", description = "load the other rows when some cannot be loaded")
     private boolean leaveOut;
 
-    @Option(names = "--findings", paramLabel = "N", defaultValue = "50", description = "how many findings are written out (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--findings",
+            paramLabel = "N",
+            defaultValue = "50",
+            description = "how many findings are written out (default: ${DEFAULT-VALUE})")
     private int most;
 
     LoadCommand(Console console, Clock clock) {
@@ -77,7 +82,8 @@ final class LoadCommand implements Callable<Integer> {
             console.out().println(benchleaf.wording().text("load.blocked"));
         } else {
             long revision = imports.apply(plan).number();
-            console.out().println(benchleaf.wording().text("load.applied", Map.of("revision", Long.toString(revision))));
+            console.out()
+                    .println(benchleaf.wording().text("load.applied", Map.of("revision", Long.toString(revision))));
         }
         return plan.findings().isEmpty() && !blocked ? ErrorReport.DONE : ErrorReport.FINDINGS;
     }

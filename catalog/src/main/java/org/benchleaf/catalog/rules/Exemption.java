@@ -18,7 +18,8 @@ public record Exemption(String text, String condition) {
             String one = piece.strip();
             int open = one.indexOf(" (");
             if (open > 0 && one.endsWith(")")) {
-                exemptions.add(new Exemption(one.substring(0, open).strip(), one.substring(open + 2, one.length() - 1)));
+                exemptions.add(
+                        new Exemption(one.substring(0, open).strip(), one.substring(open + 2, one.length() - 1)));
             } else if (!one.isEmpty()) {
                 exemptions.add(new Exemption(one, ""));
             }

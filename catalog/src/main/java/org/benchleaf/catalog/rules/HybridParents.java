@@ -27,8 +27,7 @@ final class HybridParents {
                     .skip(1)
                     .filter(line -> !line.isBlank())
                     .map(line -> line.split(","))
-                    .forEach(cells -> parents.put(
-                            key(name(cells[0])), List.of(name(cells[1]), name(cells[2]))));
+                    .forEach(cells -> parents.put(key(name(cells[0])), List.of(name(cells[1]), name(cells[2]))));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

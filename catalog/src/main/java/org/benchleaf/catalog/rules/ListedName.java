@@ -51,7 +51,9 @@ record ListedName(String text, BotanicalName name) {
             if (plant.infraspecific().isEmpty()) {
                 return plant.cultivar().isPresent() || name.cultivar().isEmpty() ? Nearness.NOT_SAID : Nearness.OUTSIDE;
             }
-            if (!same(plant.infraspecific().get().epithet(), name.infraspecific().get().epithet())) {
+            if (!same(
+                    plant.infraspecific().get().epithet(),
+                    name.infraspecific().get().epithet())) {
                 return Nearness.OUTSIDE;
             }
         }

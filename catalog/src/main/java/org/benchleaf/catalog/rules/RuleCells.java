@@ -51,8 +51,10 @@ final class RuleCells {
                 throw new Unreadable(column, Problem.of("text.empty", cell));
             }
             if (cell.length() > LONGEST || cell.chars().anyMatch(c -> c < ' ')) {
-                throw new Unreadable(column, Problem.of("rules.long", cell.substring(0, Math.min(80, cell.length())))
-                        .with("longest", Integer.toString(LONGEST)));
+                throw new Unreadable(
+                        column,
+                        Problem.of("rules.long", cell.substring(0, Math.min(80, cell.length())))
+                                .with("longest", Integer.toString(LONGEST)));
             }
         }
         String covers = text(cells, RuleColumn.COVERS);

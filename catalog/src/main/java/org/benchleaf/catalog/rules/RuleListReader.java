@@ -31,7 +31,8 @@ public final class RuleListReader {
         }
         Set<String> ids = new HashSet<>();
         Iterator<RawRow> rows = sheet.rows().iterator();
-        while (rows.hasNext() && findings.stream().noneMatch(finding -> finding.place().row() == 1)) {
+        while (rows.hasNext()
+                && findings.stream().noneMatch(finding -> finding.place().row() == 1)) {
             RawRow row = rows.next();
             findings.addAll(row.findings());
             try {
@@ -39,8 +40,7 @@ public final class RuleListReader {
                 if (ids.add(rule.id())) {
                     rules.add(rule);
                 } else {
-                    findings.add(finding(
-                            sheet, row.number(), RuleColumn.ID, Problem.of("rules.id.twice", rule.id())));
+                    findings.add(finding(sheet, row.number(), RuleColumn.ID, Problem.of("rules.id.twice", rule.id())));
                 }
             } catch (RuleCells.Unreadable unreadable) {
                 findings.add(finding(sheet, row.number(), unreadable.column(), unreadable.problem()));

@@ -64,6 +64,11 @@ public final class SaleRuleBook {
         return rules.isEmpty();
     }
 
+    /// Whether some rule names a plant of this genus.
+    public boolean knowsGenus(String genus) {
+        return byGenus.containsKey(NameStem.fold(genus));
+    }
+
     /// The rules that bear on a plant.
     ///
     /// @param name its accepted name
@@ -95,12 +100,14 @@ public final class SaleRuleBook {
     private Optional<RuleMatch> match(Entry entry, BotanicalName name, List<BotanicalName> others) {
         SaleRule rule = entry.rule();
         Optional<Found> found = find(entry, name, others);
-        boolean cultivated = name.cultivar().isPresent() || name.tradeDesignation().isPresent();
+        boolean cultivated =
+                name.cultivar().isPresent() || name.tradeDesignation().isPresent();
         if (found.isEmpty() || cultivated && !rule.cultivars()) {
             return Optional.empty();
         }
         Optional<Exemption> exempt = rule.exempt().stream()
-                .filter(exemption -> Stream.concat(Stream.of(name), others.stream()).anyMatch(exemption::means))
+                .filter(exemption ->
+                        Stream.concat(Stream.of(name), others.stream()).anyMatch(exemption::means))
                 .findFirst();
         Manner manner = exempt.map(one -> one.condition().isEmpty() ? Manner.EXEMPT : Manner.CONDITIONALLY_EXEMPT)
                 .orElse(found.get().manner());
@@ -125,7 +132,8 @@ public final class SaleRuleBook {
         for (ListedName listed : entry.names()) {
             switch (listed.nearness(name)) {
                 case WITHIN -> {
-                    boolean same = listed.spells(name) || listed.name().species().isEmpty();
+                    boolean same =
+                            listed.spells(name) || listed.name().species().isEmpty();
                     return Optional.of(new Found(same ? Manner.NAMED : Manner.OTHER_NAME, listed.text()));
                 }
                 case NOT_SAID -> best = best.or(() -> Optional.of(new Found(Manner.UNCLEAR, listed.text())));
@@ -160,8 +168,8 @@ public final class SaleRuleBook {
             return new Entry(
                     rule,
                     Stream.concat(Stream.of(rule.taxon()), rule.alsoNamed().stream())
-                            .flatMap(text -> NameReader.read(text).known().stream()
-                                    .map(name -> ListedName.of(text, name)))
+                            .flatMap(text ->
+                                    NameReader.read(text).known().stream().map(name -> ListedName.of(text, name)))
                             .toList());
         }
     }

@@ -113,7 +113,9 @@ final class PlantReader {
                 .flatMap(Optional::stream)
                 .map(serial -> names.getOrDefault(serial, new Names()))
                 .forEach(of -> of.synonyms.forEach(synonym -> synonyms.add(synonym.text())));
-        return book.of(plant.name(), synonyms).map(said -> withRules(plant, said)).orElse(plant);
+        return book.of(plant.name(), synonyms)
+                .map(said -> withRules(plant, said))
+                .orElse(plant);
     }
 
     private static PlantRecord withRules(PlantRecord plant, PlantRules said) {

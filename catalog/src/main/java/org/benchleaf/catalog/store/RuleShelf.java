@@ -18,9 +18,8 @@ import org.benchleaf.catalog.rules.SaleRuleBook;
 
 /// Lists of sale rules in the database; the book of those in force is kept until another list is loaded.
 final class RuleShelf {
-    private static final String COLUMNS = Arrays.stream(RuleColumn.values())
-            .map(RuleColumn::heading)
-            .collect(Collectors.joining(", "));
+    private static final String COLUMNS =
+            Arrays.stream(RuleColumn.values()).map(RuleColumn::heading).collect(Collectors.joining(", "));
     private static final String INSERT = "INSERT INTO sale_rule (list, place, " + COLUMNS + ") VALUES (?, ?"
             + String.join("", Collections.nCopies(RuleColumn.values().length, ", ?")) + ")";
     private static final String IN_FORCE = "SELECT " + COLUMNS + " FROM sale_rule WHERE list IN"

@@ -80,17 +80,19 @@ class DemoCautionsTest {
         });
 
         assertThat(missing).isEmpty();
-        assertThat(concerned).hasSizeGreaterThan(80);
+        assertThat(concerned).hasSizeGreaterThan(60);
     }
 
     @Test
     void noDemoPlantIsProhibitedWhereItIsGrown() {
-        Shipment here = Shipment.to(
-                Destination.read("PA").orThrow(), java.time.LocalDate.of(2026, 11, 25));
+        Shipment here = Shipment.to(Destination.read("PA").orThrow(), java.time.LocalDate.of(2026, 11, 25));
         List<String> barred = new ArrayList<>();
         catalog.view().forEachPlant(plant -> {
-            Answer answer =
-                    plant.facts().value(Attributes.SALE_RULES).orElseThrow().at(here).answer();
+            Answer answer = plant.facts()
+                    .value(Attributes.SALE_RULES)
+                    .orElseThrow()
+                    .at(here)
+                    .answer();
             if (answer != Answer.NO_RULE) {
                 barred.add(plant.name() + " " + answer);
             }
@@ -102,14 +104,10 @@ class DemoCautionsTest {
     private static Set<Creature> wanted(PlantRecord plant, Map<String, Set<Creature>> poisonous) {
         Set<Creature> wanted = EnumSet.noneOf(Creature.class);
         List<Synonym> synonyms = new ArrayList<>(plant.synonyms());
-        plant.taxon()
-                .flatMap(key -> catalog.view().plant(key))
-                .ifPresent(taxon -> synonyms.addAll(taxon.synonyms()));
+        plant.taxon().flatMap(key -> catalog.view().plant(key)).ifPresent(taxon -> synonyms.addAll(taxon.synonyms()));
         Stream.concat(
                         Stream.of(plant.name()),
-                        synonyms.stream()
-                                .flatMap(synonym ->
-                                        NameReader.read(synonym.text()).known().stream()))
+                        synonyms.stream().flatMap(synonym -> NameReader.read(synonym.text()).known().stream()))
                 .forEach(name -> {
                     wanted.addAll(poisonous.getOrDefault(name.genus(), Set.of()));
                     wanted.addAll(poisonous.getOrDefault(key(name), Set.of()));
@@ -139,7 +137,7 @@ class DemoCautionsTest {
                 if (row.cells().get(3).equals("Non-toxic")) {
                     continue; // Gypsophila elegans: the list's own text says so
                 }
-                String[] words = row.cells().get(0).split(" ");
+                String[] words = row.cells().get(0).split("[\\s\u00a0]+");
                 boolean genus = words[1].matches("(?i)spp?\\.?|species|and");
                 String key = genus ? words[0] : words[0] + " " + NameStem.stem(words[1]);
                 Set<Creature> whom = poisonous.computeIfAbsent(key, fresh -> EnumSet.noneOf(Creature.class));

@@ -15,8 +15,9 @@ import org.benchleaf.shared.rule.Shipment;
 
 /// The lists of the demo catalog, and a short way to ask them.
 final class DemoRules {
-    static final String HEADINGS = "id,kind,jurisdiction,taxon,also_named,covers,standing,listed,receipt_from,sale_from,"
-            + "until,exempt,notice,source,compiled_on\n";
+    static final String HEADINGS =
+            "id,kind,jurisdiction,taxon,also_named,covers,standing,listed,receipt_from,sale_from,"
+                    + "until,exempt,notice,source,compiled_on\n";
 
     private DemoRules() {}
 

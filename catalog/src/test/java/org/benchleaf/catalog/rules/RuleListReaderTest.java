@@ -16,11 +16,11 @@ class RuleListReaderTest {
 
     @Test
     void readsARowAndWritesItBackEqual() throws RuleCells.Unreadable {
-        SaleRule rule = rows(
-                        "NY-1,quarantine,US-NY / Erie; US-NY / Niagara,Buxus,Buxus sempervirens,cultivars,restricted,"
+        SaleRule rule =
+                rows("NY-1,quarantine,US-NY / Erie; US-NY / Niagara,Buxus,Buxus sempervirens,cultivars,restricted,"
                                 + "2021-01-01,2021-02-01,2021-03-01,2030-01-01,'Aurea' (with a permit); 'X',a notice,s,2026-01-01")
-                .rules()
-                .getFirst();
+                        .rules()
+                        .getFirst();
 
         assertThat(rule.exempt()).containsExactly(new Exemption("'Aurea'", "with a permit"), new Exemption("'X'", ""));
         assertThat(rule.hybrids()).isFalse();
@@ -28,10 +28,7 @@ class RuleListReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
         PA-2,,Atlantis,Pyrus calleryana,,,prohibited,,,,,,,s,2026-01-01                 | region.unknown | jurisdiction
         PA-2,,US-PA,12,,,prohibited,,,,,,,s,2026-01-01                                  | name.unknown   | taxon
         PA-2,,US-PA,Pyrus,,,forbidden,,,,,,,s,2026-01-01                                | term.unknown   | standing
@@ -54,11 +51,12 @@ class RuleListReaderTest {
 
     @Test
     void missingColumnIsNamed() {
-        RuleList list =
-                DemoRules.read("test.csv", "id,taxon\nPA-1,Pyrus\n".getBytes(StandardCharsets.UTF_8));
+        RuleList list = DemoRules.read("test.csv", "id,taxon\nPA-1,Pyrus\n".getBytes(StandardCharsets.UTF_8));
 
         assertThat(list.isBroken()).isTrue();
-        assertThat(list.findings()).extracting(finding -> finding.problem().key()).containsOnly("heading.missing");
+        assertThat(list.findings())
+                .extracting(finding -> finding.problem().key())
+                .containsOnly("heading.missing");
     }
 
     @Test

@@ -55,7 +55,11 @@ class SaleRuleStoreTest {
                 .flatMap(key -> catalog.view().plant(key))
                 .orElseThrow();
         Shipment shipment = Shipment.to(Destination.read("PA").orThrow(), LocalDate.parse(day));
-        return plant.facts().value(Attributes.SALE_RULES).orElseThrow().at(shipment).answer();
+        return plant.facts()
+                .value(Attributes.SALE_RULES)
+                .orElseThrow()
+                .at(shipment)
+                .answer();
     }
 
     @Test
@@ -98,7 +102,8 @@ class SaleRuleStoreTest {
         assertThat(catalog.view().revision()).isEqualTo(after);
         assertThat(catalog.view().changesSince(before))
                 .hasSize(2)
-                .allMatch(change -> change.kind() == Change.Kind.PLANT && change.revision().equals(after));
+                .allMatch(change ->
+                        change.kind() == Change.Kind.PLANT && change.revision().equals(after));
     }
 
     @Test
@@ -114,7 +119,8 @@ class SaleRuleStoreTest {
     @Test
     void halfAListIsNotLoaded() {
         assertThatThrownBy(() -> catalog.load(rows(
-                        RULE.formatted("2024-01-01", "2026-01-01"), "PA-2,,Atlantis,Pyrus,,,prohibited,,,,,,,s,2026-01-01")))
+                        RULE.formatted("2024-01-01", "2026-01-01"),
+                        "PA-2,,Atlantis,Pyrus,,,prohibited,,,,,,,s,2026-01-01")))
                 .isInstanceOf(ImportRefused.class);
         assertThat(catalog.view().saleRules().isEmpty()).isTrue();
     }

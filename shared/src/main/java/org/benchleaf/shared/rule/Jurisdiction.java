@@ -40,7 +40,8 @@ public record Jurisdiction(String country, Optional<Region> region, Optional<Str
     public boolean covers(Destination place) {
         return place.region().code().startsWith(country)
                 && region.map(place.region()::equals).orElse(true)
-                && county.map(name -> place.county().filter(name::equalsIgnoreCase).isPresent())
+                && county.map(name ->
+                                place.county().filter(name::equalsIgnoreCase).isPresent())
                         .orElse(true);
     }
 

@@ -42,10 +42,11 @@ public record PlantRules(List<RuleMatch> matches, Set<Region> covered, LocalDate
                 }
             });
         }
-        rulings.sort(Comparator.comparing((Ruling ruling) -> ruling.saleStanding().isEmpty())
-                .thenComparing(ruling -> ruling.match().standing())
-                .thenComparing(Ruling::reach)
-                .thenComparing(ruling -> ruling.match().rule()));
+        rulings.sort(
+                Comparator.comparing((Ruling ruling) -> ruling.saleStanding().isEmpty())
+                        .thenComparing(ruling -> ruling.match().standing())
+                        .thenComparing(Ruling::reach)
+                        .thenComparing(ruling -> ruling.match().rule()));
         return new SaleVerdict(shipment, rulings, covered.contains(shipment.to().region()), compiledOn);
     }
 
@@ -88,8 +89,7 @@ public record PlantRules(List<RuleMatch> matches, Set<Region> covered, LocalDate
         }
         try {
             LocalDate compiledOn = LocalDate.parse(parts[0]);
-            Reading<Set<Region>> covered =
-                    parts[1].isEmpty() ? Reading.of(Set.of()) : Region.readSet(parts[1]);
+            Reading<Set<Region>> covered = parts[1].isEmpty() ? Reading.of(Set.of()) : Region.readSet(parts[1]);
             return covered.map(regions -> new PlantRules(matches, regions, compiledOn));
         } catch (DateTimeParseException noDay) {
             return Reading.refused("rules.text", text);

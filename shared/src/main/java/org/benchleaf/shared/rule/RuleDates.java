@@ -13,8 +13,7 @@ public record RuleDates(
         Optional<LocalDate> listed, Optional<LocalDate> receipt, Optional<LocalDate> sale, Optional<LocalDate> until) {
     public RuleDates {
         if (receipt.isPresent() && sale.isPresent() && receipt.get().isAfter(sale.get())) {
-            throw new IllegalArgumentException(
-                    "receipt ends before sale does: " + receipt.get() + ", " + sale.get());
+            throw new IllegalArgumentException("receipt ends before sale does: " + receipt.get() + ", " + sale.get());
         }
     }
 

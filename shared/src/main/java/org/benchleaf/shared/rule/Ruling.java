@@ -37,7 +37,9 @@ public record Ruling(RuleMatch match, Reach reach, Phase sale, Phase receipt) {
     }
 
     boolean isUnclear() {
-        return match.manner() == Manner.UNCLEAR && counts() && receipt == Phase.IN_FORCE
+        return match.manner() == Manner.UNCLEAR
+                && counts()
+                && receipt == Phase.IN_FORCE
                 && match.standing() != SaleStanding.ADVISED_AGAINST;
     }
 }

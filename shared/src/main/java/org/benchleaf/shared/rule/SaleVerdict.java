@@ -34,7 +34,9 @@ public record SaleVerdict(Shipment shipment, List<Ruling> rulings, boolean cover
 
     /// The strictest standing for a sale there that day.
     public Optional<SaleStanding> sale() {
-        return rulings.stream().flatMap(ruling -> ruling.saleStanding().stream()).min(Comparator.naturalOrder());
+        return rulings.stream()
+                .flatMap(ruling -> ruling.saleStanding().stream())
+                .min(Comparator.naturalOrder());
     }
 
     /// The strictest standing for a new receipt there that day.
