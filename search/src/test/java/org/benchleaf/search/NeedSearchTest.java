@@ -13,13 +13,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.search.facet.Facet;
+import org.benchleaf.search.facet.FacetCount;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
-import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.stock.StockSize;
 import org.junit.jupiter.api.AfterEach;
@@ -83,7 +85,7 @@ class NeedSearchTest {
         assertThat(answer.total()).isEqualTo(3);
         assertThat(answer.meetAll()).isEqualTo(1);
         assertThat(answer.matches().getFirst().fit().meetsAll()).isTrue();
-        assertThat(answer.lifeForms()).isEqualTo(Map.of(LifeForm.SHRUB, 1));
+        assertThat(answer.facets().get(Facet.KIND)).containsExactly(new FacetCount("shrub", 1));
     }
 
     @Test
@@ -136,8 +138,10 @@ class NeedSearchTest {
         assertThat(serials(answer())).containsExactly(1, 2, 3, 4);
         InMemoryCatalogView empty = new InMemoryCatalogView();
         try (PlantIndex none = PlantIndex.open(folder.resolve("none"), empty)) {
-            assertThat(new NeedSearch(empty, none).answer(NeedQuery.of(Need.of(SHADE), NOW)))
-                    .isEqualTo(new NeedAnswer(empty.revision(), 0, 0, 0, List.of(), List.of(), Map.of()));
+            assertThat(new NeedSearch(empty, none)
+                            .answer(NeedQuery.of(Need.of(SHADE), NOW).counting(Set.of())))
+                    .isEqualTo(new NeedAnswer(
+                            empty.revision(), 0, 0, 0, List.of(), List.of(), List.of(), Map.of()));
         }
     }
 

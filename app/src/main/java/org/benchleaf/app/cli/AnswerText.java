@@ -12,7 +12,9 @@ import org.benchleaf.search.Match;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.Relaxation;
 import org.benchleaf.search.need.NeedReading;
+import org.benchleaf.search.fit.Loosening;
 import org.benchleaf.search.need.Note;
+import org.benchleaf.search.need.OtherReading;
 import org.benchleaf.search.need.Understood;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Reason;
@@ -39,8 +41,10 @@ final class AnswerText {
         for (Match match : answer.matches()) {
             place++;
             out.println();
-            writeMatch(place, match, now, out);
+            out.print(pad(place + ".", 3) + " ");
+            writeMatch(match, now, out);
         }
+        writeLoosenings(answer, out);
         if (!answer.relaxations().isEmpty()) {
             out.println();
             out.println(wording.text("answer.give-up"));
@@ -51,7 +55,20 @@ final class AnswerText {
         }
     }
 
-    private void writeReading(NeedReading reading, List<WeighedWish> wishes, PrintWriter out) {
+    private void writeLoosenings(NeedAnswer answer, PrintWriter out) {
+        if (!answer.loosenings().isEmpty()) {
+            out.println();
+            out.println(wording.text("answer.loosen"));
+        }
+        for (Loosening loosening : answer.loosenings()) {
+            out.println("  " + wording.text("answer.loosened", Map.of(
+                    "wish", wording.wish(loosening.wish()),
+                    "to", wording.wish(loosening.loosened()),
+                    "more", wording.count(loosening.more()))));
+        }
+    }
+
+    void writeReading(NeedReading reading, List<WeighedWish> wishes, PrintWriter out) {
         int widest = reading.understood().stream().mapToInt(one -> one.words().length()).max().orElse(0);
         for (Understood one : reading.understood()) {
             out.println("  " + pad(one.words(), widest) + "  →  " + wish(one.wish()));
@@ -61,6 +78,10 @@ final class AnswerText {
                 .forEach(wish -> out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wish(wish)));
         for (Note note : reading.notes()) {
             out.println("  " + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
+        }
+        for (OtherReading other : reading.others()) {
+            String wishes = other.wishes().stream().map(wording::wish).collect(Collectors.joining(" + "));
+            out.println("  " + wording.text("answer.other", Map.of("words", other.words(), "wish", wishes)));
         }
         if (!reading.notUnderstood().isEmpty()) {
             out.println("  " + wording.text("answer.not-understood", Map.of("words", String.join(", ", reading.notUnderstood()))));
@@ -73,13 +94,19 @@ final class AnswerText {
         if (wish.fixed()) {
             return wording.text("answer.fixed", Map.of("wish", text));
         }
+        if (wish.freed()) {
+            return wording.text("answer.freed", Map.of("wish", text));
+        }
+        if (wish.weight() > 1) {
+            return wording.text("answer.heavy", Map.of("wish", text));
+        }
         return wish.weight() < 1 ? wording.text("answer.light", Map.of("wish", text)) : text;
     }
 
-    private void writeMatch(int place, Match match, YearWeek now, PrintWriter out) {
+    void writeMatch(Match match, YearWeek now, PrintWriter out) {
         PlantRecord plant = match.plant();
         String common = plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
-        out.println(pad(place + ".", 3) + " " + plant.name() + common + "  [" + plant.key() + "]");
+        out.println(plant.name() + common + "  [" + plant.key() + "]");
         // two wishes met by one fact, such as both ends of a height, are said once
         match.fit().reasons().stream().map(this::reason).distinct().forEach(out::println);
         out.println("    " + stock(match.stock(), now));

@@ -4,19 +4,17 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.FixedBitSet;
-import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.search.facet.Facet;
 import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
-import org.benchleaf.shared.plant.LifeForm;
 
 /// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Used by one thread, once.
 final class NeedPass {
@@ -28,17 +26,16 @@ final class NeedPass {
     private static final int BLOCK = 1024;
 
     private final Snapshot snapshot;
-    private final Dictionaries dictionaries;
     private final byte[] standings;
     private final int fixed;
     private final int limit;
     private final List<WishTable> tables = new ArrayList<>();
     private final Tally tally;
-    private int[] formCounts = new int[64];
+    private final FacetPass facets;
+    private final LoosenPass loosen;
 
-    NeedPass(Snapshot snapshot, Dictionaries dictionaries, Need need, YearWeek week, int limit) {
+    NeedPass(Snapshot snapshot, Dictionaries dictionaries, Need need, Set<Facet> facets, YearWeek week, int limit) {
         this.snapshot = snapshot;
-        this.dictionaries = dictionaries;
         this.standings = snapshot.stock().standings(StockColumns.week(week));
         this.limit = limit;
         Occasion occasion = Occasion.of(need, week);
@@ -50,6 +47,8 @@ final class NeedPass {
             fixedBits |= wishes.get(bit).fixed() ? 1 << bit : 0;
         }
         fixed = fixedBits;
+        this.facets = new FacetPass(facets, wishes, dictionaries, snapshot.stock(), occasion);
+        this.loosen = new LoosenPass(need, dictionaries, snapshot.stock(), week);
     }
 
     /// @param allowed which documents of each segment may be ranked; all when empty
@@ -71,7 +70,7 @@ final class NeedPass {
                 .limit(limit)
                 .map(ranked -> PlantDocument.keyIn(ranked.order()))
                 .toList();
-        return new Proposal(snapshot.revision(), tally, lifeForms(), keys);
+        return new Proposal(snapshot.revision(), tally, facets.counted(), loosen.found(tally.meetAll()), keys);
     }
 
     private TopPlants rank(Segment segment, List<Bits> filters) {
@@ -80,6 +79,7 @@ final class NeedPass {
         int total = 0;
         long[] score = new long[BLOCK];
         long[] flag = new long[BLOCK];
+        int[] clean = new int[BLOCK + 1];
         for (int from = 0; from < segment.size(); from += BLOCK) {
             int count = Math.min(BLOCK, segment.size() - from);
             Arrays.fill(score, 0);
@@ -87,12 +87,16 @@ final class NeedPass {
             for (WishTable table : tables) {
                 table.add(segment, from, count, score, flag);
             }
+            int cleanCount = 0;
             for (int i = 0; i < count; i++) {
                 if (((int) flag[i] & fixed) == 0 && (all || passes(filters, from + i))) {
                     total++;
                     take(segment, from + i, score[i], flag[i], top);
+                    clean[cleanCount] = from + i;
+                    cleanCount += (int) flag[i] == 0 ? 1 : 0;
                 }
             }
+            facets.count(segment, from, count, clean, cleanCount, flag, doc -> all || passes(filters, doc));
         }
         tally.addTotal(total);
         return top;
@@ -100,24 +104,17 @@ final class NeedPass {
 
     private void take(Segment segment, int doc, long score, long flag, TopPlants top) {
         int missed = (int) flag;
-        if (missed == 0) {
-            countForm(segment.column(Basis.LIFE_FORM).code(doc));
-        }
         if (missed == 0 || Long.bitCount(flag) <= 2) {
             tally.count(missed, (int) (flag >>> 32));
+        }
+        if (tally.meetAll() < LoosenPass.FEW) {
+            loosen.take(segment, doc, flag);
         }
         int slot = segment.slots()[doc];
         long rank = score + (slot < standings.length ? standings[slot] : 0);
         if (top.mayTake(rank)) {
             top.offer(rank, segment.order()[doc]);
         }
-    }
-
-    private void countForm(int code) {
-        if (code >= formCounts.length) {
-            formCounts = Arrays.copyOf(formCounts, code * 2);
-        }
-        formCounts[code]++;
     }
 
     private static boolean passes(List<Bits> filters, int doc) {
@@ -127,21 +124,6 @@ final class NeedPass {
             }
         }
         return true;
-    }
-
-    private Map<LifeForm, Integer> lifeForms() {
-        Map<LifeForm, Integer> counts = new EnumMap<>(LifeForm.class);
-        for (int code = 0; code < formCounts.length; code++) {
-            if (formCounts[code] > 0) {
-                int more = formCounts[code];
-                dictionaries.of(Basis.LIFE_FORM)
-                        .value(code)
-                        .facts()
-                        .value(Attributes.LIFE_FORM)
-                        .ifPresent(forms -> forms.forEach(form -> counts.merge(form, more, Integer::sum)));
-            }
-        }
-        return counts;
     }
 
     /// A plant among the best of its segment.

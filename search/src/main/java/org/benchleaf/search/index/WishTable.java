@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.need.WeighedWish;
-import org.benchleaf.shared.need.Wish;
 
 /// What one wish adds to each plant's rank, ready for a pass over documents.
 ///
@@ -16,12 +15,8 @@ sealed interface WishTable {
     static WishTable of(WeighedWish weighed, int bit, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
         Optional<Basis> basis = Basis.of(weighed.wish());
         if (basis.isEmpty()) {
-            StockWish wish =
-                    switch (weighed.wish()) {
-                        case Wish.InStock inStock -> StockWish.of(inStock, occasion, stock);
-                        case Wish.AtMostPrice price -> StockWish.of(price, occasion, stock);
-                        default -> throw new IllegalStateException("a wish without a basis: " + weighed);
-                    };
+            StockWish wish = StockWish.of(weighed.wish(), occasion, stock)
+                    .orElseThrow(() -> new IllegalStateException("a wish without a basis: " + weighed));
             return new OfStock(wish, weighed.weight(), bit);
         }
         short[] outcomes = dictionaries.of(basis.get()).outcomes(weighed.wish());

@@ -20,11 +20,18 @@ public final class NeedReader {
     private final List<PhraseReader> readers;
 
     public NeedReader(Vocabulary vocabulary) {
+        this(vocabulary, PostalZones.NONE);
+    }
+
+    /// @param zones the zone of each postal code, from the shop's table
+    public NeedReader(Vocabulary vocabulary, PostalZones zones) {
         this.vocabulary = vocabulary;
         this.weeks = new WeekPhrases(vocabulary);
         // of two that take as many words, the first wins
         readers = List.of(
                 new ZonePhrases(vocabulary),
+                new PostalPhrases(vocabulary, zones),
+                new SiteNumberPhrases(vocabulary),
                 new PricePhrases(vocabulary),
                 new SizePhrases(vocabulary),
                 new LengthPhrases(vocabulary),
