@@ -1,7 +1,7 @@
 package org.benchleaf.app;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
@@ -20,6 +20,11 @@ import java.util.stream.Stream;
 class ArchitectureTest {
     private static final List<String> ENGINES = List.of(
             "org.apache.lucene", "java.sql", "javax.sql", "org.jdbi", "org.sqlite", "com.zaxxer", "org.openpdf", "org.xhtmlrenderer", "freemarker", "com.google.zxing", "de.siegmar", "io.javalin", "com.fasterxml");
+
+    /// Packages whose classes are public for the other packages of their own module.
+    private static final String[] INNER_ROOMS = {
+        "org.benchleaf.render.pdf..", "org.benchleaf.render.view..", "org.benchleaf.render.figure..", "org.benchleaf.render.code..", "org.benchleaf.catalog.store.."
+    };
 
     @ArchTest
     static final ArchRule dataFlowsOneWay = layeredArchitecture()
@@ -62,9 +67,15 @@ class ArchitectureTest {
             .because("an engine can be changed only while nobody outside its module sees it");
 
     @ArchTest
-    static final ArchRule nothingStaticChanges = noFields()
-            .that().areStatic().and().areNotFinal()
-            .should().beDeclaredInClassesThat().resideInAPackage("org.benchleaf..")
+    static final ArchRule innerRoomsStayClosed = noClasses()
+            .that().resideInAPackage("org.benchleaf.app..")
+            .should().dependOnClassesThat().resideInAnyPackage(INNER_ROOMS)
+            .because("these packages are public to their own module only");
+
+    @ArchTest
+    static final ArchRule nothingStaticChanges = fields()
+            .that().areStatic()
+            .should().beFinal()
             .because("settings are read once and nothing is shared behind anybody's back");
 
     @ArchTest
@@ -79,7 +90,9 @@ class ArchitectureTest {
             public boolean test(JavaMethod method) {
                 return method.getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC)
                         && method.getOwner().getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC)
-                        && !method.getOwner().getPackageName().startsWith("org.benchleaf.app");
+                        && !method.getOwner().getPackageName().startsWith("org.benchleaf.app")
+                        && java.util.Arrays.stream(INNER_ROOMS)
+                                .noneMatch(room -> method.getOwner().getPackageName().startsWith(room.replace("..", "")));
             }
         };
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,7 +40,7 @@ class BadInputTest {
                 Clethra alnifolia,14c,from memory
                 """));
         assertThat(run.code()).isEqualTo(1);
-        assertThat(run.out()).contains("plants.csv row 2, column hardiness").contains("14c").contains("13b");
+        assertThat(run.out()).contains("plants.csv row 2, column hardiness").contains("14c").contains("1 to 13");
         assertThat(known("Clethra alnifolia")).contains("Clethra alnifolia").doesNotContain("hardiness");
     }
 
@@ -112,19 +113,30 @@ class BadInputTest {
     }
 
     @Test
-    void aFontThatIsMissingStopsThePrintAndLeavesNoFile() throws IOException {
+    void aPictureThatIsMissingStopsThePrintAndLeavesNoFile() throws IOException {
+        Run run = printWith("styles/sheet.css", "body { background: url(no-such-picture.png); }".getBytes(StandardCharsets.UTF_8));
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err()).contains("no-such-picture.png").hasLineCount(1);
+        assertThat(folder.resolve("sheet.pdf")).doesNotExist();
+    }
+
+    @Test
+    void aFontThatIsNoFontStopsThePrintAndLeavesNoFile() throws IOException {
+        Run run = printWith("fonts/newsreader-medium.ttf", "not a font".getBytes(StandardCharsets.UTF_8));
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err()).contains("newsreader-medium").hasLineCount(1);
+        assertThat(folder.resolve("sheet.pdf")).doesNotExist();
+    }
+
+    private Run printWith(String key, byte[] content) throws IOException {
         load(file("plants.csv", """
                 name,source
                 Clethra alnifolia,from memory
                 """));
-        Path broken = shop.resolve("content/styles/plant-sheet.css");
-        Files.createDirectories(broken.getParent());
-        Files.writeString(broken, "body { background: url(no-such-picture.png); }");
-        Path pdf = folder.resolve("sheet.pdf");
-        Run run = Run.benchleaf("print", "sheet", "Clethra alnifolia", "--workspace", shop.toString(), "--out", pdf.toString());
-        assertThat(run.code()).isEqualTo(3);
-        assertThat(run.err()).contains("no-such-picture.png").hasLineCount(1);
-        assertThat(pdf).doesNotExist();
+        Path own = shop.resolve("content").resolve(key);
+        Files.createDirectories(own.getParent());
+        Files.write(own, content);
+        return Run.benchleaf("print", "sheet", "Clethra alnifolia", "--workspace", shop.toString(), "--out", folder.resolve("sheet.pdf").toString());
     }
 
     @Test

@@ -28,15 +28,14 @@ import org.junit.jupiter.api.io.TempDir;
 /// followed to the live page.
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DemoTest {
-    @TempDir
-    private Path folder;
-
-    private Path shop;
+    private Path folder = Path.of("");
+    private Path shop = Path.of("");
     private Run demo = new Run(-1, "", "");
     private final HttpClient http = HttpClient.newHttpClient();
 
     @BeforeAll
-    void runTheDemo() {
+    void runTheDemo(@TempDir Path temporary) {
+        folder = temporary;
         shop = folder.resolve("demo");
         demo = Run.benchleaf("demo", shop.toString());
     }
@@ -68,7 +67,7 @@ class DemoTest {
     @Test
     void readsASentenceAndTheSameNeedAsOptionsAlike() {
         Run words = Run.benchleaf("need", "fall color zone 6a shade under 5 ft, 40 in #3", "--json", "--workspace", shop.toString());
-        Run options = Run.benchleaf("need", "--shows", "fall color", "--zone", "6a", "--light", "part shade", "--max-height", "5 ft", "--count", "40", "--size", "#3", "--json", "--workspace", shop.toString());
+        Run options = Run.benchleaf("need", "--shows", "fall color", "--zone", "6a", "--light", "full shade", "--max-height", "5 ft", "--count", "40", "--size", "#3", "--json", "--workspace", shop.toString());
         assertThat(words.code()).isZero();
         assertThat(matches(words.out())).isEqualTo(matches(options.out())).contains("\"verdict\" : \"met\"");
     }

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.MonthSet;
@@ -123,11 +125,21 @@ final class WishWords {
             case Wish.AtTenYears w -> LengthRange.read(stored).toOptional().map(words::length);
             case Wish.NoWiderThan w -> LengthRange.read(stored).toOptional().map(words::length);
             case Wish.Shows w -> MonthSet.read(stored).toOptional().map(words::months);
+            case Wish.AtMostPrice(Money most) ->
+                Money.read(stored, most.currency()).toOptional().map(words::money);
+            case Wish.NativeTo(var asked) -> Region.readSet(stored).toOptional().map(home -> home(asked, home));
             default -> Optional.empty();
         };
         return measured.orElseGet(() -> stored.replaceAll("\\s*#[0-9A-Fa-f]{6}", "")
                 .replaceAll("\\s*;\\s*", words.text("list.comma"))
-                .replaceAll("(?<=\\d[ab]?)-(?=\\d)", "–"));
+                .replaceAll("(?<=\\d[ab]?|[A-Z][a-z]{2})-(?=\\d|[A-Z][a-z]{2})", "–"));
+    }
+
+    /// The place asked for when the plant is at home there, else in how many places it is.
+    private String home(Optional<Region> asked, Set<Region> home) {
+        return asked.filter(home::contains)
+                .map(Region::name)
+                .orElseGet(() -> counted("seen.regions", home.size()));
     }
 
     private String shortfall(Wish wish, Reason.Shortfall by) {
@@ -176,6 +188,7 @@ final class WishWords {
         for (String more : List.of("Shows.color", "Shows.months", "Shows.color.months")) {
             keys.add("wish." + more);
         }
+        keys.addAll(List.of("seen.regions.one", "seen.regions.many"));
         return keys;
     }
 }

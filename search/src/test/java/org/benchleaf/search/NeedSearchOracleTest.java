@@ -102,7 +102,8 @@ class NeedSearchOracleTest {
             NeedSearch search = new NeedSearch(catalog, index);
             for (int i = 0; i < 30; i++) {
                 Need need = needs.need();
-                List<Match> whole = search.answer(new NeedQuery(need, "", Plants.NOW, 0, 60)).matches();
+                List<Match> whole = search.answer(new NeedQuery(need, "", Plants.NOW, 0, 60))
+                        .matches();
                 List<Match> pieces = new ArrayList<>();
                 for (int skip = 0; skip < 60; skip += 7) {
                     int limit = Math.min(7, 60 - skip);
@@ -209,8 +210,8 @@ class NeedSearchOracleTest {
                 .as("%s", need)
                 .isEqualTo(answers.subList(0, Math.min(50, answers.size())));
         assertThat(answer.total()).isEqualTo(answers.size());
-        assertThat(answer.meetAll()).isEqualTo((int)
-                answers.stream().filter(Fit::meetsAll).count());
+        assertThat(answer.meetAll())
+                .isEqualTo((int) answers.stream().filter(Fit::meetsAll).count());
         assertThat(answer.missNone()).isEqualTo((int) answers.stream()
                 .filter(fit -> !fit.meetsAll() && missed(fit) == 0)
                 .count());

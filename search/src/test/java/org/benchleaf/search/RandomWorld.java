@@ -130,8 +130,8 @@ public final class RandomWorld {
                 "cautions",
                 "none known|toxic: dogs, cats - all parts|thorns: people|irritant: children - sap|spreads: gardens"
                         + "|toxic: horses|pollen: people");
-        for (String attribute : List.of(
-                "drought_tolerance", "wet_tolerance", "salt_soil", "salt_spray", "compaction")) {
+        for (String attribute :
+                List.of("drought_tolerance", "wet_tolerance", "salt_soil", "salt_spray", "compaction")) {
             texts.put(attribute, TOLERANCES);
         }
         for (var attribute : Attributes.all()) {

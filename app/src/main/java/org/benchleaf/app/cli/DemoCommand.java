@@ -48,7 +48,7 @@ final class DemoCommand implements Callable<Integer> {
             "evergreen screen 10-20 ft for zone 5b, deer resistant, no Thuja, 20 in #15 by mid April",
             "native shrubs for wet soil, berries in winter, zone 5, 25 in #5, under $40");
 
-    private static final int SHOWN = 3;
+    private static final int SHOWN = 5;
     private static final Settings SETTINGS =
             new Settings("Wrenfold Growers", "Ashlock, Pennsylvania · an invented nursery", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL);
 

@@ -36,6 +36,7 @@ final class FindingText {
 
     private String line(Finding finding) {
         String outcome = wording.text("load.outcome." + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-        return finding.place() + ": " + wording.problem(finding.problem()) + " " + outcome;
+        String problem = wording.problem(finding.problem());
+        return finding.place() + ": " + problem + (problem.endsWith(".") ? " " : ". ") + outcome;
     }
 }

@@ -53,7 +53,8 @@ final class NameQueries {
         BooleanQuery.Builder all = new BooleanQuery.Builder();
         for (String word : words) {
             Term term = new Term(PlantDocument.WORD, word);
-            int allowed = Math.min(edits, word.length() < SHORTEST_FOR_ONE ? 0 : word.length() < SHORTEST_FOR_TWO ? 1 : 2);
+            int allowed =
+                    Math.min(edits, word.length() < SHORTEST_FOR_ONE ? 0 : word.length() < SHORTEST_FOR_TWO ? 1 : 2);
             all.add(
                     allowed == 0 ? new TermQuery(term) : new FuzzyQuery(term, allowed, 0, MOST_SPELLINGS, true),
                     BooleanClause.Occur.FILTER);

@@ -16,7 +16,8 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 
-/// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Used by one thread, once.
+/// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Used by one thread,
+/// once.
 final class NeedPass {
     /// A rank, high bits first: weight met (20 bits), nearness (20 bits), standing (2 bits).
     static final int MET_SHIFT = 22;

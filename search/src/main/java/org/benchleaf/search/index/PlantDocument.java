@@ -47,8 +47,9 @@ final class PlantDocument {
         Set<String> words = new LinkedHashSet<>();
         Set<String> wholes = new LinkedHashSet<>();
         for (WrittenName name : names(plant)) {
-            words.addAll(FoldedName.words(name.text()));
-            wholes.add(whole(name.kind(), FoldedName.of(name.text())));
+            List<String> folded = FoldedName.words(name.text());
+            words.addAll(folded);
+            wholes.add(whole(name.kind(), String.join(" ", folded)));
             document.add(new StoredField(NAME, name.stored()));
         }
         words.forEach(word -> document.add(new StringField(WORD, word, Field.Store.NO)));

@@ -48,9 +48,8 @@ public final class NameIndex {
 
     private void wholeNames(Hits hits, String typed, String folded) {
         List<Named> accepted = index.named(WrittenName.Kind.ACCEPTED, folded, CANDIDATES);
-        List<Named> exact = accepted.stream()
-                .filter(named -> accepted(named).equals(typed))
-                .toList();
+        List<Named> exact =
+                accepted.stream().filter(named -> accepted(named).equals(typed)).toList();
         hits.add(exact, NameMatch.EXACT, NameIndex::accepted);
         hits.add(accepted, NameMatch.FOLDED, NameIndex::accepted);
         hits.add(
@@ -91,8 +90,8 @@ public final class NameIndex {
 
     private static String whole(Named named, WrittenName.Kind kind, String folded) {
         return named.names().stream()
-                .filter(name -> name.kind() == kind
-                        && FoldedName.of(name.text()).equals(folded))
+                .filter(name ->
+                        name.kind() == kind && FoldedName.of(name.text()).equals(folded))
                 .map(WrittenName::text)
                 .findFirst()
                 .orElseGet(() -> accepted(named));

@@ -24,7 +24,8 @@ final class Spelling {
         return spellings;
     }
 
-    /// The name that holds all the words, the last one perhaps unfinished; the first name when only several together do.
+    /// The name that holds all the words, the last one perhaps unfinished; the first name when only several
+    /// together do.
     static String holding(List<String> words, Named named) {
         return named.names().stream()
                 .filter(name -> holds(FoldedName.words(name.text()), words))

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of phrase
-/// that takes the most words wins. Holds no state and may be shared between threads.
+/// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of
+/// phrase that takes the most words wins. Holds no state and may be shared between threads.
 public final class NeedReader {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{Nd}#$%&+'.]+|.");
 
@@ -84,7 +84,8 @@ public final class NeedReader {
 
     /// Passes over one word: a stop word quietly, another as not understood.
     private int skip(Sentence sentence, int at, NeedDraft draft) {
-        Matcher word = WORD.matcher(sentence.plain()).region(at, sentence.plain().length());
+        Matcher word =
+                WORD.matcher(sentence.plain()).region(at, sentence.plain().length());
         if (!word.lookingAt()) {
             return at + 1;
         }

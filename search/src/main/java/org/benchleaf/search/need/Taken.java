@@ -80,8 +80,7 @@ record Taken(
 
         /// These parts, and what they lack from others.
         StockPart or(StockPart others) {
-            return new StockPart(
-                    count.or(others::count), size.or(others::size), by.or(others::by));
+            return new StockPart(count.or(others::count), size.or(others::size), by.or(others::by));
         }
     }
 }
