@@ -111,7 +111,10 @@ public final class Benchleaf implements AutoCloseable {
             genera.add(plant.name().genus());
             SpeciesWords.of(plant).forEach(species::putIfAbsent);
         });
-        Vocabulary words = Vocabulary.read(content.open("words/need_" + settings.language().getLanguage() + ".words"));
+        // a language whose words nobody wrote yet is asked in English
+        String own = "words/need_" + settings.language().getLanguage() + ".words";
+        String key = content.find(own).isPresent() ? own : "words/need_en.words";
+        Vocabulary words = Vocabulary.read(content.open(key));
         return new NeedReader(words.withGenera(genera).withSpecies(species), postalZones());
     }
 

@@ -94,6 +94,34 @@ class NeedSearchOracleTest {
         }
     }
 
+    /// A price is judged in the size asked for, so giving up the size changes what it is judged by: left out here.
+    @Test
+    void givingUpAWishBringsWhatWasSaid() {
+        InMemoryCatalogView catalog = new RandomWorld(SEED).catalog(PLANTS);
+        RandomNeeds needs = new RandomNeeds(SEED + 4);
+        int tried = 0;
+        try (PlantIndex index = PlantIndex.open(folder, catalog)) {
+            NeedSearch search = new NeedSearch(catalog, index);
+            for (int i = 0; i < NEEDS; i++) {
+                Need need = needs.need();
+                boolean priced = need.wishes().stream().anyMatch(one -> one.wish() instanceof Wish.AtMostPrice);
+                NeedAnswer answer = search.answer(NeedQuery.of(need, Plants.NOW));
+                for (Relaxation relaxation : answer.relaxations()) {
+                    if (!priced) {
+                        tried++;
+                        Need rest = new Need(need.wishes().stream()
+                                .filter(one -> !relaxation.giveUp().contains(one.wish()))
+                                .toList());
+                        assertThat(search.answer(NeedQuery.of(rest, Plants.NOW)).meetAll())
+                                .as("%s %s", need, relaxation)
+                                .isEqualTo(answer.meetAll() + relaxation.more());
+                    }
+                }
+            }
+        }
+        assertThat(tried).isGreaterThan(50);
+    }
+
     @Test
     void pagesAreOneListCutInPieces() {
         InMemoryCatalogView catalog = new RandomWorld(SEED).catalog(PLANTS);

@@ -9,6 +9,7 @@ import static org.benchleaf.search.Plants.plant;
 import static org.benchleaf.search.Plants.stock;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import java.util.Set;
 import org.benchleaf.search.facet.Facet;
 import org.benchleaf.search.facet.FacetCount;
 import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.need.EnglishWords;
+import org.benchleaf.search.need.NeedReader;
+import org.benchleaf.search.need.NeedReading;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.need.Need;
@@ -132,6 +136,32 @@ class NeedSearchTest {
 
         assertThat(serials(answer)).containsExactly(2);
         assertThat(answer.total()).isEqualTo(1);
+    }
+
+    @Test
+    void answersASentence() {
+        NeedReading reading =
+                new NeedReader(EnglishWords.read()).read("red stems in winter, zone 5", LocalDate.of(2026, 11, 25));
+        NeedAnswer sentence = search.answer(NeedQuery.of(reading.need(), NOW));
+        assertThat(sentence.matches()).isNotEmpty();
+        assertThat(sentence.matches().getFirst().fit().reasons()).hasSize(2);
+    }
+
+    @Test
+    void tellsWhyAPlantIsAnAnswerAndWhyItIsNone() {
+        NeedQuery query = NeedQuery.of(Need.of(SHADE), NOW);
+        List<Integer> places = List.of(1, 2, 3, 4).stream()
+                .map(serial -> search.why(query, PlantKey.ofSerial(serial)).orElseThrow().place().orElseThrow())
+                .toList();
+        assertThat(places).containsExactlyInAnyOrder(1, 2, 3, 4);
+        Wish.NotOfGenus none = new Wish.NotOfGenus(
+                answer().matches().getFirst().plant().name().genus());
+        Need without = Need.of(none);
+        PlantKey kept = answer().matches().getFirst().plant().key();
+        Why why = search.why(NeedQuery.of(without, NOW), kept).orElseThrow();
+        assertThat(why.place()).isEmpty();
+        assertThat(why.keptOutBy(without)).hasSize(1);
+        assertThat(search.why(query, PlantKey.ofSerial(999))).isEmpty();
     }
 
     @Test

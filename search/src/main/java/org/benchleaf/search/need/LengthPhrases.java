@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.need.Wish;
+import org.jspecify.annotations.Nullable;
 
 /// `under 5 ft`, `6-8 ft`, `at least 10 feet tall`, `up to 6 ft wide`, `5 ft or less`: mature height or spread.
 ///
@@ -19,9 +20,11 @@ final class LengthPhrases implements PhraseReader {
                     + "|in\\.?(?!\\s*(?:#|no\\b|a\\b|\\d|\\p{L}{3,}))|\"|cm|metres?|meters?|mm|m)";
     private static final double ABOUT = 0.2;
 
+    private final Vocabulary words;
     private final Pattern pattern;
 
     LengthPhrases(Vocabulary words) {
+        this.words = words;
         String feetAndInches = NUMBER + "\\s*(?:ft|feet|foot|')\\s*\\d{1,2}\\s*(?:inches|inch|in|\")";
         String range = NUMBER + "\\s*" + UNIT + "?\\s*(?:-|" + words.any("through") + ")\\s*" + NUMBER + "\\s*" + UNIT;
         String single = NUMBER + "\\s*" + UNIT;
@@ -43,8 +46,13 @@ final class LengthPhrases implements PhraseReader {
         return LengthRange.read(length).toOptional().flatMap(range -> taken(sentence, at, match, range));
     }
 
-    private static Optional<Taken> taken(Sentence sentence, int at, Matcher match, LengthRange range) {
-        boolean wide = match.group("wide") != null;
+    /// `no wider than`, `narrower than`: the bound itself says that it is about the spread.
+    private boolean wider(@Nullable String bound) {
+        return bound != null && words.meaning("wider", bound.replaceAll("\\s+", " ")).isPresent();
+    }
+
+    private Optional<Taken> taken(Sentence sentence, int at, Matcher match, LengthRange range) {
+        boolean wide = match.group("wide") != null || wider(match.group("most")) || wider(match.group("least"));
         boolean most = match.group("most") != null || match.group("less") != null;
         boolean least = match.group("least") != null || match.group("more") != null;
         boolean single = range.lowCm() == range.highCm();

@@ -7,13 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /// The English words as they come with the program; the file belongs to the content, which this module does not see.
-final class EnglishWords {
+public final class EnglishWords {
     private static final Path FILE =
             Path.of("..", "content", "src", "main", "resources", "org", "benchleaf", "content", "words", "need_en.words");
 
     private EnglishWords() {}
 
-    static Vocabulary read() {
+    public static Vocabulary read() {
         try (InputStream words = Files.newInputStream(FILE)) {
             return Vocabulary.read(words);
         } catch (IOException unreadable) {
