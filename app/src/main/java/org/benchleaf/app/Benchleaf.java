@@ -17,6 +17,7 @@ import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
+import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
@@ -115,7 +116,7 @@ public final class Benchleaf implements AutoCloseable {
         String own = "words/need_" + settings.language().getLanguage() + ".words";
         String key = content.find(own).isPresent() ? own : "words/need_en.words";
         Vocabulary words = Vocabulary.read(content.open(key));
-        return new NeedReader(words.withGenera(genera).withSpecies(species), postalZones());
+        return new NeedReader(words.withGenera(genera).withSpecies(species), settings.place(), postalZones());
     }
 
     /// The shop's zones by postal code; empty when it has no table.
@@ -131,6 +132,11 @@ public final class Benchleaf implements AutoCloseable {
         }
     }
 
+    /// Sale rules: loading lists, and asking them about plants.
+    public SaleRuleService saleRules() {
+        return new SaleRuleService(catalog);
+    }
+
     public NeedSearch needSearch() {
         return new NeedSearch(catalog.view(), index());
     }
@@ -144,7 +150,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()));
+        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()), wording());
     }
 
     public PrintService printing() {

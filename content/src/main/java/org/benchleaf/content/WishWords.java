@@ -26,6 +26,9 @@ final class WishWords {
 
     String reason(Reason reason) {
         Wish wish = reason.wish();
+        if (wish instanceof Wish.ShipTo(var shipment)) {
+            return new SaleWords(words).reason(reason, shipment);
+        }
         String kind = wish.getClass().getSimpleName();
         Map<String, String> values = new HashMap<>(values(wish));
         return switch (reason) {
@@ -92,6 +95,10 @@ final class WishWords {
                 region.map(place -> Map.of("region", place.name())).orElseGet(Map::of);
             case Wish.ServesAs(var use) -> Map.of("use", words.term(use));
             case Wish.SafeFor(var creature) -> Map.of("creature", words.term(creature));
+            case Wish.ShipTo(var shipment) ->
+                Map.of(
+                        "place", new SaleWords(words).place(shipment.to()),
+                        "date", words.date(shipment.on()));
             case Wish.NotOfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);
@@ -137,9 +144,7 @@ final class WishWords {
 
     /// The place asked for when the plant is at home there, else in how many places it is.
     private String home(Optional<Region> asked, Set<Region> home) {
-        return asked.filter(home::contains)
-                .map(Region::name)
-                .orElseGet(() -> counted("seen.regions", home.size()));
+        return asked.filter(home::contains).map(Region::name).orElseGet(() -> counted("seen.regions", home.size()));
     }
 
     private String shortfall(Wish wish, Reason.Shortfall by) {

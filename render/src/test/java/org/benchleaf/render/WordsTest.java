@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.FactKind;
-import org.benchleaf.render.page.SaleNote;
 import org.benchleaf.shared.measure.LengthStyle;
+import org.benchleaf.shared.rule.SaleStanding;
 import org.junit.jupiter.api.Test;
 
 class WordsTest {
@@ -72,7 +72,7 @@ class WordsTest {
         for (FactKind kind : FactKind.values()) {
             assertThat(words.text("fact." + kind.name())).isNotBlank();
         }
-        for (SaleNote.Standing standing : SaleNote.Standing.values()) {
+        for (SaleStanding standing : SaleStanding.values()) {
             assertThat(words.text("standing." + standing.name())).isNotBlank();
         }
     }

@@ -67,6 +67,9 @@ public final class RandomWorld {
             }
         }
         Facts facts = Plants.facts(pairs.toArray(String[]::new));
+        if (random.nextInt(10) >= 3) {
+            facts = facts.and(SaleRuleSamples.fact(SaleRuleSamples.said(random)));
+        }
         return Plants.plant(serial, name, facts, List.of(), List.of());
     }
 

@@ -1,9 +1,12 @@
 package org.benchleaf.app.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
@@ -19,6 +22,8 @@ import org.benchleaf.search.need.Understood;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.rule.PlantRules;
 import org.benchleaf.shared.stock.Availability;
 
 /// An answer as text for a terminal: what was read, then each plant with its reasons and stock.
@@ -45,6 +50,10 @@ final class AnswerText {
             writeMatch(match, now, out);
         }
         writeLoosenings(answer, out);
+        shipped(wishes, answer).ifPresent(compiledOn -> {
+            out.println();
+            out.println(wording.saleCaution(compiledOn));
+        });
         if (!answer.relaxations().isEmpty()) {
             out.println();
             out.println(wording.text("answer.give-up"));
@@ -66,6 +75,16 @@ final class AnswerText {
                     "to", wording.wish(loosening.loosened()),
                     "more", wording.count(loosening.more()))));
         }
+    }
+
+    /// When the lists were compiled by which a wish to ship was judged; empty when nothing was to be shipped.
+    private static Optional<LocalDate> shipped(List<WeighedWish> wishes, NeedAnswer answer) {
+        return wishes.stream().anyMatch(wish -> wish.wish() instanceof Wish.ShipTo)
+                ? answer.matches().stream()
+                        .flatMap(match -> match.plant().facts().value(Attributes.SALE_RULES).stream())
+                        .map(PlantRules::compiledOn)
+                        .findFirst()
+                : Optional.empty();
     }
 
     void writeReading(NeedReading reading, List<WeighedWish> wishes, PrintWriter out) {

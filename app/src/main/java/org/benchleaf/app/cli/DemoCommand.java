@@ -18,6 +18,7 @@ import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.intake.ColumnMap;
 import org.benchleaf.catalog.intake.ColumnMaps;
@@ -35,6 +36,7 @@ import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthStyle;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.rule.Destination;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -50,7 +52,7 @@ final class DemoCommand implements Callable<Integer> {
 
     private static final int SHOWN = 5;
     private static final Settings SETTINGS =
-            new Settings("Wrenfold Growers", "Ashlock, Pennsylvania · an invented nursery", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL);
+            new Settings("Wrenfold Growers", "Ashlock, Pennsylvania · an invented nursery", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL, Destination.read("US-PA").toOptional());
 
     private final Console console;
     private final Clock clock;
@@ -89,8 +91,17 @@ final class DemoCommand implements Callable<Integer> {
             for (String file : DemoCatalog.stockFiles()) {
                 lots += load(imports, file, ColumnMaps.ownStock()).lots().size();
             }
+            loadRules(new SaleRuleService(catalog));
         }
         say("Loaded " + plants + " plants and " + lots + " lots of " + SETTINGS.shopName() + ", an invented nursery with real plants, into " + folder);
+    }
+
+    private static void loadRules(SaleRuleService rules) throws IOException {
+        for (String file : DemoCatalog.ruleFiles()) {
+            try (InputStream content = DemoCatalog.open(file)) {
+                rules.load(SaleRuleService.read(file.substring(file.indexOf('/') + 1), content.readAllBytes()));
+            }
+        }
     }
 
     private static ImportPlan load(ImportService imports, String file, ColumnMap map) throws IOException {

@@ -34,7 +34,7 @@ final class FindingText {
                 "findings", wording.count(findings.size()))));
     }
 
-    private String line(Finding finding) {
+    String line(Finding finding) {
         String outcome = wording.text("load.outcome." + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String problem = wording.problem(finding.problem());
         return finding.place() + ": " + problem + (problem.endsWith(".") ? " " : ". ") + outcome;

@@ -1,5 +1,7 @@
 package org.benchleaf.app.cli;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.Arrays;
@@ -37,6 +39,8 @@ import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.rule.Destination;
+import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.SoilTexture;
@@ -152,6 +156,12 @@ final class NeedOptions {
     @Option(names = "--safe-for", paramLabel = "WHOM", description = "no known caution for dogs, cats, horses, children ...; may be repeated")
     private List<String> safeFor = List.of();
 
+    @Option(names = "--ship-to", paramLabel = "STATE", description = "may be sold and shipped there, for example PA or 'Suffolk County, NY'; sale rules are judged")
+    private Optional<String> shipTo = Optional.empty();
+
+    @Option(names = "--ship-on", paramLabel = "DATE", description = "the day of shipping (default: the week of --by, else today)")
+    private Optional<String> shipOn = Optional.empty();
+
     @Option(names = "--genus", paramLabel = "GENUS", description = "of this genus")
     private Optional<String> genus = Optional.empty();
 
@@ -171,7 +181,11 @@ final class NeedOptions {
     private Optional<String> maxPrice = Optional.empty();
 
     /// The wishes given, in the order of the options.
-    List<WeighedWish> wishes(PostalZones zones) {
+    ///
+    /// @param today the day of shipping when none is given
+    /// @param home where the shop ships from
+    /// @param zones the zone of each postal code
+    List<WeighedWish> wishes(LocalDate today, Optional<Destination> home, PostalZones zones) {
         List<Wish> wishes = new ArrayList<>();
         zone.ifPresent(text -> wishes.add(new Wish.HardyIn(zone(text))));
         zip.ifPresent(text -> wishes.add(new Wish.HardyIn(
@@ -203,6 +217,7 @@ final class NeedOptions {
         nativeTo.ifPresent(text -> wishes.add(new Wish.NativeTo(text.isEmpty() ? Optional.empty() : Optional.of(ok(Region.read(text))))));
         uses.forEach(text -> wishes.add(new Wish.ServesAs(ok(Term.read(Use.class, text)))));
         safeFor.forEach(text -> wishes.add(new Wish.SafeFor(ok(Term.read(Creature.class, text)))));
+        shipTo.ifPresent(text -> wishes.add(new Wish.ShipTo(new Shipment(ok(Destination.read(text)), shipDay(today), home))));
         genus.ifPresent(text -> wishes.add(new Wish.OfGenus(text)));
         notGenus.forEach(text -> wishes.add(new Wish.NotOfGenus(text)));
         species.map(NeedOptions::species).ifPresent(name -> wishes.add(new Wish.OfSpecies(name[0], name[1])));
@@ -258,6 +273,20 @@ final class NeedOptions {
                 .filter(known -> known.species().isPresent())
                 .orElseThrow(() -> new Refusal(Problem.of("species.unread", text)));
         return new String[] {name.genus(), name.species().orElseThrow().text()};
+    }
+
+    private LocalDate shipDay(LocalDate today) {
+        return shipOn.map(NeedOptions::day)
+                .or(() -> by.map(text -> ok(YearWeek.read(text)).monday()))
+                .orElse(today);
+    }
+
+    static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeParseException noDay) {
+            throw new Refusal(Problem.of("rules.day", text));
+        }
     }
 
     private Optional<Wish> stock() {

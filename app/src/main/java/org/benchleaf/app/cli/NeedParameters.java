@@ -29,7 +29,8 @@ final class NeedParameters {
     Asked asked(Benchleaf benchleaf, NeedReader reader, String sentence, Set<Facet> facets) {
         NeedReading reading = reader.read(sentence, benchleaf.today());
         List<WeighedWish> wishes = new ArrayList<>(reading.need().wishes());
-        wishes.addAll(options.wishes(benchleaf.postalZones()));
+        wishes.addAll(options.wishes(
+                benchleaf.today(), benchleaf.settings().place(), benchleaf.postalZones()));
         List<WeighedWish> changed = options.changed(wishes);
         YearWeek week = YearWeek.of(benchleaf.today());
         return new Asked(reading, changed, new NeedQuery(new Need(changed), "", week, skip, limit, facets));

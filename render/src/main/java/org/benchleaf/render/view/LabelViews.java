@@ -158,6 +158,8 @@ public final class LabelViews {
         List<String> details = new ArrayList<>();
         label.lot().ifPresent(lot -> details.add(words.text("label.lot", Map.of("lot", lot))));
         label.price().ifPresent(price -> details.add(words.money(price)));
+        label.pounds()
+                .ifPresent(pounds -> details.add(words.text("label.weight", Map.of("pounds", words.count(pounds)))));
         return String.join(" · ", details);
     }
 

@@ -102,6 +102,7 @@ public final class FitJudge {
             case Wish.NativeTo nativeTo -> OriginJudge.judge(nativeTo, facts);
             case Wish.ServesAs(var use) -> has(wish, facts, Attributes.USES, use);
             case Wish.SafeFor safe -> SafetyJudge.judge(safe, facts);
+            case Wish.ShipTo ship -> ShippingJudge.judge(ship, facts);
             case Wish.NotOfGenus(var genus) -> genus(wish, name, !name.genus().equals(genus));
             case Wish.OfGenus(var genus) -> genus(wish, name, name.genus().equals(genus));
             case Wish.OfSpecies(var genus, var epithet) -> species(wish, name, genus, epithet, true);

@@ -55,6 +55,7 @@ public enum Basis {
     ORIGIN(Attributes.NATIVE_STATES, Attributes.NATIVE_RANGE),
     USES(Attributes.USES),
     CAUTIONS(Attributes.CAUTIONS),
+    SALE_RULES(Attributes.SALE_RULES),
     SEX(Attributes.SEX),
     SELF_FERTILE(Attributes.SELF_FERTILE),
     GENUS(),
@@ -114,6 +115,7 @@ public enum Basis {
             case Wish.NativeTo w -> Optional.of(ORIGIN);
             case Wish.ServesAs w -> Optional.of(USES);
             case Wish.SafeFor w -> Optional.of(CAUTIONS);
+            case Wish.ShipTo w -> Optional.of(SALE_RULES);
             case Wish.NotOfGenus w -> Optional.of(GENUS);
             case Wish.OfGenus w -> Optional.of(GENUS);
             case Wish.OfSpecies w -> Optional.of(SPECIES);

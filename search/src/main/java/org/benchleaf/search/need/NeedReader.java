@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.benchleaf.shared.rule.Destination;
 
 /// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of
 /// phrase that takes the most words wins. Holds no state and may be shared between threads.
@@ -17,14 +18,22 @@ public final class NeedReader {
 
     private final Vocabulary vocabulary;
     private final WeekPhrases weeks;
+    private final ShipPhrases shipping;
     private final List<PhraseReader> readers;
 
     public NeedReader(Vocabulary vocabulary) {
-        this(vocabulary, PostalZones.NONE);
+        this(vocabulary, Optional.empty(), PostalZones.NONE);
     }
 
+    /// @param home where the shop ships from, for sale rules
+    public NeedReader(Vocabulary vocabulary, Optional<Destination> home) {
+        this(vocabulary, home, PostalZones.NONE);
+    }
+
+    /// @param home where the shop ships from, for sale rules
     /// @param zones the zone of each postal code, from the shop's table
-    public NeedReader(Vocabulary vocabulary, PostalZones zones) {
+    public NeedReader(Vocabulary vocabulary, Optional<Destination> home, PostalZones zones) {
+        this.shipping = new ShipPhrases(vocabulary, home);
         this.vocabulary = vocabulary;
         this.weeks = new WeekPhrases(vocabulary);
         // of two that take as many words, the first wins
@@ -51,6 +60,7 @@ public final class NeedReader {
         Sentence plain = Sentence.of(text.length() > LONGEST ? text.substring(0, LONGEST) : text);
         List<PhraseReader> all = new ArrayList<>(readers);
         all.add(weeks.on(today));
+        all.add(shipping.on(today));
         NeedDraft draft = new NeedDraft();
         int at = plain.skipBlanks(0);
         while (at < plain.plain().length()) {

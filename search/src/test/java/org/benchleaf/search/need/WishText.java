@@ -55,6 +55,7 @@ final class WishText {
             case Wish.NotOfSpecies(var genus, var epithet) -> "not-species " + genus + " " + epithet;
             case Wish.OfSex(var sex) -> "sex " + sex.term();
             case Wish.FruitsAlone() -> "fruits-alone";
+            case Wish.ShipTo ship -> "ship " + ship;
             case Wish.InStock(int count, var size, var by) ->
                 "stock " + count + size.map(s -> " / " + s).orElse("") + by.map(w -> " / " + w).orElse("");
             case Wish.AtMostPrice(var price) -> "price " + price.amount();

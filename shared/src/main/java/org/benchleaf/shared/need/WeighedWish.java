@@ -12,7 +12,7 @@ public record WeighedWish(Wish wish, double weight, boolean fixed) {
         }
     }
 
-    /// As usual: weight 1; hardiness, safety and what a plant must or must not be are fixed.
+    /// As usual: weight 1; hardiness, safety, sale rules and what a plant must or must not be are fixed.
     public static WeighedWish of(Wish wish) {
         return new WeighedWish(wish, 1, isUsuallyFixed(wish));
     }
@@ -21,6 +21,7 @@ public record WeighedWish(Wish wish, double weight, boolean fixed) {
     public static boolean isUsuallyFixed(Wish wish) {
         return wish instanceof Wish.HardyIn
                 || wish instanceof Wish.SafeFor
+                || wish instanceof Wish.ShipTo
                 || wish instanceof Wish.NotOfGenus
                 || wish instanceof Wish.OfGenus
                 || wish instanceof Wish.NotOfSpecies
