@@ -99,8 +99,8 @@ final class AnswerText {
             out.println("  " + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
         }
         for (OtherReading other : reading.others()) {
-            String wishes = other.wishes().stream().map(wording::wish).collect(Collectors.joining(" + "));
-            out.println("  " + wording.text("answer.other", Map.of("words", other.words(), "wish", wishes)));
+            String meant = other.wishes().stream().map(wording::wish).collect(Collectors.joining(" + "));
+            out.println("  " + wording.text("answer.other", Map.of("words", other.words(), "wish", meant)));
         }
         if (!reading.notUnderstood().isEmpty()) {
             out.println("  " + wording.text("answer.not-understood", Map.of("words", String.join(", ", reading.notUnderstood()))));

@@ -65,6 +65,8 @@ public final class Nearness {
             case Wish.NoTallerThan(int cm) -> cm;
             case Wish.AtLeastTall(int cm) -> cm;
             case Wish.NoWiderThan(int cm) -> cm;
+            case Wish.AtLeastWide(int cm) -> cm;
+            case Wish.AtTenYears(var bound, int cm) -> cm;
             default -> 1;
         };
     }

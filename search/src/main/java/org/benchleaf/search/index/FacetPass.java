@@ -74,6 +74,19 @@ final class FacetPass {
         }
     }
 
+    /// Adds what another counted of other plants.
+    void add(FacetPass other) {
+        for (int facet = 0; facet < facts.size(); facet++) {
+            int[] histogram = facts.get(facet).histogram;
+            int[] more = other.facts.get(facet).histogram;
+            // numbers given meanwhile belong to later states
+            for (int code = 0; code < Math.min(histogram.length, more.length); code++) {
+                histogram[code] += more[code];
+            }
+        }
+        sizes.ifPresent(counts -> other.sizes.ifPresent(counts::add));
+    }
+
     /// The counts of all facets, values without plants left out; in the order of the vocabulary, sizes most first.
     Map<Facet, List<FacetCount>> counted() {
         Map<Facet, List<FacetCount>> counted = new EnumMap<>(Facet.class);
@@ -96,7 +109,7 @@ final class FacetPass {
     private static int plants(OfFacts facet, int[] codes, short[] outcomes) {
         int plants = 0;
         for (int code : codes) {
-            plants += outcomes[code] == Outcome.MET ? facet.histogram[code] : 0;
+            plants += Outcome.isMet(outcomes[code]) ? facet.histogram[code] : 0;
         }
         return plants;
     }

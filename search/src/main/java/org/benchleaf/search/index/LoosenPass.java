@@ -64,6 +64,17 @@ final class LoosenPass {
         }
     }
 
+    /// Adds what another took note of.
+    void add(LoosenPass other) {
+        for (int bit = 0; bit < histograms.length; bit++) {
+            int common = Math.min(histograms[bit].length, other.histograms[bit].length);
+            for (int code = 0; code < common; code++) {
+                histograms[bit][code] += other.histograms[bit][code];
+            }
+        }
+        stock.add(other.stock);
+    }
+
     /// The loosenings, in the order of the wishes; the nearest that brings any, and the nearest that brings half of
     /// what that wish alone keeps away.
     List<Loosening> found(int meetAll) {
@@ -125,7 +136,7 @@ final class LoosenPass {
         int plants = 0;
         for (int code = 0; code < histograms[bit].length; code++) {
             if (histograms[bit][code] > 0
-                    && Outcome.of(dictionary.reason(judge, loosened, code)) == Outcome.MET) {
+                    && Outcome.isMet(Outcome.of(dictionary.reason(judge, loosened, code)))) {
                 plants += histograms[bit][code];
             }
         }

@@ -42,6 +42,13 @@ final class SizeCounts {
         }
     }
 
+    /// Adds what another counted of other plants.
+    void add(SizeCounts other) {
+        for (int size = 0; size < Math.min(plants.length, other.plants.length); size++) {
+            plants[size] += other.plants[size];
+        }
+    }
+
     List<FacetCount> counted() {
         List<FacetCount> counted = new ArrayList<>();
         for (int size = 0; size < plants.length; size++) {

@@ -53,6 +53,12 @@ final class StockLoosening {
         }
     }
 
+    void add(StockLoosening other) {
+        slots = Arrays.copyOf(slots, Math.max(slots.length, used + other.used));
+        System.arraycopy(other.slots, 0, slots, used, other.used);
+        used += other.used;
+    }
+
     List<Loosening> found(int meetAll) {
         List<Loosening> found = new ArrayList<>();
         if (any && used > meetAll) {
@@ -167,7 +173,7 @@ final class StockLoosening {
             if (Basis.of(weighed.wish()).isEmpty()) {
                 StockWish.of(weighed.wish(), occasion, stock).orElseThrow().outcomes(slots, 0, used, outcomes);
                 for (int i = 0; i < used; i++) {
-                    met[i] &= outcomes[i] == Outcome.MET;
+                    met[i] &= Outcome.isMet(outcomes[i]);
                 }
             }
         }

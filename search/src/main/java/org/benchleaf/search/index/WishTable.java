@@ -36,7 +36,7 @@ sealed interface WishTable {
     }
 
     private static long flag(int outcome, int bit) {
-        return outcome == Outcome.MET ? 0 : outcome == Outcome.UNKNOWN ? 1L << bit + 32 : 1L << bit;
+        return Outcome.isMet(outcome) ? 0 : outcome == Outcome.UNKNOWN ? 1L << bit + 32 : 1L << bit;
     }
 
     /// A wish about facts: two look-ups by the code of the facts.
