@@ -36,12 +36,15 @@ final class AnswerText {
         this.wording = wording;
     }
 
-    void write(NeedReading reading, List<WeighedWish> wishes, NeedAnswer answer, int skip, YearWeek now, PrintWriter out) {
+    void write(
+            NeedReading reading, List<WeighedWish> wishes, NeedAnswer answer, int skip, YearWeek now, PrintWriter out) {
         writeReading(reading, wishes, out);
-        out.println(wording.text("answer.count", Map.of(
-                "all", wording.count(answer.meetAll()),
-                "none", wording.count(answer.missNone()),
-                "total", wording.count(answer.total()))));
+        out.println(wording.text(
+                "answer.count",
+                Map.of(
+                        "all", wording.count(answer.meetAll()),
+                        "none", wording.count(answer.missNone()),
+                        "total", wording.count(answer.total()))));
         int place = skip;
         for (Match match : answer.matches()) {
             place++;
@@ -59,7 +62,9 @@ final class AnswerText {
             out.println(wording.text("answer.give-up"));
             for (Relaxation relaxation : answer.relaxations()) {
                 String wish = relaxation.giveUp().stream().map(wording::wish).collect(Collectors.joining(" + "));
-                out.println("  " + wording.text("answer.brings", Map.of("wish", wish, "more", wording.count(relaxation.more()))));
+                out.println("  "
+                        + wording.text(
+                                "answer.brings", Map.of("wish", wish, "more", wording.count(relaxation.more()))));
             }
         }
     }
@@ -96,14 +101,17 @@ final class AnswerText {
                 .filter(wish -> reading.need().wishes().stream().noneMatch(wish::equals))
                 .forEach(wish -> out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wish(wish)));
         for (Note note : reading.notes()) {
-            out.println("  " + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
+            out.println("  "
+                    + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
         }
         for (OtherReading other : reading.others()) {
             String meant = other.wishes().stream().map(wording::wish).collect(Collectors.joining(" + "));
             out.println("  " + wording.text("answer.other", Map.of("words", other.words(), "wish", meant)));
         }
         if (!reading.notUnderstood().isEmpty()) {
-            out.println("  " + wording.text("answer.not-understood", Map.of("words", String.join(", ", reading.notUnderstood()))));
+            out.println("  "
+                    + wording.text(
+                            "answer.not-understood", Map.of("words", String.join(", ", reading.notUnderstood()))));
         }
         out.println();
     }

@@ -36,7 +36,10 @@ final class NeedCommand implements Callable<Integer> {
     @Mixin
     private final NeedParameters need = new NeedParameters();
 
-    @Parameters(arity = "0..*", paramLabel = "WORDS", description = "the need in plain words, for example \"fall color zone 6 shade under 5 ft, 40 in #3\"")
+    @Parameters(
+            arity = "0..*",
+            paramLabel = "WORDS",
+            description = "the need in plain words, for example \"fall color zone 6 shade under 5 ft, 40 in #3\"")
     private List<String> words = List.of();
 
     @Option(names = "--json", description = "for machines; with --batch one answer a line")
