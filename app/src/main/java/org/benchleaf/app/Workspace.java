@@ -50,6 +50,11 @@ public record Workspace(Path folder) {
         return folder.resolve("benchleaf.db");
     }
 
+    /// The shop's table of zones by postal code, when it has one.
+    public Path postalZonesFile() {
+        return folder.resolve("postal-zones.csv");
+    }
+
     public Path indexFolder() {
         return folder.resolve("index");
     }

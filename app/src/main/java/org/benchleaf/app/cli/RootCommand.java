@@ -34,6 +34,9 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new UndoCommand(console, clock));
         command.addSubcommand(new MapCommand(console, clock));
         command.addSubcommand(new NeedCommand(console, clock));
+        command.addSubcommand(new WhyCommand(console, clock));
+        command.addSubcommand(new FacetsCommand(console, clock));
+        command.addSubcommand(new ZonesCommand(console, clock));
         command.addSubcommand(new PlantCommand(console, clock));
         command.addSubcommand(new NameCommand(console, clock));
         command.addSubcommand(new RulesCommand(console, clock));
