@@ -105,7 +105,8 @@ public final class Benchleaf implements AutoCloseable {
         return index;
     }
 
-    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood. Costs one
+    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood. Costs
+    /// one
     /// pass over the plants: keep it.
     public NeedReader needReader() {
         Set<String> genera = new HashSet<>();

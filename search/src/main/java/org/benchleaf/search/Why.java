@@ -9,7 +9,8 @@ import org.benchleaf.shared.need.WeighedWish;
 /// Why a plant is an answer, or none.
 ///
 /// @param match the plant, its stock and a reason for every wish
-/// @param place its place among the answers, 1 for the best; empty when it is none or stands behind the first thousand
+/// @param place its place among the answers, 1 for the best; empty when it is none or stands behind the first
+///     thousand
 /// @param among how many plants are ranked
 public record Why(Match match, OptionalInt place, int among) {
     /// Places behind this one are not counted out.

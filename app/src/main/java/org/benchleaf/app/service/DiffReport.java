@@ -15,7 +15,8 @@ import org.benchleaf.render.page.Report;
 import org.benchleaf.render.page.Report.Mark;
 import org.benchleaf.shared.measure.LengthRange;
 
-/// A preview in words: the sums, then what is new, changed, doubtful and refused. The terminal and the page say the same.
+/// A preview in words: the sums, then what is new, changed, doubtful and refused. The terminal and the page say the
+/// same.
 public final class DiffReport {
     private final Wording wording;
 

@@ -72,7 +72,8 @@ public final class MapShelf {
     /// Writes a map under a name.
     ///
     /// @return the file, to be looked through
-    /// @throws Refusal when the name holds other characters than letters, digits, `-` and `_`, or there is one already
+    /// @throws Refusal when the name holds other characters than letters, digits, `-` and `_`, or there is one
+    ///     already
     public Path save(ColumnMap map, String name, boolean over) {
         if (!isName(name)) {
             throw new Refusal(Problem.of("map.name", name));

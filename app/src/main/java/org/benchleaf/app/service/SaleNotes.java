@@ -27,7 +27,8 @@ final class SaleNotes {
                 .toList();
     }
 
-    /// An exempt plant has no note, nor has one whose name does not say enough: the command `rules` tells what to ask.
+    /// An exempt plant has no note, nor has one whose name does not say enough: the command `rules` tells what to
+    /// ask.
     private static Optional<SaleNote> note(RuleMatch match, LocalDate day) {
         return switch (match.manner()) {
             case EXEMPT, UNCLEAR -> Optional.empty();

@@ -18,7 +18,8 @@ import org.benchleaf.shared.Problem;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
-/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well), whatever program
+/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as
+/// well), whatever program
 /// wrote
 /// them: UTF-8, UTF-16 or Windows-1252.
 public final class SheetReader {

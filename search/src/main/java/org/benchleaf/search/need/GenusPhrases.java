@@ -7,7 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.need.Wish;
 
-/// `hydrangea`, `no boxwood or holly`, `not Norway maple`: a genus or species asked for or ruled out, by its Latin or its
+/// `hydrangea`, `no boxwood or holly`, `not Norway maple`: a genus or species asked for or ruled out, by its Latin
+/// or its
 /// usual name.
 final class GenusPhrases implements PhraseReader {
     private final Vocabulary words;
