@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Locale;
 import java.util.Set;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
@@ -25,6 +26,7 @@ import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
+import org.benchleaf.render.ReportPages;
 import org.benchleaf.render.WebPages;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.index.PlantIndex;
@@ -163,8 +165,12 @@ public final class Benchleaf implements AutoCloseable {
         return WebPages.using(content);
     }
 
+    public ReportPages reports() {
+        return ReportPages.using(content);
+    }
+
     public ImportService imports() {
-        return new ImportService(catalog);
+        return new ImportService(catalog, new MapShelf(workspace.mapsFolder()));
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.

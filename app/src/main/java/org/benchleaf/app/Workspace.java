@@ -59,6 +59,11 @@ public record Workspace(Path folder) {
         return folder.resolve("index");
     }
 
+    /// Column maps that the shop saved under a name.
+    public Path mapsFolder() {
+        return folder.resolve("maps");
+    }
+
     /// Files of the shop's own, laid over the built-in content.
     public Path contentFolder() {
         return folder.resolve("content");
