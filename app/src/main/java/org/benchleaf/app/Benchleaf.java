@@ -11,6 +11,7 @@ import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
+import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
@@ -97,7 +98,12 @@ public final class Benchleaf implements AutoCloseable {
     public NeedReader needReader() {
         Set<String> genera = new HashSet<>();
         catalog.view().forEachPlant(plant -> genera.add(plant.name().genus()));
-        return new NeedReader(Vocabulary.english().withGenera(genera));
+        return new NeedReader(Vocabulary.english().withGenera(genera), settings.place());
+    }
+
+    /// Sale rules: loading lists, and asking them about plants.
+    public SaleRuleService saleRules() {
+        return new SaleRuleService(catalog);
     }
 
     public NeedSearch needSearch() {
@@ -113,7 +119,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()));
+        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()), wording());
     }
 
     public PrintService printing() {

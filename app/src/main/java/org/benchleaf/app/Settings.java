@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthStyle;
+import org.benchleaf.shared.rule.Destination;
 
 /// What a shop decides, read once at start from `settings.properties` in its workspace; immutable.
 ///
@@ -22,9 +23,17 @@ import org.benchleaf.shared.measure.LengthStyle;
 /// @param base where printed codes lead: scheme, host and port of the server as shoppers reach it
 /// @param language of pages and messages
 /// @param lengths units of lengths
-public record Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
+/// @param place where the shop ships from, for sale rules; a county may be given
+public record Settings(
+        String shopName, String shopLine, URI base, Locale language, LengthStyle lengths, Optional<Destination> place) {
     public static final String FILE = "settings.properties";
-    private static final Set<String> KEYS = new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths"));
+    private static final Set<String> KEYS =
+            new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths", "place"));
+
+    /// Settings of a shop that does not say where it is.
+    public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
+        this(shopName, shopLine, base, language, lengths, Optional.empty());
+    }
 
     /// Reads a workspace's settings.
     ///
@@ -42,16 +51,31 @@ public record Settings(String shopName, String shopLine, URI base, Locale langua
             }
         }
         String base = value(properties, file, "base");
-        URI address = LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
+        URI address =
+                LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
         String units = value(properties, file, "lengths");
         return new Settings(
                 value(properties, file, "shop.name"),
                 Optional.ofNullable(properties.getProperty("shop.line")).orElse(""),
                 address,
                 Locale.forLanguageTag(value(properties, file, "language")),
-                lengths(units).orElseThrow(() -> new Refusal(problem("settings.value", file, "lengths")
-                        .with("read", units)
-                        .with("accepted", "imperial, metric, both"))));
+                lengths(units)
+                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "lengths")
+                                .with("read", units)
+                                .with("accepted", "imperial, metric, both"))),
+                place(properties, file));
+    }
+
+    private static Optional<Destination> place(Properties properties, Path file) {
+        String text = properties.getProperty("place", "").strip();
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Destination.read(text)
+                .toOptional()
+                .orElseThrow(() -> new Refusal(problem("settings.value", file, "place")
+                        .with("read", text)
+                        .with("accepted", "US-PA, US-NY / Suffolk"))));
     }
 
     private static String value(Properties properties, Path file, String key) {
@@ -77,7 +101,7 @@ public record Settings(String shopName, String shopLine, URI base, Locale langua
 
     /// The same settings with codes that lead elsewhere.
     public Settings withBase(URI other) {
-        return new Settings(shopName, shopLine, other, language, lengths);
+        return new Settings(shopName, shopLine, other, language, lengths, place);
     }
 
     /// The text of the file that reads back as these settings.
@@ -92,7 +116,14 @@ public record Settings(String shopName, String shopLine, URI base, Locale langua
                 language = %s
                 # imperial, metric or both
                 lengths = %s
-                """
-                .formatted(shopName, shopLine, base, language.toLanguageTag(), lengths.name().toLowerCase(Locale.ROOT));
+                # where plants are shipped from, for sale rules: US-PA or US-NY / Suffolk; may be empty
+                place = %s
+                """.formatted(
+                        shopName,
+                        shopLine,
+                        base,
+                        language.toLanguageTag(),
+                        lengths.name().toLowerCase(Locale.ROOT),
+                        place.map(Destination::toString).orElse(""));
     }
 }

@@ -115,7 +115,7 @@ final class PrintBench {
         List<Label> labels = new ArrayList<>(count);
         for (int number = 0; number < count; number++) {
             SplittableRandom random = new SplittableRandom(number);
-            labels.add(new Label(title(number, random), StockSize.read("#3").toOptional(), ItemForm.REGULAR, Optional.of("B" + number % 40 + "-" + number % 17), Optional.of("S" + number), Optional.empty(), LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1))));
+            labels.add(new Label(title(number, random), StockSize.read("#3").toOptional(), ItemForm.REGULAR, Optional.of("B" + number % 40 + "-" + number % 17), Optional.of("S" + number), Optional.empty(), Optional.empty(), LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1))));
         }
         return labels;
     }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeSet;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
@@ -125,7 +126,7 @@ final class SyntheticCatalog {
         }
         add(facts, random, Attributes.WILDLIFE, some(random, Wildlife.class, 2));
         add(facts, random, Attributes.USES, some(random, Use.class, 3));
-        add(facts, random, Attributes.NATIVE_STATES, Set.of(REGIONS.get(random.nextInt(REGIONS.size())), REGIONS.get(random.nextInt(REGIONS.size() / 2)), REGIONS.get(0)));
+        add(facts, random, Attributes.NATIVE_STATES, new TreeSet<>(List.of(REGIONS.get(random.nextInt(REGIONS.size())), REGIONS.get(random.nextInt(REGIONS.size() / 2)), REGIONS.get(0))));
         return facts;
     }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.catalog.store.SqlCatalogStore;
 import org.benchleaf.shared.Problem;
 
@@ -49,6 +50,18 @@ public final class Catalog implements AutoCloseable {
     ///     nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
         return store.apply(plan);
+    }
+
+    /// Loads a list of sale rules in place of the earlier one of the same name; the earlier one is kept.
+    ///
+    /// Every plant then counts as changed, for each says what the lists hold of it.
+    ///
+    /// @throws ImportRefused when some row of the list could not be read (`rules.broken`)
+    public CatalogRevision load(RuleList list) {
+        if (list.isBroken()) {
+            throw new ImportRefused(Problem.of("rules.broken", list.name()));
+        }
+        return store.load(list);
     }
 
     /// Counts, and what changed them.

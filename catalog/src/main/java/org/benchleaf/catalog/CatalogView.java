@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.catalog.rules.SaleRuleBook;
 import org.benchleaf.shared.code.PlantKey;
 
 /// The read side of a catalog: facts and stock as of now. Safe for many threads.
@@ -27,6 +28,16 @@ public interface CatalogView {
 
     /// The stock of these plants; a plant without items has an empty stock.
     Map<PlantKey, PlantStock> stock(Collection<PlantKey> keys);
+
+    /// The sale rules in force. What they say of a plant stands among its facts too, as `sale_rules`.
+    default SaleRuleBook saleRules() {
+        return SaleRuleBook.empty();
+    }
+
+    /// The sale rules as they were in an earlier state: those by which a quote was made then.
+    default SaleRuleBook saleRulesAt(CatalogRevision revision) {
+        return saleRules();
+    }
 
     /// Hands over every plant that is not retired, in the order of keys, from one consistent state.
     ///

@@ -111,7 +111,7 @@ class CatalogFileTest {
             assertThat(unusable.problem().key()).isEqualTo("catalog.newer");
             assertThat(unusable.problem().details())
                     .containsEntry("found", "99")
-                    .containsEntry("known", "3");
+                    .containsKey("known");
         });
     }
 

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.MonthSet;
@@ -24,6 +26,9 @@ final class WishWords {
 
     String reason(Reason reason) {
         Wish wish = reason.wish();
+        if (wish instanceof Wish.ShipTo(var shipment)) {
+            return new SaleWords(words).reason(reason, shipment);
+        }
         String kind = wish.getClass().getSimpleName();
         Map<String, String> values = new HashMap<>(values(wish));
         return switch (reason) {
@@ -84,6 +89,10 @@ final class WishWords {
                 region.map(place -> Map.of("region", place.name())).orElseGet(Map::of);
             case Wish.ServesAs(var use) -> Map.of("use", words.term(use));
             case Wish.SafeFor(var creature) -> Map.of("creature", words.term(creature));
+            case Wish.ShipTo(var shipment) ->
+                Map.of(
+                        "place", new SaleWords(words).place(shipment.to()),
+                        "date", words.date(shipment.on()));
             case Wish.NotOfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfGenus(var genus) -> Map.of("genus", genus);
             case Wish.InStock stock -> {
@@ -107,11 +116,19 @@ final class WishWords {
             case Wish.AtLeastTall w -> LengthRange.read(stored).toOptional().map(words::length);
             case Wish.NoWiderThan w -> LengthRange.read(stored).toOptional().map(words::length);
             case Wish.Shows w -> MonthSet.read(stored).toOptional().map(words::months);
+            case Wish.AtMostPrice(Money most) ->
+                Money.read(stored, most.currency()).toOptional().map(words::money);
+            case Wish.NativeTo(var asked) -> Region.readSet(stored).toOptional().map(home -> home(asked, home));
             default -> Optional.empty();
         };
         return measured.orElseGet(() -> stored.replaceAll("\\s*#[0-9A-Fa-f]{6}", "")
                 .replaceAll("\\s*;\\s*", words.text("list.comma"))
-                .replaceAll("(?<=\\d[ab]?)-(?=\\d)", "–"));
+                .replaceAll("(?<=\\d[ab]?|[A-Z][a-z]{2})-(?=\\d|[A-Z][a-z]{2})", "–"));
+    }
+
+    /// The place asked for when the plant is at home there, else in how many places it is.
+    private String home(Optional<Region> asked, Set<Region> home) {
+        return asked.filter(home::contains).map(Region::name).orElseGet(() -> counted("seen.regions", home.size()));
     }
 
     private String shortfall(Wish wish, Reason.Shortfall by) {
@@ -156,6 +173,7 @@ final class WishWords {
         for (String more : List.of("Shows.color", "Shows.months", "Shows.color.months")) {
             keys.add("wish." + more);
         }
+        keys.addAll(List.of("seen.regions.one", "seen.regions.many"));
         return keys;
     }
 }

@@ -23,6 +23,10 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Caution;
+import org.benchleaf.shared.rule.RuleArea;
+import org.benchleaf.shared.rule.Ruling;
+import org.benchleaf.shared.rule.SaleVerdict;
+import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.stock.Availability;
 import org.benchleaf.shared.stock.ItemForm;
@@ -33,7 +37,8 @@ import org.benchleaf.shared.stock.StockSize;
 /// Words lie in `wording/*_LANGUAGE.properties`, UTF-8; `{name}` stands for a value. A missing word is an exception,
 /// never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
-    private static final List<String> FILES = List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app");
+    private static final List<String> FILES =
+            List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules");
 
     private final Locale language;
     private final LengthStyle lengths;
@@ -237,6 +242,26 @@ public final class Wording {
     /// Why a plant fits or not, one short line: `grows to 6–8 ft, 1 ft over`.
     public String reason(Reason reason) {
         return new WishWords(this).reason(reason);
+    }
+
+    /// The verdict of the sale rules on a shipment, one line.
+    public String verdict(SaleVerdict verdict) {
+        return new SaleWords(this).verdict(verdict);
+    }
+
+    /// One rule and what it means for a shipment, one line, without its source.
+    public String ruling(Ruling ruling, Shipment shipment) {
+        return new SaleWords(this).ruling(ruling, shipment);
+    }
+
+    /// Where a rule holds: `Pennsylvania`, `Suffolk County, New York and Nassau County, New York`.
+    public String area(RuleArea area) {
+        return new SaleWords(this).area(area);
+    }
+
+    /// What is printed with every word on sale rules: how old the list is, and who decides.
+    public String saleCaution(LocalDate compiledOn) {
+        return text("rules.caution", Map.of("date", date(compiledOn)));
     }
 
     /// Who states what the reason rests on.

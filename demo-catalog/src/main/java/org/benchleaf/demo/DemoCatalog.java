@@ -20,6 +20,11 @@ public final class DemoCatalog {
         return GROUPS.stream().map(group -> "stock/" + group + ".csv").toList();
     }
 
+    /// The lists of sale rules and quarantines, some rows from memory: `rules/us-sale-rules.csv` ...
+    public static List<String> ruleFiles() {
+        return List.of("rules/us-sale-rules.csv", "rules/us-quarantines.csv");
+    }
+
     /// Opens one of the files; UTF-8.
     ///
     /// @throws IllegalArgumentException when it is none of them

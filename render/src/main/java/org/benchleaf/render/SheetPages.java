@@ -27,7 +27,8 @@ final class SheetPages {
 
     PrintPage page(PlantSheet sheet) {
         PaperSheets.Set set = sheets.set(sheet);
-        Stream<Supplier<String>> versions = Stream.of(Density.values()).map(density -> () -> fill(set, density));
+        Stream<Supplier<String>> versions =
+                Density.worthTrying(set.view(), format.heightMm()).stream().map(density -> () -> fill(set, density));
         return new PrintPage(sheet.title().botanical().toString(), versions.toList(), set.drawings());
     }
 

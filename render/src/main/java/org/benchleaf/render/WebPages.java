@@ -36,7 +36,8 @@ public final class WebPages {
     /// @return a whole document, UTF-8, styles inside
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public String plantPage(PlantSheet sheet, PrintStyle style) {
-        Wording words = wordings.computeIfAbsent(style, asked -> Wording.open(content, asked.language(), asked.lengths()));
+        Wording words =
+                wordings.computeIfAbsent(style, asked -> Wording.open(content, asked.language(), asked.lengths()));
         SheetView view = WebSheets.view(sheet, words);
         return templates.fill(
                 "plant-page",
@@ -46,7 +47,10 @@ public final class WebPages {
                                 words.text(
                                         "web.title",
                                         Map.of(
-                                                "name", sheet.title().botanical().toString(),
+                                                "name",
+                                                        sheet.title()
+                                                                .botanical()
+                                                                .toString(),
                                                 "shop", sheet.shop().name())),
                         "ring", yearRing(sheet, words),
                         "stand", sizeStand(sheet, words),
@@ -58,13 +62,16 @@ public final class WebPages {
     private static String yearRing(PlantSheet sheet, Wording words) {
         return sheet.year().isUnknown()
                 ? ""
-                : SvgWriter.write(YearRing.draw(sheet.year(), sheet.title().botanical().toString(), words), "ring");
+                : SvgWriter.write(
+                        YearRing.draw(sheet.year(), sheet.title().botanical().toString(), words), "ring");
     }
 
     private static String sizeStand(PlantSheet sheet, Wording words) {
         return sheet.size().height().isEmpty()
                 ? ""
                 : SvgWriter.write(
-                        SizeStand.draw(sheet.size(), sheet.title().botanical().toString(), STAND_WIDTH, STAND_HEIGHT, words), "stand");
+                        SizeStand.draw(
+                                sheet.size(), sheet.title().botanical().toString(), STAND_WIDTH, STAND_HEIGHT, words),
+                        "stand");
     }
 }

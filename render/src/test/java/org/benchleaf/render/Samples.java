@@ -48,6 +48,8 @@ import org.benchleaf.shared.plant.Kinship;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.rule.RuleArea;
+import org.benchleaf.shared.rule.SaleStanding;
 import org.benchleaf.shared.site.DamageRating;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
@@ -57,6 +59,7 @@ import org.benchleaf.shared.site.WaterNeed;
 import org.benchleaf.shared.stock.Availability;
 import org.benchleaf.shared.stock.Condition;
 import org.benchleaf.shared.stock.ItemForm;
+import org.benchleaf.shared.stock.LiftWeight;
 import org.benchleaf.shared.stock.StockSize;
 
 /// Complete and plausible pages for tests, easy ones and hard ones. Facts of the plants are from memory.
@@ -263,6 +266,10 @@ final class Samples {
                     Optional.of("B%d-%02d".formatted(1 + i / 12, 1 + i % 12)),
                     Optional.of("T%04d".formatted(i + 1)),
                     n == 0 ? Optional.of(Money.usDollars("21.50")) : Optional.empty(),
+                    size(sizes.get(n))
+                            .flatMap(LiftWeight::of)
+                            .filter(LiftWeight::isHeavy)
+                            .map(LiftWeight::pounds),
                     LiveLink.of(BASE, new ItemKey(key(i), 1 + i % 9))));
         }
         return labels;
@@ -396,9 +403,10 @@ final class Samples {
                                 PageCaution.of(caution, new Source("ASPCA Animal Poison Control list, 2024 copy")))
                         .toList(),
                 List.of(new SaleNote(
-                        Region.read("NY").orThrow(),
-                        SaleNote.Standing.RESTRICTED,
+                        RuleArea.read("NY").orThrow(),
+                        SaleStanding.RESTRICTED,
                         Optional.of(java.time.LocalDate.of(2015, 3, 10)),
+                        false,
                         "with a printed notice",
                         new Source("invented rule for a test"))),
                 List.of(),

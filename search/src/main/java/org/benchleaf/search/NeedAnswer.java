@@ -13,7 +13,7 @@ import org.benchleaf.shared.plant.LifeForm;
 /// @param missNone of these, plants that miss no wish but of which something asked is not known
 /// @param matches the best, best first
 /// @param relaxations what to give up to get how many more, most first; pairs only when no single wish brings any
-/// @param lifeForms how many of the plants that miss nothing (known or not) are of each life form; a plant may be of
+/// @param lifeForms how many of the plants that miss nothing are of each life form; a plant may be of
 /// two
 public record NeedAnswer(
         CatalogRevision revision,

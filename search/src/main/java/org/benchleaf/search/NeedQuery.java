@@ -6,7 +6,7 @@ import org.benchleaf.shared.need.Need;
 /// One question to the search.
 ///
 /// @param need the wishes, at most [#MOST_WISHES]
-/// @param words free words, each of which a name of the plant must hold (its last word may be unfinished); may be empty
+/// @param words free words that the names of the plant must hold (the last may be unfinished); may be empty
 /// @param now the week in which "in stock" is meant
 /// @param skip how many of the best answers to leave out, 0 or more: earlier pages
 /// @param limit how many to give, 1 to 1000

@@ -12,8 +12,8 @@ import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.index.Proposal;
 import org.benchleaf.shared.code.PlantKey;
 
-/// Answers needs: the index ranks all plants, the catalog is read for the best, and these are judged afresh, so that
-/// nothing is said that is no longer so. Safe for many threads.
+/// Answers needs: the index ranks all plants, the catalog is read for the best, and these are judged afresh, so
+/// that nothing is said that is no longer so. Safe for many threads.
 public final class NeedSearch {
     private final CatalogView catalog;
     private final PlantIndex index;
@@ -27,8 +27,8 @@ public final class NeedSearch {
 
     /// The best plants for a need, each with a reason for every wish.
     ///
-    /// Plants known to miss a fixed wish are left out. A plant that sold out or was retired since the index caught up
-    /// moves down or leaves; one that came in since may be missed until the index has caught up.
+    /// Plants known to miss a fixed wish are left out. A plant that sold out or was retired since the index caught
+    /// up moves down or leaves; one that came in since may be missed until the index has caught up.
     public NeedAnswer answer(NeedQuery query) {
         // as many again are proposed as asked for, in place of those that turn out to be gone
         int asked = query.skip() + query.limit();

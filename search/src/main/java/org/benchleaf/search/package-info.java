@@ -1,5 +1,5 @@
-/// The front door of searching: a need goes in, judged plants come out. The index only proposes; the catalog is read
-/// for what is said.
+/// The front door of searching: a need goes in, judged plants come out. The index only proposes; the catalog is
+/// read for what is said.
 @NullMarked
 package org.benchleaf.search;
 

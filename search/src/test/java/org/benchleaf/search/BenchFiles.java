@@ -64,9 +64,10 @@ final class BenchFiles {
         }
         Map<Long, Set<String>> stocks = new HashMap<>();
         try (Stream<String> lines = Files.lines(folder.resolve("stock.csv"))) {
-            lines.skip(1).map(line -> line.split(",")).forEach(cells -> stocks.computeIfAbsent(
-                            Long.parseLong(cells[0]), none -> new LinkedHashSet<>())
-                    .add("%s,%s,%s,%s".formatted(term(cells[1]), cells[2], cells[3], cells[4])));
+            lines.skip(1)
+                    .map(line -> line.split(","))
+                    .forEach(cells -> stocks.computeIfAbsent(Long.parseLong(cells[0]), none -> new LinkedHashSet<>())
+                            .add("%s,%s,%s,%s".formatted(term(cells[1]), cells[2], cells[3], cells[4])));
         }
         stocks.forEach((serial, rows) -> catalog.put(Plants.stock(serial, rows.toArray(String[]::new))));
         return catalog;
@@ -115,36 +116,49 @@ final class BenchFiles {
 
     private static Need need(String[] cells) {
         List<Wish> wishes = new ArrayList<>();
-        given(cells[1]).ifPresent(text -> wishes.add(
-                new Wish.HardyIn(HardinessZone.read(text).orThrow())));
-        given(cells[2]).ifPresent(text -> wishes.add(new Wish.GrowsIn(only(Attributes.EXPOSURE.codec().read(term(text)).orThrow()))));
+        given(cells[1])
+                .ifPresent(text ->
+                        wishes.add(new Wish.HardyIn(HardinessZone.read(text).orThrow())));
+        given(cells[2])
+                .ifPresent(text -> wishes.add(new Wish.GrowsIn(
+                        only(Attributes.EXPOSURE.codec().read(term(text)).orThrow()))));
         given(cells[3]).ifPresent(text -> wishes.add(new Wish.AtLeastTall(cm(text))));
         given(cells[4]).ifPresent(text -> wishes.add(new Wish.NoTallerThan(cm(text))));
         given(cells[5]).ifPresent(text -> wishes.add(new Wish.NoWiderThan(cm(text))));
-        Optional<MonthSet> bloom = given(cells[6]).map(text -> MonthSet.read(text).orThrow());
+        Optional<MonthSet> bloom =
+                given(cells[6]).map(text -> MonthSet.read(text).orThrow());
         Optional<ColorFamily> color = given(cells[8]).flatMap(ColorFamily::ofWord);
         if (bloom.isPresent() || color.isPresent()) {
             wishes.add(new Wish.Shows(Season.FLOWER, bloom, color));
         }
-        given(cells[9]).ifPresent(text -> wishes.add(
-                new Wish.Shows(Season.FALL_COLOR, Optional.empty(), ColorFamily.ofWord(text))));
-        given(cells[10]).ifPresent(text -> wishes.add(
-                new Wish.OfFoliage(Set.of(Attributes.FOLIAGE.codec().read(term(text)).orThrow()))));
-        given(cells[11]).ifPresent(text ->
-                wishes.add(new Wish.NativeTo(Optional.of(Region.read(text).orThrow()))));
-        given(cells[12]).ifPresent(text ->
-                wishes.add(new Wish.LikesSoil(only(Attributes.MOISTURE.codec().read(text).orThrow()))));
+        given(cells[9])
+                .ifPresent(text ->
+                        wishes.add(new Wish.Shows(Season.FALL_COLOR, Optional.empty(), ColorFamily.ofWord(text))));
+        given(cells[10])
+                .ifPresent(text -> wishes.add(new Wish.OfFoliage(
+                        Set.of(Attributes.FOLIAGE.codec().read(term(text)).orThrow()))));
+        given(cells[11])
+                .ifPresent(text -> wishes.add(
+                        new Wish.NativeTo(Optional.of(Region.read(text).orThrow()))));
+        given(cells[12])
+                .ifPresent(text -> wishes.add(new Wish.LikesSoil(
+                        only(Attributes.MOISTURE.codec().read(text).orThrow()))));
         given(cells[14]).ifPresent(text -> wishes.add(new Wish.LeftAloneBy(Wish.Browser.DEER)));
-        given(cells[15]).ifPresent(text ->
-                wishes.add(new Wish.OfHabit(Attributes.HABIT.codec().read(term(text)).orThrow())));
+        given(cells[15])
+                .ifPresent(text -> wishes.add(new Wish.OfHabit(
+                        Attributes.HABIT.codec().read(term(text)).orThrow())));
         given(cells[16])
                 .flatMap(text -> Attributes.USES.codec().read(term(text)).toOptional())
                 .ifPresent(uses -> wishes.add(new Wish.ServesAs(only(uses))));
         given(cells[17]).ifPresent(text -> wishes.add(new Wish.SafeFor(Creature.DOGS)));
-        given(cells[18]).ifPresent(text ->
-                wishes.add(new Wish.OfForm(Attributes.LIFE_FORM.codec().read(text).orThrow())));
-        given(cells[19]).ifPresent(text -> wishes.add(new Wish.InStock(
-                Integer.parseInt(cells[20]), StockSize.read(term(text)).toOptional(), Optional.<YearWeek>empty())));
+        given(cells[18])
+                .ifPresent(text -> wishes.add(
+                        new Wish.OfForm(Attributes.LIFE_FORM.codec().read(text).orThrow())));
+        given(cells[19])
+                .ifPresent(text -> wishes.add(new Wish.InStock(
+                        Integer.parseInt(cells[20]),
+                        StockSize.read(term(text)).toOptional(),
+                        Optional.<YearWeek>empty())));
         given(cells[21]).ifPresent(text -> wishes.add(new Wish.AtMostPrice(Money.usDollars(text))));
         return Need.of(wishes.toArray(Wish[]::new));
     }

@@ -92,7 +92,8 @@ class NeedSearchOracleTest {
             NeedSearch search = new NeedSearch(catalog, index);
             for (int i = 0; i < 30; i++) {
                 Need need = needs.need();
-                List<Match> whole = search.answer(new NeedQuery(need, "", Plants.NOW, 0, 60)).matches();
+                List<Match> whole = search.answer(new NeedQuery(need, "", Plants.NOW, 0, 60))
+                        .matches();
                 List<Match> pieces = new ArrayList<>();
                 for (int skip = 0; skip < 60; skip += 7) {
                     int limit = Math.min(7, 60 - skip);
@@ -109,16 +110,16 @@ class NeedSearchOracleTest {
         Map<PlantKey, PlantStock> stocks = new HashMap<>();
         catalog.forEachStock(stock -> stocks.put(stock.plant(), stock));
         List<Fit> fits = new ArrayList<>();
-        catalog.forEachPlant(plant -> fits.add(judge.fit(
-                need, plant, stocks.getOrDefault(plant.key(), PlantStock.none(plant.key())), Plants.NOW)));
+        catalog.forEachPlant(plant -> fits.add(
+                judge.fit(need, plant, stocks.getOrDefault(plant.key(), PlantStock.none(plant.key())), Plants.NOW)));
         List<Fit> answers = new ArrayList<>(fits.stream().filter(Fit::answers).toList());
         Collections.sort(answers);
         assertThat(answer.matches().stream().map(Match::fit))
                 .as("%s", need)
                 .isEqualTo(answers.subList(0, Math.min(50, answers.size())));
         assertThat(answer.total()).isEqualTo(answers.size());
-        assertThat(answer.meetAll()).isEqualTo((int)
-                answers.stream().filter(Fit::meetsAll).count());
+        assertThat(answer.meetAll())
+                .isEqualTo((int) answers.stream().filter(Fit::meetsAll).count());
         assertThat(answer.missNone()).isEqualTo((int) answers.stream()
                 .filter(fit -> !fit.meetsAll() && missed(fit) == 0)
                 .count());

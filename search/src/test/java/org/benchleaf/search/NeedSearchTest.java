@@ -69,7 +69,8 @@ class NeedSearchTest {
     private static List<Integer> serials(NeedAnswer answer) {
         return answer.matches().stream()
                 .map(match -> List.of(1, 2, 3, 4).stream()
-                        .filter(serial -> PlantKey.ofSerial(serial).equals(match.plant().key()))
+                        .filter(serial ->
+                                PlantKey.ofSerial(serial).equals(match.plant().key()))
                         .findFirst()
                         .orElse(0))
                 .toList();
@@ -148,7 +149,9 @@ class NeedSearchTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a need holds at most 31 wishes; got 32");
         Need most = new Need(Collections.nCopies(31, new WeighedWish(SHADE, 10, true)));
-        assertThat(new NeedSearch(catalog, index).answer(NeedQuery.of(most, NOW)).meetAll())
+        assertThat(new NeedSearch(catalog, index)
+                        .answer(NeedQuery.of(most, NOW))
+                        .meetAll())
                 .isEqualTo(2);
     }
 }

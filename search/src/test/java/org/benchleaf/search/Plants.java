@@ -75,15 +75,17 @@ public final class Plants {
         List<ItemRecord> items = new ArrayList<>();
         List<LotRecord> lots = new ArrayList<>();
         for (String row : rows) {
-            String[] cells = Arrays.stream(row.split(",", -1)).map(String::strip).toArray(String[]::new);
+            String[] cells =
+                    Arrays.stream(row.split(",", -1)).map(String::strip).toArray(String[]::new);
             ItemKey key = new ItemKey(plant, items.size() + 1);
             Optional<Money> price = cells.length < 4 || cells[3].isEmpty()
                     ? Optional.empty()
                     : Money.read(cells[3], Currency.getInstance("USD")).toOptional();
-            items.add(new ItemRecord(
-                    key, StockSize.read(cells[0]).orThrow(), ItemForm.REGULAR, Optional.empty(), price));
-            Optional<YearWeek> ready =
-                    cells.length < 3 ? Optional.empty() : YearWeek.read(cells[2]).toOptional();
+            items.add(
+                    new ItemRecord(key, StockSize.read(cells[0]).orThrow(), ItemForm.REGULAR, Optional.empty(), price));
+            Optional<YearWeek> ready = cells.length < 3
+                    ? Optional.empty()
+                    : YearWeek.read(cells[2]).toOptional();
             lots.add(new LotRecord(
                     key.toString(), key, "A1", ready, Integer.parseInt(cells[1]), Set.of(), Optional.empty()));
         }

@@ -1,5 +1,6 @@
 package org.benchleaf.search;
 
+import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,8 @@ import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.rule.Destination;
+import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.SoilTexture;
@@ -51,7 +54,7 @@ public final class RandomNeeds {
     }
 
     public Wish wish() {
-        return switch (random.nextInt(22)) {
+        return switch (random.nextInt(23)) {
             case 0 -> new Wish.HardyIn(new HardinessZone(6 + random.nextInt(10)));
             case 1 -> new Wish.GrowsIn(pick(Exposure.values()));
             case 2 -> new Wish.LikesSoil(pick(Moisture.values()));
@@ -76,8 +79,19 @@ public final class RandomNeeds {
                         1 + random.nextInt(60),
                         maybe(StockSize.read("#3").orThrow()),
                         maybe(new YearWeek(2027, 1 + random.nextInt(30))));
+            case 20 -> shipTo();
             default -> new Wish.Shows(pick(Season.values()), maybe(months()), maybe(pick(ColorFamily.values())));
         };
+    }
+
+    private Wish shipTo() {
+        String[] places = {"PA", "NY", "NY / Suffolk", "MA", "WY"};
+        Shipment shipment =
+                Shipment.to(Destination.read(pick(places)).orThrow(), LocalDate.of(2026 + random.nextInt(3), 6, 1));
+        return new Wish.ShipTo(
+                random.nextBoolean()
+                        ? shipment
+                        : shipment.from(Destination.read("PA").orThrow()));
     }
 
     private MonthSet months() {

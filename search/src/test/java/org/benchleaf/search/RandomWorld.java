@@ -67,6 +67,9 @@ public final class RandomWorld {
             }
         }
         Facts facts = Plants.facts(pairs.toArray(String[]::new));
+        if (random.nextInt(10) >= 3) {
+            facts = facts.and(SaleRuleSamples.fact(SaleRuleSamples.said(random)));
+        }
         return Plants.plant(serial, name, facts, List.of(), List.of());
     }
 
@@ -122,8 +125,8 @@ public final class RandomWorld {
                 "cautions",
                 "none known|toxic: dogs, cats - all parts|thorns: people|irritant: children - sap|spreads: gardens"
                         + "|toxic: horses|pollen: people");
-        for (String attribute : List.of(
-                "drought_tolerance", "wet_tolerance", "salt_soil", "salt_spray", "compaction")) {
+        for (String attribute :
+                List.of("drought_tolerance", "wet_tolerance", "salt_soil", "salt_spray", "compaction")) {
             texts.put(attribute, TOLERANCES);
         }
         for (var attribute : Attributes.all()) {

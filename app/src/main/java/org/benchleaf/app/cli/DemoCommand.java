@@ -18,6 +18,7 @@ import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.intake.ColumnMap;
 import org.benchleaf.catalog.intake.ColumnMaps;
@@ -31,31 +32,42 @@ import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.NeedQuery;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.NeedReading;
-import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.code.LiveLink;
+import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.LengthStyle;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.rule.Destination;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
-        description = "The main job once through on an invented grower's catalog: load, answer three needs, print three documents.")
+        description =
+                "The main job once through on an invented grower's catalog: load, answer three needs, print three documents.")
 final class DemoCommand implements Callable<Integer> {
     private static final List<String> NEEDS = List.of(
             "fall color, zone 6, shade, under 5 ft, 40 in #3",
             "evergreen screen 10-20 ft for zone 5b, deer resistant, no Thuja, 20 in #15 by mid April",
             "native shrubs for wet soil, berries in winter, zone 5, 25 in #5, under $40");
 
-    private static final int SHOWN = 3;
-    private static final Settings SETTINGS =
-            new Settings("Wrenfold Growers", "Ashlock, Pennsylvania · an invented nursery", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL);
+    private static final int SHOWN = 5;
+    private static final Settings SETTINGS = new Settings(
+            "Wrenfold Growers",
+            "Ashlock, Pennsylvania · an invented nursery",
+            URI.create("http://localhost:7070"),
+            Locale.ENGLISH,
+            LengthStyle.IMPERIAL,
+            Destination.read("US-PA").toOptional());
 
     private final Console console;
     private final Clock clock;
 
-    @Parameters(arity = "0..1", paramLabel = "FOLDER", defaultValue = "demo", description = "where the workspace is made, or used again (default: ${DEFAULT-VALUE})")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            defaultValue = "demo",
+            description = "where the workspace is made, or used again (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private Path folder;
 
@@ -89,8 +101,18 @@ final class DemoCommand implements Callable<Integer> {
             for (String file : DemoCatalog.stockFiles()) {
                 lots += load(imports, file, ColumnMaps.ownStock()).lots().size();
             }
+            loadRules(new SaleRuleService(catalog));
         }
-        say("Loaded " + plants + " plants and " + lots + " lots of " + SETTINGS.shopName() + ", an invented nursery with real plants, into " + folder);
+        say("Loaded " + plants + " plants and " + lots + " lots of " + SETTINGS.shopName()
+                + ", an invented nursery with real plants, into " + folder);
+    }
+
+    private static void loadRules(SaleRuleService rules) throws IOException {
+        for (String file : DemoCatalog.ruleFiles()) {
+            try (InputStream content = DemoCatalog.open(file)) {
+                rules.load(SaleRuleService.read(file.substring(file.indexOf('/') + 1), content.readAllBytes()));
+            }
+        }
     }
 
     private static ImportPlan load(ImportService imports, String file, ColumnMap map) throws IOException {
@@ -123,14 +145,16 @@ final class DemoCommand implements Callable<Integer> {
         PrintService printing = benchleaf.printing();
         printing.plantSheets(List.of(plant), SheetFormat.LETTER, print.resolve("product-sheet.pdf"));
         printing.benchCards(List.of(plant), Optional.empty(), true, CardFormat.LARGE, print.resolve("bench-card.pdf"));
-        printing.labels(shown, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
+        printing.labels(
+                shown, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
         say("");
         say("Printed for " + plant.name() + ":");
         say("  " + print.resolve("product-sheet.pdf"));
         say("  " + print.resolve("bench-card.pdf"));
         say("  " + print.resolve("labels.pdf") + " (30 to a sheet, one for every lot of the plants above)");
         String at = folder.equals(Path.of("demo")) ? "" : " --workspace " + folder;
-        say("The codes lead to the live page. See it with ./benchleaf serve" + at + " and open " + LiveLink.of(benchleaf.settings().base(), plant.key()));
+        say("The codes lead to the live page. See it with ./benchleaf serve" + at + " and open "
+                + LiveLink.of(benchleaf.settings().base(), plant.key()));
     }
 
     private void say(String line) {

@@ -16,6 +16,7 @@ import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.LotRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.ItemLine;
 import org.benchleaf.render.page.Label;
@@ -34,6 +35,7 @@ import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.plant.Caution;
 import org.benchleaf.shared.stock.Condition;
+import org.benchleaf.shared.stock.LiftWeight;
 
 /// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and moment give
 /// the
@@ -42,9 +44,12 @@ public final class SheetAssembler {
     private final Settings settings;
     private final CatalogView catalog;
     private final Relatives relatives;
+    private final Lifting lifting;
 
     /// @param catalog where a cultivar's taxon is looked up
-    public SheetAssembler(Settings settings, CatalogView catalog, Relatives relatives) {
+    /// @param words in which the weight of a ball or container is told
+    public SheetAssembler(Settings settings, CatalogView catalog, Relatives relatives, Wording words) {
+        this.lifting = new Lifting(words);
         this.settings = settings;
         this.catalog = catalog;
         this.relatives = relatives;
@@ -60,8 +65,8 @@ public final class SheetAssembler {
                 PageFacts.of(facts),
                 year(facts),
                 size(facts),
-                facts.fact(Attributes.CAUTIONS).map(SheetAssembler::cautions).orElse(List.of()),
-                List.of(),
+                cautions(facts, stock),
+                SaleNotes.of(facts, asOf.toLocalDate()),
                 relatives.of(plant),
                 Optional.of(stockBlock(stock, asOf)),
                 LiveLink.of(settings.base(), plant.key()),
@@ -81,7 +86,7 @@ public final class SheetAssembler {
                 facts.value(Attributes.HEIGHT),
                 facts.value(Attributes.SPREAD),
                 year(facts),
-                facts.value(Attributes.CAUTIONS).orElse(List.of()),
+                cautions(facts, item),
                 item.map(ItemRecord::size),
                 item.map(ItemRecord::form).orElse(org.benchleaf.shared.stock.ItemForm.REGULAR),
                 item.flatMap(ItemRecord::price),
@@ -99,6 +104,7 @@ public final class SheetAssembler {
                 lot.place().isBlank() ? Optional.empty() : Optional.of(lot.place()),
                 Optional.of(lot.lot()),
                 Optional.empty(),
+                LiftWeight.of(item.size()).filter(LiftWeight::isHeavy).map(LiftWeight::pounds),
                 LiveLink.of(settings.base(), item.key()));
     }
 
@@ -113,13 +119,30 @@ public final class SheetAssembler {
 
     private List<String> commonNames(PlantRecord plant) {
         return plant.commonNames().stream()
-                .filter(name -> name.language().getLanguage().equals(settings.language().getLanguage()))
+                .filter(name ->
+                        name.language().getLanguage().equals(settings.language().getLanguage()))
                 .map(CommonName::text)
                 .toList();
     }
 
     private Shop shop() {
         return new Shop(settings.shopName(), settings.shopLine());
+    }
+
+    private List<PageCaution> cautions(Facts facts, PlantStock stock) {
+        List<PageCaution> cautions = new ArrayList<>(
+                facts.fact(Attributes.CAUTIONS).map(SheetAssembler::cautions).orElse(List.of()));
+        lifting.heaviest(stock.items().stream().map(ItemRecord::size).toList()).ifPresent(cautions::add);
+        return cautions;
+    }
+
+    private List<Caution> cautions(Facts facts, Optional<ItemRecord> item) {
+        List<Caution> cautions =
+                new ArrayList<>(facts.value(Attributes.CAUTIONS).orElse(List.of()));
+        item.flatMap(one -> lifting.caution(one.size()))
+                .map(PageCaution::caution)
+                .ifPresent(cautions::add);
+        return cautions;
     }
 
     private static List<PageCaution> cautions(Fact<List<Caution>> fact) {
@@ -156,7 +179,8 @@ public final class SheetAssembler {
                 facts.value(Attributes.HABIT),
                 facts.value(Attributes.LIFE_FORM).orElse(Set.of()),
                 facts.value(Attributes.FOLIAGE),
-                facts.value(Attributes.FOLIAGE_COLOR).flatMap(colors -> colors.stream().findFirst()));
+                facts.value(Attributes.FOLIAGE_COLOR)
+                        .flatMap(colors -> colors.stream().findFirst()));
     }
 
     private static StockBlock stockBlock(PlantStock stock, LocalDateTime asOf) {

@@ -15,6 +15,7 @@ final class MappedHeadings {
     private final Map<String, Integer> places = new HashMap<>();
     /// The same by the headings as the map writes them, so that no heading is folded again for every row.
     private final Map<String, Integer> placeOfMapped = new HashMap<>();
+    private final Map<String, Column> columnOfField = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<Integer> nameless = new ArrayList<>();
     private final List<Column> columns;
@@ -47,6 +48,7 @@ final class MappedHeadings {
         this.columns = map.columns().stream()
                 .filter(column -> column.headings().stream().anyMatch(this::isPresent))
                 .toList();
+        columns.forEach(column -> columnOfField.putIfAbsent(column.field(), column));
         for (Column column : map.columns()) {
             if (column.required() && column.headings().stream().noneMatch(this::isPresent)) {
                 complete = false;
@@ -88,6 +90,20 @@ final class MappedHeadings {
     /// The map's columns of which the file has at least one heading.
     List<Column> columns() {
         return columns;
+    }
+
+    /// The first heading that gives a field; the field's own name when the file has none.
+    String heading(String field) {
+        return Optional.ofNullable(columnOfField.get(field))
+                .map(Column::heading)
+                .orElse(field);
+    }
+
+    /// The text of a field; empty when the file lacks it.
+    String field(RawRow row, String field) {
+        return Optional.ofNullable(columnOfField.get(field))
+                .map(column -> cell(row, column.heading()))
+                .orElse("");
     }
 
     /// The text under a heading; empty when the file lacks it.

@@ -40,10 +40,9 @@ final class PlantRows {
 
     /// The plant that a row describes; empty when the row is left out.
     Optional<PlantDraft> draft(RawRow row, RowNotes notes) {
-        Optional<Column> nameColumn = column(Fields.NAME);
-        String nameHeading = nameColumn.map(Column::heading).orElse(Fields.NAME);
-        Optional<BotanicalName> read = names.name(cell(row, Fields.NAME), nameHeading, notes);
-        Optional<PlantKey> key = names.key(cell(row, Fields.KEY), heading(Fields.KEY), notes);
+        String nameHeading = headings.heading(Fields.NAME);
+        Optional<BotanicalName> read = names.name(headings.field(row, Fields.NAME), nameHeading, notes);
+        Optional<PlantKey> key = names.key(headings.field(row, Fields.KEY), headings.heading(Fields.KEY), notes);
         if (read.isEmpty() || notes.isLeftOut()) {
             return Optional.empty();
         }
@@ -91,15 +90,16 @@ final class PlantRows {
         }
         Optional<Long> firstOfKey = key.map(each -> rowByKey.putIfAbsent(each, notes.row()));
         firstOfKey.ifPresent(row -> notes.rowLeftOut(
-                heading(Fields.KEY),
+                headings.heading(Fields.KEY),
                 Problem.of("row.same-key", key.map(PlantKey::text).orElse("")).with("row", Long.toString(row))));
         return firstOfKey.isPresent();
     }
 
     private FactSources sources(RawRow row, RowNotes notes) {
-        String stated = cell(row, Fields.SOURCE);
+        String stated = headings.field(row, Fields.SOURCE);
         Source usual = stated.isEmpty() ? map.source().orElseGet(() -> new Source(map.id())) : new Source(stated);
-        return new FactSources(usual, cell(row, Fields.FACT_SOURCES), heading(Fields.FACT_SOURCES), notes);
+        return new FactSources(
+                usual, headings.field(row, Fields.FACT_SOURCES), headings.heading(Fields.FACT_SOURCES), notes);
     }
 
     private List<Fact<?>> facts(
@@ -157,7 +157,7 @@ final class PlantRows {
     }
 
     private List<Synonym> synonyms(RawRow row, Source source) {
-        return pieces(cell(row, Fields.SYNONYMS)).stream()
+        return pieces(headings.field(row, Fields.SYNONYMS)).stream()
                 .map(text -> new Synonym(text, source))
                 .toList();
     }
@@ -168,19 +168,5 @@ final class PlantRows {
                 .filter(piece -> !piece.isEmpty())
                 .distinct()
                 .toList();
-    }
-
-    private Optional<Column> column(String field) {
-        return headings.columns().stream()
-                .filter(column -> column.field().equals(field))
-                .findFirst();
-    }
-
-    private String heading(String field) {
-        return column(field).map(Column::heading).orElse(field);
-    }
-
-    private String cell(RawRow row, String field) {
-        return column(field).map(column -> headings.cell(row, column.heading())).orElse("");
     }
 }

@@ -66,9 +66,21 @@ public final class SheetReader {
                     .ofCsvRecord(text(source, encoding));
             boolean declared =
                     Delimiters.isDeclaration(head.lines().findFirst().orElse("").strip());
-            return new Sheet(file, delimiter, rows, declared, findings(file, encoding));
+            return sheet(file, delimiter, rows, declared, findings(file, encoding));
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);
+        }
+    }
+
+    /// A file that is refused at its heading is closed again.
+    private static Sheet sheet(
+            String file, char delimiter, CsvReader<CsvRecord> rows, boolean declared, List<Finding> findings)
+            throws IOException {
+        try {
+            return new Sheet(file, delimiter, rows, declared, findings);
+        } catch (SheetException refused) {
+            rows.close();
+            throw refused;
         }
     }
 

@@ -42,21 +42,21 @@ final class StockRows {
 
     /// The lot that a row describes; empty when the row is left out.
     Optional<LotDraft> draft(RawRow row, RowNotes notes) {
-        String lot = cell(row, Fields.LOT);
+        String lot = headings.field(row, Fields.LOT);
         isNewLot(lot, notes);
-        Optional<PlantKey> key = names.key(cell(row, Fields.KEY), heading(Fields.KEY), notes);
+        Optional<PlantKey> key = names.key(headings.field(row, Fields.KEY), headings.heading(Fields.KEY), notes);
         Optional<PlantRecord> plant = plant(row, key, notes);
-        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(cell(row, Fields.SIZE)), notes);
-        Optional<ItemForm> form = cell(row, Fields.FORM).isEmpty()
+        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE)), notes);
+        Optional<ItemForm> form = headings.field(row, Fields.FORM).isEmpty()
                 ? Optional.of(ItemForm.REGULAR)
-                : needed(row, Fields.FORM, Term.read(ItemForm.class, cell(row, Fields.FORM)), notes);
-        Optional<Integer> count = needed(row, Fields.COUNT, count(cell(row, Fields.COUNT)), notes);
-        Optional<YearWeek> ready = cell(row, Fields.READY_WEEK).isEmpty()
+                : needed(row, Fields.FORM, Term.read(ItemForm.class, headings.field(row, Fields.FORM)), notes);
+        Optional<Integer> count = needed(row, Fields.COUNT, count(headings.field(row, Fields.COUNT)), notes);
+        Optional<YearWeek> ready = headings.field(row, Fields.READY_WEEK).isEmpty()
                 ? Optional.empty()
-                : needed(row, Fields.READY_WEEK, YearWeek.read(cell(row, Fields.READY_WEEK)), notes);
-        Optional<Money> price = wanted(row, Fields.PRICE, Money.read(cell(row, Fields.PRICE), USUAL), notes);
-        Optional<LocalDate> seenOn = wanted(row, Fields.SEEN_ON, day(cell(row, Fields.SEEN_ON)), notes);
-        Optional<Gtin> gtin = wanted(row, Fields.GTIN, Gtin.read(cell(row, Fields.GTIN)), notes);
+                : needed(row, Fields.READY_WEEK, YearWeek.read(headings.field(row, Fields.READY_WEEK)), notes);
+        Optional<Money> price = wanted(row, Fields.PRICE, Money.read(headings.field(row, Fields.PRICE), USUAL), notes);
+        Optional<LocalDate> seenOn = wanted(row, Fields.SEEN_ON, day(headings.field(row, Fields.SEEN_ON)), notes);
+        Optional<Gtin> gtin = wanted(row, Fields.GTIN, Gtin.read(headings.field(row, Fields.GTIN)), notes);
         Set<Condition> conditions = conditions(row, notes);
         if (notes.isLeftOut() || plant.isEmpty() || size.isEmpty() || form.isEmpty() || count.isEmpty()) {
             return Optional.empty();
@@ -68,7 +68,7 @@ final class StockRows {
                 plant.get().name(),
                 size.get(),
                 form.get(),
-                cell(row, Fields.PLACE),
+                headings.field(row, Fields.PLACE),
                 count.get(),
                 ready,
                 price,
@@ -79,23 +79,26 @@ final class StockRows {
 
     private void isNewLot(String lot, RowNotes notes) {
         if (lot.isEmpty()) {
-            notes.rowLeftOut(heading(Fields.LOT), Problem.of("cell.empty", lot).with("field", Fields.LOT));
+            notes.rowLeftOut(
+                    headings.heading(Fields.LOT), Problem.of("cell.empty", lot).with("field", Fields.LOT));
             return;
         }
         Long first = rowByLot.putIfAbsent(lot, notes.row());
         if (first != null) {
             notes.rowLeftOut(
-                    heading(Fields.LOT), Problem.of("row.same-lot", lot).with("row", Long.toString(first)));
+                    headings.heading(Fields.LOT),
+                    Problem.of("row.same-lot", lot).with("row", Long.toString(first)));
         }
     }
 
     private Optional<PlantRecord> plant(RawRow row, Optional<PlantKey> key, RowNotes notes) {
-        String text = cell(row, Fields.NAME);
-        String heading = heading(Fields.NAME);
+        String text = headings.field(row, Fields.NAME);
+        String heading = headings.heading(Fields.NAME);
         Optional<PlantRecord> byKey = key.flatMap(book::byKey);
         if (key.isPresent() && byKey.isEmpty()) {
             notes.rowLeftOut(
-                    heading(Fields.KEY), Problem.of("plant.missing", key.get().text()));
+                    headings.heading(Fields.KEY),
+                    Problem.of("plant.missing", key.get().text()));
             return Optional.empty();
         }
         if (byKey.isPresent() && text.isEmpty()) {
@@ -125,11 +128,13 @@ final class StockRows {
 
     private Set<Condition> conditions(RawRow row, RowNotes notes) {
         Set<Condition> seen = EnumSet.noneOf(Condition.class);
-        for (String piece : cell(row, Fields.CONDITION).split("[;,|]")) {
+        for (String piece : headings.field(row, Fields.CONDITION).split("[;,|]")) {
             if (!piece.isBlank()) {
                 Reading<Condition> condition = Term.read(Condition.class, piece.strip());
                 condition.toOptional().ifPresent(seen::add);
-                condition.refusal().ifPresent(problem -> notes.cellLeftOut(heading(Fields.CONDITION), problem));
+                condition
+                        .refusal()
+                        .ifPresent(problem -> notes.cellLeftOut(headings.heading(Fields.CONDITION), problem));
             }
         }
         return Set.copyOf(seen);
@@ -162,37 +167,21 @@ final class StockRows {
 
     /// A value without which the row says too little.
     private <T> Optional<T> needed(RawRow row, String field, Reading<T> reading, RowNotes notes) {
-        reading.refusal().ifPresent(problem -> notes.rowLeftOut(heading(field), told(field, problem, row)));
+        reading.refusal().ifPresent(problem -> notes.rowLeftOut(headings.heading(field), told(field, problem, row)));
         return reading.toOptional();
     }
 
     /// A value that may be absent; one that is refused is left out alone.
     private <T> Optional<T> wanted(RawRow row, String field, Reading<T> reading, RowNotes notes) {
-        if (cell(row, field).isEmpty()) {
+        if (headings.field(row, field).isEmpty()) {
             return Optional.empty();
         }
-        reading.refusal().ifPresent(problem -> notes.cellLeftOut(heading(field), told(field, problem, row)));
+        reading.refusal().ifPresent(problem -> notes.cellLeftOut(headings.heading(field), told(field, problem, row)));
         return reading.toOptional();
     }
 
     private Problem told(String field, Problem problem, RawRow row) {
         boolean holdsDates = field.equals(Fields.SEEN_ON) || field.equals(Fields.READY_WEEK);
-        return holdsDates ? problem : SpreadsheetDamage.explained(problem, cell(row, field));
-    }
-
-    private String heading(String field) {
-        return headings.columns().stream()
-                .filter(column -> column.field().equals(field))
-                .map(Column::heading)
-                .findFirst()
-                .orElse(field);
-    }
-
-    private String cell(RawRow row, String field) {
-        return headings.columns().stream()
-                .filter(column -> column.field().equals(field))
-                .map(column -> headings.cell(row, column.heading()))
-                .findFirst()
-                .orElse("");
+        return holdsDates ? problem : SpreadsheetDamage.explained(problem, headings.field(row, field));
     }
 }

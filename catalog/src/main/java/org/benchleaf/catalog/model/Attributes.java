@@ -23,6 +23,7 @@ import org.benchleaf.shared.plant.SelfFertility;
 import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.rule.PlantRules;
 import org.benchleaf.shared.site.DamageRating;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Juglone;
@@ -94,6 +95,10 @@ public final class Attributes {
     public static final Attribute<String> RIGHTS = Attribute.own("rights", Codec.text());
     public static final Attribute<String> SELLING_NOTE = Attribute.own("selling_note", Codec.text());
     public static final Attribute<String> DESCRIPTION = Attribute.of("description", Codec.text());
+
+    /// What the lists of sale rules say: worked out from its names whenever a plant is read, so that it is in no
+    /// spreadsheet and not among [#all].
+    public static final Attribute<PlantRules> SALE_RULES = Attribute.own("sale_rules", Codec.of(PlantRules::read));
 
     private static final List<Attribute<?>> ALL = List.of(
             FAMILY,

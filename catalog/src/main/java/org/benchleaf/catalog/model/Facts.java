@@ -43,6 +43,13 @@ public final class Facts {
         return List.copyOf(byAttribute.values());
     }
 
+    /// These facts and one more; it takes the place of one that states the same attribute.
+    public Facts and(Fact<?> fact) {
+        Map<Attribute<?>, Fact<?>> more = new LinkedHashMap<>(byAttribute);
+        more.put(fact.attribute(), fact);
+        return new Facts(more);
+    }
+
     /// These facts, and from the taxon what they do not state.
     public Facts inheriting(Facts taxon) {
         Map<Attribute<?>, Fact<?>> joined = new LinkedHashMap<>(byAttribute);

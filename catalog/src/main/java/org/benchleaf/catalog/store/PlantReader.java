@@ -11,12 +11,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.CommonName;
+import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
+import org.benchleaf.catalog.rules.SaleRuleBook;
 import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.rule.PlantRules;
 
 /// Puts plants together from their rows, three queries for any number of them, with what they inherit.
 final class PlantReader {
@@ -30,8 +36,10 @@ final class PlantReader {
 
     private final FactReader facts;
     private final Sources sources;
+    private final RuleShelf rules;
 
-    PlantReader(Dialect dialect) {
+    PlantReader(Dialect dialect, RuleShelf rules) {
+        this.rules = rules;
         this.sources = new Sources();
         this.facts = new FactReader(dialect, new FactValues(), sources);
     }
@@ -62,14 +70,15 @@ final class PlantReader {
             row.taxon().ifPresent(withTaxa::add);
             row.above().ifPresent(withTaxa::add);
         }
-        Map<Integer, Names> names = names(session, asked);
+        SaleRuleBook book = rules.book(session);
+        Map<Integer, Names> names = names(session, book.isEmpty() ? asked : withTaxa);
         Map<Integer, FactReader.Shelf> shelves = facts.read(session, withTaxa);
         Map<Integer, Facts> inherited = new HashMap<>(); // cultivars of one taxon share what it gives them
         Map<PlantKey, PlantRecord> plants = new LinkedHashMap<>();
         for (PlantKey key : keys) {
             Row row = rows.get(key);
             if (row != null) {
-                plants.put(key, plant(row, names, shelves, inherited));
+                plants.put(key, withRules(plant(row, names, shelves, inherited), row, names, book));
             }
         }
         return plants;
@@ -94,6 +103,31 @@ final class PlantReader {
         }
         return new PlantRecord(
                 row.key(), row.name(), row.taxonKey(), own.common, own.synonyms, chosen, shelf.others(), row.retired());
+    }
+
+    /// A rule that names a synonym of its species takes in a cultivar too.
+    private static PlantRecord withRules(PlantRecord plant, Row row, Map<Integer, Names> names, SaleRuleBook book) {
+        List<String> synonyms = new ArrayList<>();
+        Stream.of(Optional.of(row.serial()), row.taxon(), row.above())
+                .flatMap(Optional::stream)
+                .map(serial -> names.getOrDefault(serial, new Names()))
+                .forEach(of -> of.synonyms.forEach(synonym -> synonyms.add(synonym.text())));
+        return book.of(plant.name(), synonyms)
+                .map(said -> withRules(plant, said))
+                .orElse(plant);
+    }
+
+    private static PlantRecord withRules(PlantRecord plant, PlantRules said) {
+        Source source = new Source("sale rules, list compiled on " + said.compiledOn());
+        return new PlantRecord(
+                plant.key(),
+                plant.name(),
+                plant.taxon(),
+                plant.commonNames(),
+                plant.synonyms(),
+                plant.facts().and(new Fact<>(Attributes.SALE_RULES, said, source, false)),
+                plant.otherFacts(),
+                plant.retired());
     }
 
     private static Facts chosen(Map<Integer, FactReader.Shelf> facts, int plant) {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /// The connection of one transaction, and the few ways of asking that the store needs.
 ///
-/// The bare driver and no library above it: one that maps rows would add a third of a second to every command's start,
+/// The bare driver and no library above it: one that maps rows would lengthen every command's start,
 /// measured on two cores.
 ///
 /// @param connection inside a transaction

@@ -14,6 +14,7 @@ import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.shared.Problem;
 
 /// An open catalog in a database; the front door `Catalog` hands its parts out.
@@ -121,6 +122,11 @@ public final class SqlCatalogStore implements AutoCloseable {
     /// @throws ImportRefused when the plan cannot be applied
     public CatalogRevision apply(ImportPlan plan) {
         return database.write(session -> PlanApplier.apply(session, plan, clock.instant()));
+    }
+
+    /// Loads a list of sale rules in place of the earlier one of its name.
+    public CatalogRevision load(RuleList list) {
+        return database.write(session -> RuleShelf.load(session, list, clock.instant()));
     }
 
     public List<Problem> check() {

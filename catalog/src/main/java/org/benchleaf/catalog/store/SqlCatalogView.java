@@ -11,6 +11,7 @@ import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.catalog.rules.SaleRuleBook;
 import org.benchleaf.shared.code.PlantKey;
 
 /// The read side over the database. Each call sees one state; two calls may see two.
@@ -26,12 +27,13 @@ final class SqlCatalogView implements CatalogView {
             + " JOIN plant p ON p.serial = c.plant WHERE c.revision > ? ORDER BY c.revision, p.plant_key, c.kind";
 
     private final Database database;
+    private final RuleShelf rules = new RuleShelf();
     private final PlantReader plants;
     private final StockReader stock = new StockReader();
 
     SqlCatalogView(Database database) {
         this.database = database;
-        this.plants = new PlantReader(database.dialect());
+        this.plants = new PlantReader(database.dialect(), rules);
     }
 
     @Override
@@ -52,6 +54,16 @@ final class SqlCatalogView implements CatalogView {
     @Override
     public Map<PlantKey, PlantStock> stock(Collection<PlantKey> keys) {
         return database.read(session -> stock.read(session, keys));
+    }
+
+    @Override
+    public SaleRuleBook saleRules() {
+        return database.read(rules::book);
+    }
+
+    @Override
+    public SaleRuleBook saleRulesAt(CatalogRevision revision) {
+        return database.read(session -> RuleShelf.bookAt(session, revision));
     }
 
     @Override

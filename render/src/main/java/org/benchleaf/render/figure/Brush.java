@@ -157,7 +157,8 @@ final class Brush {
         }
     }
 
-    /// Draws leaves in few shades, the dark ones under the light ones: one area a shade, which keeps a leafy plant small.
+    /// Draws leaves in few shades, the dark ones under the light ones: one area a shade, which keeps a leafy plant
+    /// small.
     void leavesByShade(Runnable leaves) {
         gathering = true;
         leaves.run();

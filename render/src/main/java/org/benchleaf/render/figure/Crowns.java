@@ -93,15 +93,15 @@ final class Crowns {
         }
         int leaves = (int) Math.min(170, half * 2 * height / (leaf * leaf) * 0.62);
         brush.leavesByShade(() -> {
-        for (int i = 0; i < leaves; i++) {
-            double t = 0.05 + 0.9 * brush.chance();
-            double reach = profile.reach(t) * half * 0.9;
-            double x = cx + reach * brush.between(-1, 1);
-            double across = half == 0 ? 0 : (x - cx) / half;
-            double shade = 0.02 + 0.26 * t - 0.14 * across + brush.between(-0.15, 0.12);
-            double angle = Math.PI / 2 - across * 1.1 + brush.between(-0.8, 0.8);
-            brush.leaf(x, bottom + t * height, angle, leaf * brush.between(0.75, 1.1), 0.42, shade);
-        }
+            for (int i = 0; i < leaves; i++) {
+                double t = 0.05 + 0.9 * brush.chance();
+                double reach = profile.reach(t) * half * 0.9;
+                double x = cx + reach * brush.between(-1, 1);
+                double across = half == 0 ? 0 : (x - cx) / half;
+                double shade = 0.02 + 0.26 * t - 0.14 * across + brush.between(-0.15, 0.12);
+                double angle = Math.PI / 2 - across * 1.1 + brush.between(-0.8, 0.8);
+                brush.leaf(x, bottom + t * height, angle, leaf * brush.between(0.75, 1.1), 0.42, shade);
+            }
         });
     }
 

@@ -171,18 +171,18 @@ final class HerbShapes {
         brush.trunk(0, 0, w * 0.3, h * 0.3, -w * 0.16, h * 0.62, t * 0.8, 0.4);
         int leaves = (int) Math.clamp(w * h / (leaf * leaf) * 1.5, 90, 230);
         brush.leavesByShade(() -> {
-        for (int i = 0; i < leaves; i++) {
-            double y = h * Math.pow(brush.chance(), 0.8);
-            double half = w * 0.5 * (0.4 + 0.6 * Math.sin(Math.PI * Math.min(1, 0.14 + y / h * 0.78)));
-            double x = brush.between(-1, 1) * half * 0.94;
-            brush.leaf(
-                    x,
-                    Math.max(leaf, y),
-                    -Math.PI / 2 + brush.between(-1.2, 1.2),
-                    leaf * brush.between(0.75, 1.05),
-                    0.56,
-                    brush.between(-0.24, 0.3) - 0.12 * x / w);
-        }
+            for (int i = 0; i < leaves; i++) {
+                double y = h * Math.pow(brush.chance(), 0.8);
+                double half = w * 0.5 * (0.4 + 0.6 * Math.sin(Math.PI * Math.min(1, 0.14 + y / h * 0.78)));
+                double x = brush.between(-1, 1) * half * 0.94;
+                brush.leaf(
+                        x,
+                        Math.max(leaf, y),
+                        -Math.PI / 2 + brush.between(-1.2, 1.2),
+                        leaf * brush.between(0.75, 1.05),
+                        0.56,
+                        brush.between(-0.24, 0.3) - 0.12 * x / w);
+            }
         });
     }
 }

@@ -11,7 +11,7 @@ public final class SvgWriter {
     /// @param id starts the ids of title and description; unique in the page
     public static String write(Figure figure, String id) {
         StringBuilder svg = new StringBuilder(4096);
-        svg.append("<svg class=\"figure\" role=\"img\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ")
+        svg.append("<svg class=\"figure\" role=\"img\" viewBox=\"0 0 ")
                 .append(number(figure.width()))
                 .append(' ')
                 .append(number(figure.height()))

@@ -40,14 +40,13 @@ final class WoodyShapes {
             case PYRAMIDAL -> bushy(Profile.CONE);
             case OVAL -> bushy(Profile.EGG);
             case ROUNDED -> bushy(Profile.BALL);
-            case UPRIGHT -> bushy(Profile.SHEAF);
+            case UPRIGHT, MULTISTEM -> bushy(Profile.SHEAF);
             case MOUNDED, ROSETTE -> bushy(Profile.DOME);
             case VASE, CLUMP -> vaseShrub();
             case SPREADING -> spreadingShrub();
             case MAT -> mat();
             case ARCHING, FOUNTAIN, CLIMBING -> arching();
             case WEEPING -> weeping();
-            case MULTISTEM -> multistem();
             case IRREGULAR -> irregularShrub();
         }
     }
@@ -205,21 +204,21 @@ final class WoodyShapes {
         }
         crowns.dense(Profile.DOME, 0, h * 0.02, h * 0.72, w * 0.38, leaf);
         brush.leavesByShade(() -> {
-        for (double[] cane : tips) {
-            int leaves = 22;
-            for (int k = 5; k <= leaves; k++) {
-                double s = (double) k / leaves;
-                double along = Curves.angle(cane[1], 0, cane[2], cane[3], cane[4], cane[5], s);
-                double side = k % 2 == 0 ? 0.8 : -0.8;
-                brush.leaf(
-                        Curves.at(cane[1], cane[2], cane[4], s),
-                        Curves.at(0, cane[3], cane[5], s),
-                        along + side,
-                        leaf * (1.6 - 0.4 * s),
-                        0.44,
-                        brush.between(-0.14, 0.24) - 0.08 * cane[0]);
+            for (double[] cane : tips) {
+                int leaves = 22;
+                for (int k = 5; k <= leaves; k++) {
+                    double s = (double) k / leaves;
+                    double along = Curves.angle(cane[1], 0, cane[2], cane[3], cane[4], cane[5], s);
+                    double side = k % 2 == 0 ? 0.8 : -0.8;
+                    brush.leaf(
+                            Curves.at(cane[1], cane[2], cane[4], s),
+                            Curves.at(0, cane[3], cane[5], s),
+                            along + side,
+                            leaf * (1.6 - 0.4 * s),
+                            0.44,
+                            brush.between(-0.14, 0.24) - 0.08 * cane[0]);
+                }
             }
-        }
         });
     }
 

@@ -14,6 +14,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// @param place block and row, such as `B4-12`
 /// @param lot the lot's number
 /// @param price price each, when it is to be shown
+/// @param pounds about how heavy it is, when it is more than one person should lift
 /// @param link the address in the code
 public record Label(
         PlantTitle title,
@@ -22,4 +23,5 @@ public record Label(
         Optional<String> place,
         Optional<String> lot,
         Optional<Money> price,
+        Optional<Integer> pounds,
         LiveLink link) {}

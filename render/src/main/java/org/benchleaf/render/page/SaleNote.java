@@ -2,21 +2,22 @@ package org.benchleaf.render.page;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.rule.RuleArea;
+import org.benchleaf.shared.rule.SaleStanding;
 
-/// What a state or province says about selling the plant.
+/// What a state, province or county says about selling the plant.
 ///
-/// @param region where it holds
-/// @param standing how strictly
+/// @param area where it holds
+/// @param standing how strictly; the word is `standing.` + name
 /// @param since first day on which it holds, when known
-/// @param remark exemptions and conditions in a few words; may be empty
-/// @param source who states it
-public record SaleNote(Region region, Standing standing, Optional<LocalDate> since, String remark, Source source) {
-    /// How strictly a sale is ruled; the word is `standing.` + name.
-    public enum Standing {
-        PROHIBITED,
-        RESTRICTED,
-        ADVISED_AGAINST
-    }
-}
+/// @param coming whether that day is still to come
+/// @param remark exemptions, conditions and the notice to print, in a few words; may be empty
+/// @param source who states it, and when the list was compiled
+public record SaleNote(
+        RuleArea area,
+        SaleStanding standing,
+        Optional<LocalDate> since,
+        boolean coming,
+        String remark,
+        Source source) {}

@@ -1,6 +1,7 @@
 package org.benchleaf.render.pdf;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.UUID;
 import org.openpdf.text.pdf.PdfArray;
 import org.openpdf.text.pdf.PdfDictionary;
@@ -24,7 +25,7 @@ final class DocumentMarks extends DefaultPDFCreationListener {
 
     @Override
     public void preOpen(ITextRenderer renderer) {
-        PdfWriter writer = renderer.getWriter();
+        PdfWriter writer = Objects.requireNonNull(renderer.getWriter(), "a PDF about to be opened");
         PdfDictionary info = writer.getInfo();
         info.remove(PdfName.CREATIONDATE);
         info.remove(PdfName.MODDATE);
@@ -40,5 +41,13 @@ final class DocumentMarks extends DefaultPDFCreationListener {
         writer.addViewerPreference(PdfName.PRINTSCALING, PdfName.NONE);
         writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, org.openpdf.text.pdf.PdfBoolean.PDFTRUE);
         writer.getExtraCatalog().put(PdfName.LANG, new PdfString(language));
+    }
+
+    /// The engine takes the title of the first page for that of the whole.
+    @Override
+    public void onClose(ITextRenderer renderer) {
+        PdfDictionary info = Objects.requireNonNull(renderer.getWriter(), "a PDF about to be closed")
+                .getInfo();
+        info.put(PdfName.TITLE, new PdfString(title, PdfObject.TEXT_UNICODE));
     }
 }

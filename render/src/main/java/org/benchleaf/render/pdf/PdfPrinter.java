@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringReader;
 import java.util.Iterator;
+import java.util.Objects;
 import java.util.function.Supplier;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
@@ -18,6 +19,7 @@ import org.w3c.dom.Document;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextTextRenderer;
+import org.xhtmlrenderer.render.BlockBox;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
@@ -47,11 +49,12 @@ public final class PdfPrinter {
         }
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
         VectorElements vectors = new VectorElements(device, shelf);
+        StrictResources resources = new StrictResources(device, DOTS_PER_PIXEL, content);
         ITextRenderer renderer = new ITextRenderer(
                 ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 DOTS_PER_PIXEL,
                 device,
-                new StrictResources(device, DOTS_PER_PIXEL, content),
+                resources,
                 new StrictFontResolver(shelf),
                 vectors,
                 new ITextTextRenderer());
@@ -61,11 +64,13 @@ public final class PdfPrinter {
         int count = 0;
         while (pages.hasNext()) {
             layOut(renderer, vectors, parser, pages.next());
+            resources.stopIfMissed();
             if (count == 0) {
                 renderer.createPDF(new KeptOpen(out), false);
             } else {
                 renderer.writeNextDocument(count + 1);
             }
+            resources.stopIfMissed();
             count++;
         }
         renderer.finishPDF();
@@ -77,11 +82,18 @@ public final class PdfPrinter {
         for (Supplier<String> version : page.versions()) {
             renderer.setDocument(parse(parser, version.get()), "");
             renderer.layout();
-            if (renderer.getRootBox().getLayer().getPages().size() == 1) {
+            if (pageCount(renderer) == 1) {
                 return;
             }
         }
         throw new PrintRefused(Problem.of("print.page-overflow", page.name()).with("name", page.name()));
+    }
+
+    private static int pageCount(ITextRenderer renderer) {
+        BlockBox root = Objects.requireNonNull(renderer.getRootBox(), "a page that is laid out");
+        return Objects.requireNonNull(root.getLayer(), "a page that is laid out")
+                .getPages()
+                .size();
     }
 
     /// A parser that refuses any DOCTYPE, and with it every entity of a page's own.

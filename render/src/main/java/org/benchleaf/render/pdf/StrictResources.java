@@ -1,9 +1,12 @@
 package org.benchleaf.render.pdf;
 
+import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.net.URI;
 import java.net.URL;
 import java.net.URLConnection;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.MissingContent;
@@ -19,6 +22,7 @@ final class StrictResources extends ITextUserAgent {
             url(XhtmlNamespaceHandler.class.getResource("/resources/css/XhtmlNamespaceHandler.css"));
 
     private final ContentPack content;
+    private final List<MissingContent> missed = new ArrayList<>();
 
     StrictResources(ITextOutputDevice device, int dotsPerPixel, ContentPack content) {
         super(device, dotsPerPixel);
@@ -47,16 +51,32 @@ final class StrictResources extends ITextUserAgent {
         if (DEFAULT_STYLE.equals(uri)) {
             return URI.create(uri).toURL().openStream();
         }
-        return content.open(uri);
+        return content.find(uri)
+                .<InputStream>map(ByteArrayInputStream::new)
+                .orElseThrow(() -> missed(uri, "the content pack, and nothing else is read"));
     }
 
     @Override
     protected URLConnection openConnection(String uri) {
-        throw new MissingContent(uri, "the content pack, and nothing else is read");
+        throw missed(uri, "the content pack, and nothing else is read");
     }
 
     @Override
     public ImageResource getImageResource(String uri) {
-        throw new MissingContent("picture " + uri, "the figures of the page, and nothing else is drawn");
+        throw missed("picture " + uri, "the figures of the page, and nothing else is drawn");
+    }
+
+    /// The engine swallows some exceptions, so each miss is also kept for [#stopIfMissed].
+    private MissingContent missed(String key, String where) {
+        MissingContent miss = new MissingContent(key, where);
+        missed.add(miss);
+        return miss;
+    }
+
+    /// @throws MissingContent when anything was missing so far
+    void stopIfMissed() {
+        if (!missed.isEmpty()) {
+            throw missed.getFirst();
+        }
     }
 }

@@ -18,13 +18,10 @@ import org.benchleaf.render.pdf.FigureDrawing;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.plant.Caution;
-import org.benchleaf.shared.site.Moisture;
-import org.benchleaf.shared.site.WaterNeed;
 
 /// Sets one bench card: measures the words, and gives what height remains to the year ring and the icons.
 public final class CardViews {
     private static final double POINT_MM = 25.4 / 72;
-    private static final double ICON = 8.4;
 
     private final List<CardPlan> plans;
     private final Wording words;
@@ -107,8 +104,14 @@ public final class CardViews {
             // a card that knows only its name carries it in the middle instead of leaving a hole
             double lower = wordsOnly ? round(middle * 0.42) : 0;
             double iconsLeft = ring == 0 ? plan.margin() : plan.margin() - 2 + ring + 5;
-            List<CardIcon> icons = icons(
-                    card, middleTop, middle, plan.width() - plan.margin() - iconsLeft - ICON - 2.6, drawings, subject);
+            List<CardIcon> icons = new CardIcons(plan, words, typesetter)
+                    .set(
+                            card,
+                            middleTop,
+                            middle,
+                            plan.width() - plan.margin() - iconsLeft - CardIcons.SIDE - 2.6,
+                            drawings,
+                            subject);
             if (!cautions.isEmpty()) {
                 drawings.put("figure:caution", new FigureDrawing(Icons.caution(words.text("sheet.cautions"))));
             }
@@ -217,85 +220,6 @@ public final class CardViews {
                 top += block.height() + 1.4;
             }
             return placed;
-        }
-
-        private List<CardIcon> icons(
-                BenchCard card,
-                double top,
-                double height,
-                double measureMm,
-                Map<String, Drawing> drawings,
-                String subject) {
-            Map<String, String> rows = new LinkedHashMap<>();
-            if (!card.exposure().isEmpty()) {
-                String text = words.sentence(words.exposure(card.exposure()));
-                rows.put("figure:light", text);
-                drawings.put("figure:light", new FigureDrawing(Icons.light(card.exposure(), text)));
-            }
-            waterRow(card, rows, drawings);
-            card.hardiness().ifPresent(zones -> {
-                String text = words.text(
-                        "card.zones", Map.of("zones", zones.toString().replace('-', '–')));
-                rows.put("figure:winter", text);
-                drawings.put("figure:winter", new FigureDrawing(Icons.winter(text)));
-            });
-            sizeRow(card, rows, drawings);
-            List<CardIcon> icons = new ArrayList<>();
-            double row = Math.min(height / Math.max(1, rows.size()), 17);
-            double at = top + (height - row * rows.size()) / 2;
-            for (Map.Entry<String, String> entry : rows.entrySet()) {
-                TextBlock text = typesetter.set(
-                        Typesetter.words(entry.getValue(), Face.FACTS),
-                        measureMm / POINT_MM,
-                        fixed(plan.iconType()),
-                        subject,
-                        "facts");
-                double middle = at + row / 2;
-                icons.add(new CardIcon(
-                        entry.getKey(), round(middle - ICON / 2), round(middle - text.height() / 2), text.lines()));
-                at += row;
-            }
-            return icons;
-        }
-
-        /// Words beside icons are all of one size, on as many lines as it takes.
-        private static TypeRange fixed(TypeRange range) {
-            return new TypeRange(range.largest(), range.largest(), range.largest(), range.lines() + 1, range.leading());
-        }
-
-        private void waterRow(BenchCard card, Map<String, String> rows, Map<String, Drawing> drawings) {
-            if (card.waterNeed().isPresent()) {
-                WaterNeed need = card.waterNeed().get();
-                String text = words.text("card.water." + need.name());
-                rows.put("figure:water", text);
-                drawings.put("figure:water", new FigureDrawing(Icons.water(need.ordinal() + 1, text)));
-            } else if (!card.moisture().isEmpty()) {
-                String text =
-                        words.sentence(words.text("card.moisture", Map.of("moisture", words.terms(card.moisture()))));
-                int wettest = card.moisture().stream()
-                        .mapToInt(Moisture::ordinal)
-                        .max()
-                        .orElse(1);
-                rows.put("figure:water", text);
-                drawings.put("figure:water", new FigureDrawing(Icons.water(Math.clamp(wettest, 1, 3), text)));
-            }
-        }
-
-        private void sizeRow(BenchCard card, Map<String, String> rows, Map<String, Drawing> drawings) {
-            String tall =
-                    card.height().map(words::length).map(Typesetter::joined).orElse("");
-            String wide =
-                    card.spread().map(words::length).map(Typesetter::joined).orElse("");
-            if (tall.isEmpty() && wide.isEmpty()) {
-                return;
-            }
-            String text = wide.isEmpty()
-                    ? words.text("card.height", Map.of("height", tall))
-                    : tall.isEmpty()
-                            ? words.text("card.spread", Map.of("spread", wide))
-                            : words.text("card.size", Map.of("height", tall, "spread", wide));
-            rows.put("figure:size", text);
-            drawings.put("figure:size", new FigureDrawing(Icons.size(text)));
         }
     }
 

@@ -28,6 +28,7 @@ public record LabelView(
         TextBlock common,
         double sizeTop,
         TextBlock size,
+        double placeTop,
         TextBlock place,
         double detailTop,
         TextBlock detail) {}

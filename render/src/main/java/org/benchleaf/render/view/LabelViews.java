@@ -19,8 +19,10 @@ import org.benchleaf.shared.Problem;
 /// Sets labels in the cells of stock paper: the code at the left, the words beside it, in sizes that follow the cell.
 public final class LabelViews {
     private static final double POINT_MM = 25.4 / 72;
-    /// Height in mm of the label for which the sizes of type are made.
+    /// The label in mm for which the sizes of type are made.
     private static final double USUAL_HEIGHT = 25.4;
+
+    private static final double USUAL_WIDTH = 60;
 
     private final LabelRun run;
     private final Wording words;
@@ -47,7 +49,7 @@ public final class LabelViews {
         characters.checked(label.title().botanical().toString(), "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
         double w = paper.labelWidth();
         double h = paper.labelHeight();
-        double scale = Math.clamp(h / USUAL_HEIGHT, 0.72, 1.9);
+        double scale = Math.clamp(Math.min(h / USUAL_HEIGHT, w / USUAL_WIDTH), 0.72, 1.9);
         double box = Math.min(h - 2.4, w * 0.36);
         CodeImage code = CodeImage.of(label.link());
         CodeDrawing drawn =
@@ -114,6 +116,7 @@ public final class LabelViews {
                 common,
                 round(sizeTop),
                 size,
+                round(sizeTop + size.height() - place.height() + lastBaseline(place) - lastBaseline(size)),
                 place,
                 round(detailTop),
                 detail);
@@ -122,7 +125,7 @@ public final class LabelViews {
     /// The name in the largest type that leaves room for the rest: on up to three lines, or smaller on two.
     private TextBlock name(Label label, double measureMm, double heightMm, double scale, String subject) {
         PrintRefused refusal = null;
-        for (TypeRange range : List.of(range(10.5, 8, 7.5, 3, 1.06, scale), range(10.5, 8, 5.8, 2, 1.06, scale))) {
+        for (TypeRange range : List.of(range(10.5, 9.4, 7.5, 3, 1.06, scale), range(10.5, 8, 5.8, 2, 1.06, scale))) {
             try {
                 TextBlock name = typesetter.set(
                         Typesetter.words(label.title().botanical(), true),
@@ -145,10 +148,18 @@ public final class LabelViews {
         throw java.util.Objects.requireNonNull(refusal);
     }
 
+    /// How far the lower edge of a block lies under its last baseline, in mm: half the leading less what the face
+    /// rises above the middle of its line (Source Sans 3: ascent 1.024, descent 0.400).
+    private static double lastBaseline(TextBlock block) {
+        return (block.leading() / 2 - block.size() * (1.024 - 0.4) / 2) * POINT_MM;
+    }
+
     private String details(Label label) {
         List<String> details = new ArrayList<>();
         label.lot().ifPresent(lot -> details.add(words.text("label.lot", Map.of("lot", lot))));
         label.price().ifPresent(price -> details.add(words.money(price)));
+        label.pounds()
+                .ifPresent(pounds -> details.add(words.text("label.weight", Map.of("pounds", words.count(pounds)))));
         return String.join(" · ", details);
     }
 

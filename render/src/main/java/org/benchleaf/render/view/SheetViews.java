@@ -114,10 +114,10 @@ final class SheetViews {
         String standing = words.text("standing." + note.standing().name());
         String text = note.since()
                 .map(day -> words.text(
-                        "sheet.sale-note.since",
-                        Map.of("region", note.region().name(), "standing", standing, "date", words.date(day))))
-                .orElseGet(() -> words.text(
-                        "sheet.sale-note", Map.of("region", note.region().name(), "standing", standing)));
+                        note.coming() ? "sheet.sale-note.from" : "sheet.sale-note.since",
+                        Map.of("area", words.area(note.area()), "standing", standing, "date", words.date(day))))
+                .orElseGet(() ->
+                        words.text("sheet.sale-note", Map.of("area", words.area(note.area()), "standing", standing)));
         String remark = note.remark().isBlank()
                 ? ""
                 : words.text("list.comma") + note.remark().strip();

@@ -67,21 +67,21 @@ public final class FitJudge {
             case Wish.LikesSoil(var moisture) -> nearest(wish, facts.fact(Attributes.MOISTURE), moisture);
             case Wish.LikesTexture(var texture) -> nearest(wish, facts.fact(Attributes.SOIL_TEXTURE), texture);
             case Wish.Bears bears -> StressJudge.judge(bears, facts);
-            case Wish.LeftAloneBy(var browser) -> when(
-                    wish,
-                    facts.fact(browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT),
-                    rating -> steps(rating.ordinal() - DamageRating.SELDOM.ordinal()));
-            case Wish.NoTallerThan(int cm) ->
-                when(wish, facts.fact(Attributes.HEIGHT), height -> over(height, cm));
-            case Wish.AtLeastTall(int cm) ->
-                when(wish, facts.fact(Attributes.HEIGHT), height -> under(height, cm));
-            case Wish.NoWiderThan(int cm) ->
-                when(wish, facts.fact(Attributes.SPREAD), spread -> over(spread, cm));
-            case Wish.OfForm(var forms) -> when(
-                    wish,
-                    facts.fact(Attributes.LIFE_FORM),
-                    known -> so(known.stream().anyMatch(forms::contains)));
-            case Wish.OfFoliage(var asked) -> when(wish, facts.fact(Attributes.FOLIAGE), known -> foliage(known, asked));
+            case Wish.LeftAloneBy(var browser) ->
+                when(
+                        wish,
+                        facts.fact(browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT),
+                        rating -> steps(rating.ordinal() - DamageRating.SELDOM.ordinal()));
+            case Wish.NoTallerThan(int cm) -> when(wish, facts.fact(Attributes.HEIGHT), height -> over(height, cm));
+            case Wish.AtLeastTall(int cm) -> when(wish, facts.fact(Attributes.HEIGHT), height -> under(height, cm));
+            case Wish.NoWiderThan(int cm) -> when(wish, facts.fact(Attributes.SPREAD), spread -> over(spread, cm));
+            case Wish.OfForm(var forms) ->
+                when(
+                        wish,
+                        facts.fact(Attributes.LIFE_FORM),
+                        known -> so(known.stream().anyMatch(forms::contains)));
+            case Wish.OfFoliage(var asked) ->
+                when(wish, facts.fact(Attributes.FOLIAGE), known -> foliage(known, asked));
             case Wish.OfHabit(var habit) -> when(wish, facts.fact(Attributes.HABIT), known -> so(known == habit));
             case Wish.Shows shows -> SeasonJudge.judge(shows, facts);
             case Wish.Fragrant() ->
@@ -90,6 +90,7 @@ public final class FitJudge {
             case Wish.NativeTo nativeTo -> OriginJudge.judge(nativeTo, facts);
             case Wish.ServesAs(var use) -> has(wish, facts, Attributes.USES, use);
             case Wish.SafeFor safe -> SafetyJudge.judge(safe, facts);
+            case Wish.ShipTo ship -> ShippingJudge.judge(ship, facts);
             case Wish.NotOfGenus(var genus) -> genus(wish, name, !name.genus().equals(genus));
             case Wish.OfGenus(var genus) -> genus(wish, name, name.genus().equals(genus));
             case Wish.InStock inStock -> StockJudge.judge(inStock, stock, occasion);

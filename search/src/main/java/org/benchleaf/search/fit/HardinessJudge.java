@@ -12,8 +12,8 @@ import org.benchleaf.shared.need.Wish;
 
 /// Whether a plant lives through the winters of a site, by half zones, and does well in its warmth.
 final class HardinessJudge {
-    /// How far above its cold end a plant without a stated warm end is taken to do well: three zones. Ours, no source;
-    /// few plants of the trade span less.
+    /// How far above its cold end a plant without a stated warm end is taken to do well: three zones. Ours, no
+    /// source; few plants of the trade span less.
     private static final int USUAL_SPAN = 6;
 
     private HardinessJudge() {}

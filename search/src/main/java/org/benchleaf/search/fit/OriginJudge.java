@@ -9,7 +9,8 @@ import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Reason.Shortfall;
 import org.benchleaf.shared.need.Wish;
 
-/// Whether a plant is native: the states where it grows wild decide; without them, a range that lies wholly elsewhere.
+/// Whether a plant is native: the states where it grows wild decide; without them, a range that lies wholly
+/// elsewhere.
 final class OriginJudge {
     /// Anything that may mean the United States or Canada keeps a range from counting as elsewhere.
     private static final Pattern MAYBE_HERE = Pattern.compile(
@@ -25,8 +26,8 @@ final class OriginJudge {
                     + "|australia|tasmania|new zealand|chile|argentina|brazil|peru|andes|afghanistan|carpath|alps",
             Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern NORTH_AMERICA =
-            Pattern.compile("north(?:eastern|western|ern)? america|united states|canada|appalach", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NORTH_AMERICA = Pattern.compile(
+            "north(?:eastern|western|ern)? america|united states|canada|appalach", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern MIXED = Pattern.compile("hybrid|garden|cultiva", Pattern.CASE_INSENSITIVE);
 
@@ -48,7 +49,8 @@ final class OriginJudge {
         if (ELSEWHERE.matcher(text).find() && !MAYBE_HERE.matcher(text).find()) {
             return new Reason.Missed(wish, FitJudge.seen(range.get()), new Shortfall.NotSo());
         }
-        boolean anywhereHere = NORTH_AMERICA.matcher(text).find() && !MIXED.matcher(text).find();
+        boolean anywhereHere =
+                NORTH_AMERICA.matcher(text).find() && !MIXED.matcher(text).find();
         return wish.region().isEmpty() && anywhereHere
                 ? new Reason.Met(wish, FitJudge.seen(range.get()))
                 : new Reason.Unknown(wish);

@@ -4,8 +4,8 @@ import org.benchleaf.shared.need.Reason;
 
 /// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met.
 ///
-/// Columns hold outcomes where plants by the hundred thousand are ranked; the weights are applied by the same methods
-/// there and in [FitJudge#fit].
+/// Columns hold outcomes where plants by the hundred thousand are ranked; the weights are applied by the same
+/// methods there and in [FitJudge#fit].
 public final class Outcome {
     public static final int UNKNOWN = 1000;
     public static final int MET = 1001;

@@ -20,7 +20,8 @@ import org.benchleaf.shared.plant.Foliage;
 
 /// Whether a plant is worth looking at: for what, in which color, in which months.
 final class SeasonJudge {
-    /// A color this near to a family's swatch (CIEDE2000) passes for the family, whatever its word. Ours, no source.
+    /// A color this near to a family's swatch (CIEDE2000) passes for the family, whatever its word. Ours, no
+    /// source.
     private static final double PASSES_FOR = 18;
 
     /// When fall color is seen where a plant does not say. Common practice for the northern states, no source.
@@ -54,7 +55,8 @@ final class SeasonJudge {
         if (colors.isPresent() && colors.get().value().isEmpty()) {
             return new Reason.Missed(wish, FitJudge.seen(colors.get()), new Shortfall.NotSo());
         }
-        Optional<Shortfall> otherColor = wish.color().flatMap(asked -> colors.flatMap(fact -> away(fact.value(), asked)));
+        Optional<Shortfall> otherColor =
+                wish.color().flatMap(asked -> colors.flatMap(fact -> away(fact.value(), asked)));
         Optional<Shortfall> otherMonths =
                 askedMonths(wish).flatMap(asked -> shown.flatMap(known -> monthsAway(known, asked)));
         Optional<Shortfall> shortfall = otherColor.or(() -> otherMonths);
@@ -99,8 +101,12 @@ final class SeasonJudge {
             return new Reason.Missed(wish, FitJudge.seen(persistence.orElseThrow()), new Shortfall.NotSo());
         }
         List<Fact<List<PlantColor>>> seen = leavesIn(asked, askedMonths(wish).isEmpty(), facts);
-        List<PlantColor> colors = seen.stream().flatMap(fact -> fact.value().stream()).toList();
-        if (seen.isEmpty() || winterOnly && persistence.isEmpty() && facts.fact(Attributes.WINTER_FOLIAGE_COLOR).isEmpty()) {
+        List<PlantColor> colors =
+                seen.stream().flatMap(fact -> fact.value().stream()).toList();
+        if (seen.isEmpty()
+                || winterOnly
+                        && persistence.isEmpty()
+                        && facts.fact(Attributes.WINTER_FOLIAGE_COLOR).isEmpty()) {
             return new Reason.Unknown(wish);
         }
         Fact<List<PlantColor>> first = seen.getFirst();
@@ -176,8 +182,6 @@ final class SeasonJudge {
         }
         String value = facts.stream().map(Fact::text).collect(Collectors.joining(" · "));
         return new Reason.Seen(
-                value,
-                Optional.of(facts.getFirst().source()),
-                facts.getFirst().inherited());
+                value, Optional.of(facts.getFirst().source()), facts.getFirst().inherited());
     }
 }

@@ -38,9 +38,7 @@ final class StockJudge {
         }
         Reason.Seen seen = Reason.Seen.own(price.get().toString());
         long over = price.get().minor() - wish.price().minor();
-        return over <= 0
-                ? new Reason.Met(wish, seen)
-                : new Reason.Missed(wish, seen, new Shortfall.TooDear(over));
+        return over <= 0 ? new Reason.Met(wish, seen) : new Reason.Missed(wish, seen, new Shortfall.TooDear(over));
     }
 
     private static Optional<Money> cheapest(

@@ -21,14 +21,14 @@ final class StressJudge {
             case SALT_IN_SOIL -> bears(wish, facts.fact(Attributes.SALT_SOIL));
             case SALT_SPRAY -> bears(wish, facts.fact(Attributes.SALT_SPRAY));
             case COMPACTION -> bears(wish, facts.fact(Attributes.COMPACTION));
-            case JUGLONE -> FitJudge.when(
-                    wish, facts.fact(Attributes.JUGLONE), juglone -> FitJudge.so(juglone == Juglone.TOLERANT));
+            case JUGLONE ->
+                FitJudge.when(
+                        wish, facts.fact(Attributes.JUGLONE), juglone -> FitJudge.so(juglone == Juglone.TOLERANT));
         };
     }
 
     private static Reason bears(Wish wish, Optional<Fact<Tolerance>> fact) {
-        return FitJudge.when(
-                wish, fact, tolerance -> FitJudge.steps(Tolerance.MEDIUM.ordinal() - tolerance.ordinal()));
+        return FitJudge.when(wish, fact, tolerance -> FitJudge.steps(Tolerance.MEDIUM.ordinal() - tolerance.ordinal()));
     }
 
     /// A plant that does well in dry soil bears drought, even where nobody rated it; one that does not may still.

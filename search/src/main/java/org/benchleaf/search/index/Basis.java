@@ -50,6 +50,7 @@ public enum Basis {
     ORIGIN(Attributes.NATIVE_STATES, Attributes.NATIVE_RANGE),
     USES(Attributes.USES),
     CAUTIONS(Attributes.CAUTIONS),
+    SALE_RULES(Attributes.SALE_RULES),
     GENUS();
 
     private static final String PART = "\u001f";
@@ -100,6 +101,7 @@ public enum Basis {
             case Wish.NativeTo w -> Optional.of(ORIGIN);
             case Wish.ServesAs w -> Optional.of(USES);
             case Wish.SafeFor w -> Optional.of(CAUTIONS);
+            case Wish.ShipTo w -> Optional.of(SALE_RULES);
             case Wish.NotOfGenus w -> Optional.of(GENUS);
             case Wish.OfGenus w -> Optional.of(GENUS);
             case Wish.InStock w -> Optional.empty();

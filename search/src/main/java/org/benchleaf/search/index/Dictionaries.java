@@ -9,9 +9,8 @@ import java.util.stream.Collectors;
 
 /// The dictionaries of all bases; they outlive rebuilding.
 final class Dictionaries {
-    private final Map<Basis, Dictionary> byBasis =
-            Collections.unmodifiableMap(new EnumMap<>(Arrays.stream(Basis.values())
-                    .collect(Collectors.toMap(Function.identity(), Dictionary::new))));
+    private final Map<Basis, Dictionary> byBasis = Collections.unmodifiableMap(new EnumMap<>(
+            Arrays.stream(Basis.values()).collect(Collectors.toMap(Function.identity(), Dictionary::new))));
 
     Dictionary of(Basis basis) {
         return java.util.Objects.requireNonNull(byBasis.get(basis));

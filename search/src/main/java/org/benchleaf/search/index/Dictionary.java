@@ -22,7 +22,7 @@ final class Dictionary {
     /// The number of plants of which nothing is known here.
     static final int NOTHING = 0;
 
-    private static final int REMEMBERED_WISHES = 256;
+    private static final int REMEMBERED_WISHES = 64;
     /// Wishes that have a basis look at neither.
     private static final PlantStock NO_STOCK = PlantStock.none(PlantKey.ofSerial(0));
 
@@ -66,8 +66,7 @@ final class Dictionary {
         short[] longer = Arrays.copyOf(known, values.size());
         for (int code = known.length; code < longer.length; code++) {
             Basis.Known value = values.get(code);
-            longer[code] =
-                    (short) Outcome.of(judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION));
+            longer[code] = (short) Outcome.of(judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION));
         }
         outcomes.put(wish, longer);
         return longer;

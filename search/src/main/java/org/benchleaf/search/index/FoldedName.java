@@ -17,8 +17,8 @@ public final class FoldedName {
 
     private FoldedName() {}
 
-    /// The words of a name, folded: `Viburnum plicatum f. tomentosum 'Mariesii'` gives four. A mark such as `x` counts
-    /// as a word only where there is nothing else.
+    /// The words of a name, folded: `Viburnum plicatum f. tomentosum 'Mariesii'` gives four. A mark such as `x`
+    /// counts as a word only where there is nothing else.
     public static List<String> words(String name) {
         String plain = isPlain(name) ? name : ACCENTS.matcher(Normalizer.normalize(name, Normalizer.Form.NFKD)).replaceAll("");
         List<String> all = new ArrayList<>();

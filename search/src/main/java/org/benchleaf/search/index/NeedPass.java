@@ -18,7 +18,8 @@ import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.plant.LifeForm;
 
-/// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Used by one thread, once.
+/// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Used by one thread,
+/// once.
 final class NeedPass {
     /// A rank, high bits first: weight met (20 bits), nearness (20 bits), standing (2 bits).
     static final int MET_SHIFT = 22;
@@ -134,7 +135,8 @@ final class NeedPass {
         for (int code = 0; code < formCounts.length; code++) {
             if (formCounts[code] > 0) {
                 int more = formCounts[code];
-                dictionaries.of(Basis.LIFE_FORM)
+                dictionaries
+                        .of(Basis.LIFE_FORM)
                         .value(code)
                         .facts()
                         .value(Attributes.LIFE_FORM)

@@ -50,8 +50,9 @@ final class PlantDocument {
         Set<String> wholes = new LinkedHashSet<>();
         StringJoiner lines = new StringJoiner("\n");
         for (WrittenName name : names(plant)) {
-            words.addAll(FoldedName.words(name.text()));
-            wholes.add(whole(name.kind(), FoldedName.of(name.text())));
+            List<String> folded = FoldedName.words(name.text());
+            words.addAll(folded);
+            wholes.add(whole(name.kind(), String.join(" ", folded)));
             lines.add(name.stored());
         }
         document.add(new BinaryDocValuesField(NAME, new BytesRef(lines.toString())));

@@ -8,10 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.lucene.index.DirectoryReader;
-import org.apache.lucene.store.ByteBuffersDirectory;
-import org.apache.lucene.store.Directory;
-import org.apache.lucene.store.FSDirectory;
-import org.apache.lucene.store.LockObtainFailedException;
 import org.apache.lucene.util.FixedBitSet;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
@@ -20,27 +16,29 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
 /// The index of a catalog: facts and names in a folder, stock in memory. It can be deleted at any time and is built
-/// anew from the catalog. Safe for many threads; each answer is given from one state, while the next one is prepared.
+/// anew from the catalog. Safe for many threads; each answer is given from one state, while the next one is
+/// prepared.
 public final class PlantIndex implements AutoCloseable {
-    private final IndexFolder folder;
     private final CatalogView catalog;
     private final IndexBuilder builder;
     private final Dictionaries dictionaries = new Dictionaries();
     private final KeySlots slots = new KeySlots();
+    private final IndexOpener opener;
     private IndexFiles files;
     private volatile Snapshot current;
 
     private PlantIndex(IndexFolder folder, CatalogView catalog) throws IOException {
-        this.folder = folder;
         this.catalog = catalog;
         this.builder = new IndexBuilder(catalog);
-        Opened opened = open();
+        this.opener = new IndexOpener(folder, catalog, dictionaries, slots);
+        IndexOpener.Opened opened = opener.open();
         this.files = opened.files();
         this.current = opened.snapshot();
     }
 
-    /// Opens the index, builds it when there is none or it is damaged, ahead of the catalog or of another format, and
-    /// catches up with the catalog. While another program holds the folder, the index is built in memory instead.
+    /// Opens the index, builds it when there is none or it is damaged, ahead of the catalog or of another format,
+    /// and catches up with the catalog. While another program holds the folder, the index is built in memory
+    /// instead.
     ///
     /// @throws UncheckedIOException when the folder cannot be read or written
     public static PlantIndex open(Path folder, CatalogView catalog) {
@@ -51,56 +49,6 @@ public final class PlantIndex implements AutoCloseable {
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
-    }
-
-    private Opened open() throws IOException {
-        for (Path building : folder.buildings()) {
-            try {
-                Optional<Opened> opened = open(FSDirectory.open(building));
-                if (opened.isPresent()) {
-                    folder.keepOnly(building);
-                    return opened.get();
-                }
-            } catch (LockObtainFailedException heldByAnother) {
-                return build(new ByteBuffersDirectory());
-            } catch (IOException | RuntimeException damaged) {
-                // built anew below: nothing is in it that the catalog does not have
-            }
-        }
-        Path building = folder.next();
-        Opened opened = build(FSDirectory.open(building));
-        folder.keepOnly(building);
-        return opened;
-    }
-
-    /// Opens what is whole, of this format and not ahead of the catalog, as after the catalog was restored.
-    private Optional<Opened> open(Directory directory) throws IOException {
-        Optional<IndexFiles> found = IndexFiles.open(directory);
-        if (found.isEmpty()) {
-            directory.close();
-            return Optional.empty();
-        }
-        try {
-            if (found.get().revision().compareTo(catalog.revision()) <= 0) {
-                return Optional.of(new Opened(found.get(), firstSnapshot(found.get())));
-            }
-            found.get().abandon();
-            return Optional.empty();
-        } catch (IOException | RuntimeException damaged) {
-            found.get().abandon();
-            throw damaged;
-        }
-    }
-
-    private Opened build(Directory directory) throws IOException {
-        IndexFiles built = builder.build(directory);
-        return new Opened(built, firstSnapshot(built));
-    }
-
-    private Snapshot firstSnapshot(IndexFiles opened) throws IOException {
-        DirectoryReader reader = DirectoryReader.open(opened.writer());
-        List<Segment> segments = Snapshot.segments(reader, List.of(), dictionaries, slots);
-        return new Snapshot(reader, segments, builder.stock(slots), opened.revision());
     }
 
     /// Takes over what changed in the catalog since; call it after each change and from time to time.
@@ -154,15 +102,14 @@ public final class PlantIndex implements AutoCloseable {
     /// @throws UncheckedIOException when the folder cannot be written; the old index stays
     public synchronized CatalogRevision rebuild() {
         try {
-            Path building = folder.next();
-            Opened opened = build(FSDirectory.open(building));
             Snapshot old = current;
             IndexFiles oldFiles = files;
+            IndexOpener.Opened opened = opener.buildBeside();
             files = opened.files();
             current = opened.snapshot();
             old.reader().decRef();
             oldFiles.abandon();
-            folder.keepOnly(building);
+            opener.keepNewest();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
@@ -254,7 +201,4 @@ public final class PlantIndex implements AutoCloseable {
     private interface Question<T> {
         T ask(Snapshot snapshot) throws IOException;
     }
-
-    /// An index just opened.
-    private record Opened(IndexFiles files, Snapshot snapshot) {}
 }

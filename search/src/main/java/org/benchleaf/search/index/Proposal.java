@@ -12,8 +12,7 @@ import org.benchleaf.shared.plant.LifeForm;
 /// @param tally how many plants meet what
 /// @param lifeForms of the plants that miss nothing, how many are of each life form
 /// @param best the keys of the best plants, best first
-public record Proposal(
-        CatalogRevision revision, Tally tally, Map<LifeForm, Integer> lifeForms, List<PlantKey> best) {
+public record Proposal(CatalogRevision revision, Tally tally, Map<LifeForm, Integer> lifeForms, List<PlantKey> best) {
     public Proposal {
         lifeForms = Map.copyOf(lifeForms);
         best = List.copyOf(best);

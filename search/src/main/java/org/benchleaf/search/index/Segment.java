@@ -29,7 +29,8 @@ record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[]
         SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
         String[] keys = new String[names.getValueCount()];
         for (int name = 0; name < keys.length; name++) {
-            keys[name] = PlantDocument.keyIn(names.lookupOrd(name).utf8ToString()).text();
+            keys[name] =
+                    PlantDocument.keyIn(names.lookupOrd(name).utf8ToString()).text();
         }
         int[] order = new int[reader.maxDoc()];
         int[] docAt = new int[names.getValueCount()];

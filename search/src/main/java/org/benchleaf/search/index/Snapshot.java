@@ -33,8 +33,7 @@ record Snapshot(DirectoryReader reader, List<Segment> segments, StockColumns sto
         List<Segment> segments = new ArrayList<>();
         for (LeafReaderContext leaf : reader.leaves()) {
             Segment same = byCore.get(core(leaf.reader()));
-            segments.add(
-                    same == null ? Segment.read(leaf.reader(), dictionaries, keySlots) : same.with(leaf.reader()));
+            segments.add(same == null ? Segment.read(leaf.reader(), dictionaries, keySlots) : same.with(leaf.reader()));
         }
         return segments;
     }

@@ -40,8 +40,7 @@ final class StockColumns {
     }
 
     static StockColumns empty() {
-        return new StockColumns(
-                new Shared(new Codes<>(), new Codes<>(), Lots.ofSize(1024)), new int[0], new int[0], 0);
+        return new StockColumns(new Shared(new Codes<>(), new Codes<>(), Lots.ofSize(1024)), new int[0], new int[0], 0);
     }
 
     /// These stocks in the place of the former ones. Called by one thread at a time, on the newest state only.
@@ -69,12 +68,14 @@ final class StockColumns {
     private int append(Lots lots, int start, int item, ItemRecord record, PlantStock stock) {
         int end = start;
         long price = record.price().map(money -> money.minor()).orElse(NO_PRICE);
-        int currency =
-                record.price().map(money -> shared.currencies.give(money.currency())).orElse(Codes.NONE);
+        int currency = record.price()
+                .map(money -> shared.currencies.give(money.currency()))
+                .orElse(Codes.NONE);
         int size = shared.sizes.give(record.size());
         for (LotRecord lot : stock.lots()) {
             if (lot.item().equals(record.key())) {
-                lots.put(end++, item, size, lot.ready().map(StockColumns::week).orElse(0), lot.count(), price, currency);
+                lots.put(
+                        end++, item, size, lot.ready().map(StockColumns::week).orElse(0), lot.count(), price, currency);
             }
         }
         if (end == start) {
@@ -173,5 +174,4 @@ final class StockColumns {
 
     /// What states share: entries past a state's end belong to later ones.
     private record Shared(Codes<StockSize> sizes, Codes<Currency> currencies, Lots lots) {}
-
 }

@@ -8,20 +8,20 @@ import org.benchleaf.shared.need.Wish;
 
 /// What one wish adds to each plant's rank, ready for a pass over documents.
 ///
-/// A score holds the weight met above the nearness (see [NeedPass#RANK]); a flag has the wish's bit in the lower half
-/// where it is missed, in the upper half where it is unknown.
+/// A score holds the weight met above the nearness (see [NeedPass#RANK]); a flag has the wish's bit in the lower
+/// half where it is missed, in the upper half where it is unknown.
 sealed interface WishTable {
     void add(Segment segment, int from, int count, long[] score, long[] flag);
 
-    static WishTable of(WeighedWish weighed, int bit, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
+    static WishTable of(
+            WeighedWish weighed, int bit, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
         Optional<Basis> basis = Basis.of(weighed.wish());
         if (basis.isEmpty()) {
-            StockWish wish =
-                    switch (weighed.wish()) {
-                        case Wish.InStock inStock -> StockWish.of(inStock, occasion, stock);
-                        case Wish.AtMostPrice price -> StockWish.of(price, occasion, stock);
-                        default -> throw new IllegalStateException("a wish without a basis: " + weighed);
-                    };
+            StockWish wish = switch (weighed.wish()) {
+                case Wish.InStock inStock -> StockWish.of(inStock, occasion, stock);
+                case Wish.AtMostPrice price -> StockWish.of(price, occasion, stock);
+                default -> throw new IllegalStateException("a wish without a basis: " + weighed);
+            };
             return new OfStock(wish, weighed.weight(), bit);
         }
         short[] outcomes = dictionaries.of(basis.get()).outcomes(weighed.wish());

@@ -20,12 +20,11 @@ public record WrittenName(Kind kind, String text) {
     }
 
     static WrittenName read(String stored) {
-        Kind kind =
-                switch (stored.charAt(0)) {
-                    case 'A' -> Kind.ACCEPTED;
-                    case 'S' -> Kind.SYNONYM;
-                    default -> Kind.COMMON;
-                };
+        Kind kind = switch (stored.charAt(0)) {
+            case 'A' -> Kind.ACCEPTED;
+            case 'S' -> Kind.SYNONYM;
+            default -> Kind.COMMON;
+        };
         return new WrittenName(kind, stored.substring(2));
     }
 }

@@ -58,9 +58,10 @@ final class Likeness {
                 : Optional.empty();
     }
 
-    /// What sounds less alike is another name.
+    /// What sounds less alike is another name; half of what was said must be in it.
     private int farthest() {
-        return Math.min(2 + sounds.length() * 2, 12 + sounds.length());
+        int half = SoundDistance.weight(sounds) / 2;
+        return Math.min(half, Math.min(2 + sounds.length() * 2, 12 + sounds.length()));
     }
 
     /// Letters amiss when every word said is one of the plant's, alone or joined with its neighbour.

@@ -25,8 +25,8 @@ final class NativePhrases implements PhraseReader {
         if (lead.isPresent()) {
             return region(sentence, lead.get().end(), false).map(named -> Taken.of(named.end(), named.wish()));
         }
-        return region(sentence, at, true).flatMap(named -> sentence.match(after, named.end())
-                .map(match -> Taken.of(match.end(), named.wish())));
+        return region(sentence, at, true)
+                .flatMap(named -> sentence.match(after, named.end()).map(match -> Taken.of(match.end(), named.wish())));
     }
 
     /// The longest name of a state or province from a place on.

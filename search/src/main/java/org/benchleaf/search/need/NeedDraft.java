@@ -8,6 +8,7 @@ import org.benchleaf.search.NeedQuery;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.rule.Shipment;
 
 /// What was made of a sentence so far.
 final class NeedDraft {
@@ -31,8 +32,9 @@ final class NeedDraft {
             }
             case PLAIN -> {
                 stock = stock.or(taken.stock());
-                List<WeighedWish> wishes =
-                        taken.wishes().stream().map(wish -> weighed(wish, taken.weight())).toList();
+                List<WeighedWish> wishes = taken.wishes().stream()
+                        .map(wish -> weighed(wish, taken.weight()))
+                        .toList();
                 parts.add(new Part(words, wishes, !taken.stock().isNothing()));
                 next = Taken.Manner.PLAIN;
             }
@@ -68,7 +70,9 @@ final class NeedDraft {
         Map<Wish, WeighedWish> wishes = new LinkedHashMap<>();
         List<Understood> understood = new ArrayList<>();
         for (Part part : parts) {
-            List<WeighedWish> meant = part.stock() ? List.of(inStock) : part.wishes();
+            List<WeighedWish> meant = part.stock()
+                    ? List.of(inStock)
+                    : part.wishes().stream().map(this::dated).toList();
             for (WeighedWish wish : meant) {
                 if (wishes.containsKey(wish.wish()) || wishes.size() < NeedQuery.MOST_WISHES) {
                     wishes.putIfAbsent(wish.wish(), wish);
@@ -81,11 +85,21 @@ final class NeedDraft {
         return new NeedReading(new Need(List.copyOf(wishes.values())), understood, left, notes);
     }
 
+    /// What is shipped leaves in the week it must be ready by.
+    private WeighedWish dated(WeighedWish wish) {
+        return wish.wish() instanceof Wish.ShipTo(var shipment) && stock.by().isPresent()
+                ? new WeighedWish(
+                        new Wish.ShipTo(
+                                new Shipment(shipment.to(), stock.by().get().monday(), shipment.from())),
+                        wish.weight(),
+                        wish.fixed())
+                : wish;
+    }
+
     /// A run of words and what it asks; the wish for stock is put together at the end.
     private record Part(String words, List<WeighedWish> wishes, boolean stock) {
         Part preferred(String more) {
-            List<WeighedWish> less =
-                    wishes.stream().map(WordPhrases::preferred).toList();
+            List<WeighedWish> less = wishes.stream().map(WordPhrases::preferred).toList();
             return new Part(words + " " + more, less, stock);
         }
     }

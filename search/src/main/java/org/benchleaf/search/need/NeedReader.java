@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.benchleaf.shared.rule.Destination;
 
-/// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of phrase
-/// that takes the most words wins. Holds no state and may be shared between threads.
+/// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of
+/// phrase that takes the most words wins. Holds no state and may be shared between threads.
 public final class NeedReader {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{Nd}#$%&+'.]+|.");
 
@@ -17,9 +18,16 @@ public final class NeedReader {
 
     private final Vocabulary vocabulary;
     private final WeekPhrases weeks;
+    private final ShipPhrases shipping;
     private final List<PhraseReader> readers;
 
     public NeedReader(Vocabulary vocabulary) {
+        this(vocabulary, Optional.empty());
+    }
+
+    /// @param home where the shop ships from, for sale rules
+    public NeedReader(Vocabulary vocabulary, Optional<Destination> home) {
+        this.shipping = new ShipPhrases(vocabulary, home);
         this.vocabulary = vocabulary;
         this.weeks = new WeekPhrases(vocabulary);
         // of two that take as many words, the first wins
@@ -44,6 +52,7 @@ public final class NeedReader {
         Sentence plain = Sentence.of(text.length() > LONGEST ? text.substring(0, LONGEST) : text);
         List<PhraseReader> all = new ArrayList<>(readers);
         all.add(weeks.on(today));
+        all.add(shipping.on(today));
         NeedDraft draft = new NeedDraft();
         int at = plain.skipBlanks(0);
         while (at < plain.plain().length()) {
@@ -77,7 +86,8 @@ public final class NeedReader {
 
     /// Passes over one word: a stop word quietly, another as not understood.
     private int skip(Sentence sentence, int at, NeedDraft draft) {
-        Matcher word = WORD.matcher(sentence.plain()).region(at, sentence.plain().length());
+        Matcher word =
+                WORD.matcher(sentence.plain()).region(at, sentence.plain().length());
         if (!word.lookingAt()) {
             return at + 1;
         }

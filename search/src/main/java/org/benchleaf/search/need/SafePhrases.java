@@ -18,7 +18,8 @@ final class SafePhrases implements PhraseReader {
     SafePhrases(Vocabulary words) {
         this.words = words;
         String creature = words.any("creatures");
-        String creatures = "(?<who>" + creature + ")(?:\\s*(?:,|&|" + words.any("and") + ")\\s*(?<who2>" + creature + "))?";
+        String creatures =
+                "(?<who>" + creature + ")(?:\\s*(?:,|&|" + words.any("and") + ")\\s*(?<who2>" + creature + "))?";
         before = Pattern.compile(words.any("safe") + "(?:\\s+" + words.any("safe for") + ")?\\s+" + creatures);
         after = Pattern.compile(creatures + "\\s+" + words.any("safe"));
     }
@@ -40,7 +41,8 @@ final class SafePhrases implements PhraseReader {
     }
 
     private List<Wish> wishes(String creatures) {
-        return words.meaning("creatures", creatures)
+        return words
+                .meaning("creatures", creatures)
                 .flatMap(text -> Term.readSet(Creature.class, text).toOptional())
                 .stream()
                 .flatMap(set -> set.stream().sorted())

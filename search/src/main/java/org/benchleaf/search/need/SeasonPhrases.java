@@ -12,8 +12,8 @@ import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Season;
 
-/// `white flowers in June`, `red or orange fall color`, `summer blooms`, `red stems in winter`, `blue foliage`: what a
-/// plant is looked at for. A color alone is the color of flowers.
+/// `white flowers in June`, `red or orange fall color`, `summer blooms`, `red stems in winter`, `blue foliage`:
+/// what a plant is looked at for. A color alone is the color of flowers.
 final class SeasonPhrases implements PhraseReader {
     private final Vocabulary words;
     private final Pattern pattern;

@@ -2,13 +2,12 @@ package org.benchleaf.search.need;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/// A sentence made easy to read, letter by letter as long as the original: lower case, straight quotes, blanks in the
-/// place of hyphens between words.
+/// A sentence made easy to read, letter by letter as long as the original: lower case, straight quotes, blanks in
+/// the place of hyphens between words.
 ///
 /// @param original as typed
 /// @param plain the same length
@@ -21,13 +20,14 @@ record Sentence(String original, String plain) {
         StringBuilder plain = new StringBuilder(original.length());
         for (int i = 0; i < original.length(); i++) {
             char c = original.charAt(i);
-            plain.append(switch (c) {
-                case '’', '‘', '′' -> '\'';
-                case '“', '”', '″' -> '"';
-                case '–', '—', '‑' -> '-';
-                case '\u00a0', '\t', '\n', '\r' -> ' ';
-                default -> Character.toLowerCase(c);
-            });
+            plain.append(
+                    switch (c) {
+                        case '’', '‘', '′' -> '\'';
+                        case '“', '”', '″' -> '"';
+                        case '–', '—', '‑' -> '-';
+                        case '\u00a0', '\t', '\n', '\r' -> ' ';
+                        default -> Character.toLowerCase(c);
+                    });
         }
         String joined = plain.toString().replaceAll("(?<=\\p{L})-(?=\\p{L})", " ");
         return new Sentence(original, joined);
@@ -59,8 +59,7 @@ record Sentence(String original, String plain) {
             }
         }
         for (int end : ends.reversed()) {
-            Optional<String> meaning =
-                    vocabulary.meaning(section, plain.substring(at, end));
+            Optional<String> meaning = vocabulary.meaning(section, plain.substring(at, end));
             if (meaning.isPresent()) {
                 return Optional.of(new Phrase(end, meaning.get()));
             }

@@ -5,8 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.stock.StockSize;
 
-/// `40 in #3`, `#5`, `3 gal`, `25 of 19 cm pots`, `2.5 in caliper B&B`, `5-6 ft B&B`, and a bare count such as the one
-/// in `40 evergreen shrubs`.
+/// `40 in #3`, `#5`, `3 gal`, `25 of 19 cm pots`, `2.5 in caliper B&B`, `5-6 ft B&B`, and a bare count such as
+/// the one in `40 evergreen shrubs`.
 final class SizePhrases implements PhraseReader {
     private static final String ROOTS = "(?:\\s*(?:b\\s?&\\s?b|bb|bare\\s?root))";
     private final Pattern sized;
@@ -21,8 +21,8 @@ final class SizePhrases implements PhraseReader {
                 + "|(?<caliper>\\d{1,2}(?:\\.\\d{1,2})?\\s?(?:inches|inch|in|\")\\.?\\s?cal(?:iper)?\\.?" + ROOTS + "?)"
                 + "|(?<height>\\d{1,3}\\s?(?:-|to)\\s?\\d{1,3}\\s?(?:ft|feet|'|in|inches|\")" + ROOTS + ")";
         sized = Pattern.compile(count + "(?:" + size + ")(?:\\s*" + words.any("pots") + ")?");
-        counted = Pattern.compile("(?:" + words.any("quantity") + "\\s*:?\\s*)?(?<count>\\d{1,6})(?!\\s*[%/.\\-])(?:\\s*"
-                + words.any("pieces") + ")?");
+        counted = Pattern.compile("(?:" + words.any("quantity")
+                + "\\s*:?\\s*)?(?<count>\\d{1,6})(?!\\s*[%/.\\-])(?:\\s*" + words.any("pieces") + ")?");
     }
 
     @Override
@@ -36,8 +36,8 @@ final class SizePhrases implements PhraseReader {
         }
         return sentence.match(counted, at).flatMap(match -> {
             Optional<Integer> count = count(match);
-            return count.map(number -> Taken.ofStock(
-                    match.end(), new Taken.StockPart(count, Optional.empty(), Optional.empty())));
+            return count.map(number ->
+                    Taken.ofStock(match.end(), new Taken.StockPart(count, Optional.empty(), Optional.empty())));
         });
     }
 
@@ -45,8 +45,8 @@ final class SizePhrases implements PhraseReader {
         String gallons = match.group("gallons");
         String written = gallons != null ? "#" + gallons : firstGroup(match);
         return StockSize.read(written).toOptional().map(size -> {
-            Taken taken = Taken.ofStock(
-                    match.end(), new Taken.StockPart(count(match), Optional.of(size), Optional.empty()));
+            Taken taken =
+                    Taken.ofStock(match.end(), new Taken.StockPart(count(match), Optional.of(size), Optional.empty()));
             return gallons == null
                     ? taken
                     : taken.with(new Note("size-class-not-gallon", sentence.words(at, match.end()), size.toString()));

@@ -63,8 +63,7 @@ record Taken(int end, List<Wish> wishes, List<Note> notes, StockPart stock, Mann
 
         /// These parts, and what they lack from others.
         StockPart or(StockPart others) {
-            return new StockPart(
-                    count.or(others::count), size.or(others::size), by.or(others::by));
+            return new StockPart(count.or(others::count), size.or(others::size), by.or(others::by));
         }
     }
 }

@@ -9,11 +9,11 @@ import java.util.regex.Pattern;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
 
-/// `by mid April`, `for the week of 12 April`, `April 12`, `ready by 2027-04-12`, `week 15`, `next week`: when it must be
-/// ready.
+/// `by mid April`, `for the week of 12 April`, `April 12`, `ready by 2027-04-12`, `week 15`, `next week`: when it
+/// must be ready.
 ///
-/// A date without a year is the next one, counted from a week before today. `by April` means before it starts; early,
-/// mid and late are taken as the 7th, 15th and 25th.
+/// A date without a year is the next one, counted from a week before today. `by April` means before it starts;
+/// early, mid and late are taken as the 7th, 15th and 25th.
 final class WeekPhrases {
     private static final int STILL_THIS_YEAR_DAYS = 7;
 
@@ -30,11 +30,13 @@ final class WeekPhrases {
         String year = "(?:,?\\s*(?<year>20\\d\\d))?";
         String lead = "(?:" + words.any("by") + "|(?<on>" + words.any("on") + "))\\s+";
         String part = "(?:(?<part>" + words.any("part of month") + ")\\s+)?";
-        led = Pattern.compile(lead + part + "(?:" + day + "\\s+(?:of\\s+)?)?" + month + "(?:\\s+" + dayAfter + ")?" + year);
+        led = Pattern.compile(
+                lead + part + "(?:" + day + "\\s+(?:of\\s+)?)?" + month + "(?:\\s+" + dayAfter + ")?" + year);
         dated = Pattern.compile("(?:" + day + "\\s+(?:of\\s+)?" + month + "|(?<month2>" + words.any("months")
                 + ")\\.?\\s+" + dayAfter + ")" + year);
         numbered = Pattern.compile("(?:" + lead + ")?(?:(?<iso>20\\d\\d-(?:\\d\\d-\\d\\d|w\\d{1,2}))|(?:"
-                + words.any("week") + "\\s*|w)(?<week>\\d{1,2})|(?<m>\\d{1,2})/(?<d>\\d{1,2})(?:/(?<y>20\\d\\d))?|(?<now>"
+                + words.any("week")
+                + "\\s*|w)(?<week>\\d{1,2})|(?<m>\\d{1,2})/(?<d>\\d{1,2})(?:/(?<y>20\\d\\d))?|(?<now>"
                 + words.any("now") + "))");
     }
 
@@ -91,7 +93,12 @@ final class WeekPhrases {
             return Optional.of(YearWeek.of(today.plusDays(days)));
         }
         if (match.group("m") != null) {
-            return date(match.group("y"), Integer.parseInt(match.group("m")), Integer.parseInt(match.group("d")), false, today);
+            return date(
+                    match.group("y"),
+                    Integer.parseInt(match.group("m")),
+                    Integer.parseInt(match.group("d")),
+                    false,
+                    today);
         }
         int week = Integer.parseInt(match.group("week"));
         YearWeek now = YearWeek.of(today);

@@ -32,7 +32,9 @@ record WishWords(List<Wish> wishes, Optional<String> note) {
         for (String wish : halves[0].split("\\+")) {
             wishes.add(wish(wish.strip()));
         }
-        return new WishWords(List.copyOf(wishes), Arrays.stream(halves).skip(1).map(String::strip).findFirst());
+        return new WishWords(
+                List.copyOf(wishes),
+                Arrays.stream(halves).skip(1).map(String::strip).findFirst());
     }
 
     private static Wish wish(String text) {

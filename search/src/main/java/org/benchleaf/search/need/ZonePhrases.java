@@ -26,7 +26,8 @@ final class ZonePhrases implements PhraseReader {
             return taken(sentence, at, found.get());
         }
         return sentence.match(bare, at)
-                .flatMap(match -> HardinessZone.read(match.group()).toOptional()
+                .flatMap(match -> HardinessZone.read(match.group())
+                        .toOptional()
                         .map(zone -> Taken.of(match.end(), new Wish.HardyIn(zone))));
     }
 
@@ -53,6 +54,7 @@ final class ZonePhrases implements PhraseReader {
 
     private static Optional<HardinessZone> zone(
             String number, @org.jspecify.annotations.Nullable String letter, String otherwise) {
-        return HardinessZone.read(number + (letter == null ? otherwise : letter)).toOptional();
+        return HardinessZone.read(number + (letter == null ? otherwise : letter))
+                .toOptional();
     }
 }

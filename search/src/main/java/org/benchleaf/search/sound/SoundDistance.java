@@ -21,6 +21,15 @@ public final class SoundDistance {
         return Math.max(least, row[other.length()]);
     }
 
+    /// The distance between what was said and nothing at all.
+    public static int weight(String said) {
+        int weight = 0;
+        for (int place = 0; place < said.length(); place++) {
+            weight += SoundCosts.missing(said.charAt(place));
+        }
+        return weight;
+    }
+
     /// The distance between what was said and the nearest run of whole words of a name.
     ///
     /// @param words the sounds of the name's words

@@ -78,7 +78,8 @@ class FitJudgeTest {
             Wish wish = needs.wish();
             Reason reason = judge(wish);
             // stock and name are never missing: no stock is none, and every plant has a genus
-            boolean always = wish instanceof Wish.InStock || wish instanceof Wish.OfGenus || wish instanceof Wish.NotOfGenus;
+            boolean always =
+                    wish instanceof Wish.InStock || wish instanceof Wish.OfGenus || wish instanceof Wish.NotOfGenus;
             assertThat(reason instanceof Reason.Unknown).as("%s", wish).isEqualTo(!always);
         }
     }
@@ -129,7 +130,8 @@ class FitJudgeTest {
         Wish shade = new Wish.GrowsIn(Exposure.FULL_SHADE);
         assertThat(outcome(judge(shade, "exposure", "part shade; full shade"))).isEqualTo("met");
         assertThat(outcome(judge(shade, "exposure", "full sun; part shade"))).isEqualTo("Steps[steps=1]");
-        assertThat(outcome(judge(new Wish.LikesSoil(Moisture.WET), "moisture", "dry"))).isEqualTo("Steps[steps=3]");
+        assertThat(outcome(judge(new Wish.LikesSoil(Moisture.WET), "moisture", "dry")))
+                .isEqualTo("Steps[steps=3]");
     }
 
     // Rutgers NJAES E271: A rarely, B seldom, C occasionally, D frequently severely damaged; hosta and American
@@ -165,7 +167,8 @@ class FitJudgeTest {
         Wish evergreen = new Wish.OfFoliage(Set.of(Foliage.EVERGREEN));
         assertThat(outcome(judge(evergreen, "foliage", "semi-evergreen"))).isEqualTo("Steps[steps=1]");
         assertThat(outcome(judge(evergreen, "foliage", "deciduous"))).isEqualTo("NotSo[]");
-        assertThat(outcome(judge(new Wish.ServesAs(Use.HEDGE), "uses", "screen"))).isEqualTo("NotSo[]");
+        assertThat(outcome(judge(new Wish.ServesAs(Use.HEDGE), "uses", "screen")))
+                .isEqualTo("NotSo[]");
         assertThat(outcome(judge(new Wish.Feeds(Wildlife.NECTAR), "wildlife", "bird food; nectar")))
                 .isEqualTo("met");
     }
@@ -196,12 +199,13 @@ class FitJudgeTest {
     @Test
     void judgesFlowersByColorAndMonthsAndTellsTheLackOfEither() {
         Wish whiteInJune = new Wish.Shows(
-                Season.FLOWER,
-                Optional.of(MonthSet.between(Month.JUNE, Month.JUNE)),
-                Optional.of(ColorFamily.WHITE));
-        assertThat(outcome(judge(whiteInJune, "flower_color", "white", "bloom", "Jun-Jul"))).isEqualTo("met");
-        assertThat(outcome(judge(whiteInJune, "flower_color", "white", "bloom", "Sep"))).isEqualTo("Months[months=3]");
-        assertThat(outcome(judge(whiteInJune, "flower_color", "red", "bloom", "Jun"))).startsWith("OtherColor");
+                Season.FLOWER, Optional.of(MonthSet.between(Month.JUNE, Month.JUNE)), Optional.of(ColorFamily.WHITE));
+        assertThat(outcome(judge(whiteInJune, "flower_color", "white", "bloom", "Jun-Jul")))
+                .isEqualTo("met");
+        assertThat(outcome(judge(whiteInJune, "flower_color", "white", "bloom", "Sep")))
+                .isEqualTo("Months[months=3]");
+        assertThat(outcome(judge(whiteInJune, "flower_color", "red", "bloom", "Jun")))
+                .startsWith("OtherColor");
         assertThat(outcome(judge(whiteInJune, "flower_color", "white"))).isEqualTo("unknown");
         assertThat(outcome(judge(whiteInJune, "bloom", "Sep"))).isEqualTo("Months[months=3]");
         assertThat(outcome(judge(whiteInJune, "bloom", "Jun"))).isEqualTo("unknown");
@@ -218,9 +222,11 @@ class FitJudgeTest {
     @Test
     void countsOnlyFoliageThatIsNotPlainGreenAsAShow() {
         Wish foliage = new Wish.Shows(Season.FOLIAGE, Optional.empty(), Optional.empty());
-        assertThat(outcome(judge(foliage, "foliage_color", "dark green #2F5D3A"))).isEqualTo("NotSo[]");
+        assertThat(outcome(judge(foliage, "foliage_color", "dark green #2F5D3A")))
+                .isEqualTo("NotSo[]");
         assertThat(outcome(judge(foliage, "foliage_color", "green; white"))).isEqualTo("met");
-        assertThat(outcome(judge(foliage, "foliage_color", "yellow-green #9ACD32"))).isEqualTo("met");
+        assertThat(outcome(judge(foliage, "foliage_color", "yellow-green #9ACD32")))
+                .isEqualTo("met");
         assertThat(outcome(judge(foliage, "foliage_color", "green", "spring_foliage_color", "red")))
                 .isEqualTo("met");
     }
@@ -284,15 +290,13 @@ class FitJudgeTest {
     @Test
     void wantsEnoughOfOneItemByTheWeekAndSaysWhatThereIs() {
         Wish forty = new Wish.InStock(40, StockSize.read("#3").toOptional(), Optional.empty());
-        Wish fortyInApril = new Wish.InStock(
-                40, StockSize.read("#3").toOptional(), Optional.of(new YearWeek(2027, 15)));
+        Wish fortyInApril =
+                new Wish.InStock(40, StockSize.read("#3").toOptional(), Optional.of(new YearWeek(2027, 15)));
         PlantStock stock = stock(1, "#3, 12", "#5, 60", "#3, 90, 2027-W14");
 
         assertThat(judge(forty, stock))
                 .isEqualTo(new Reason.Missed(
-                        forty,
-                        Reason.Seen.own("12 × #3; 90 × #3 (2027-W14); 60 × #5"),
-                        new Shortfall.TooFew(28)));
+                        forty, Reason.Seen.own("12 × #3; 90 × #3 (2027-W14); 60 × #5"), new Shortfall.TooFew(28)));
         assertThat(outcome(judge(fortyInApril, stock))).isEqualTo("met");
         assertThat(outcome(judge(new Wish.InStock(40, Optional.empty(), Optional.empty()), stock)))
                 .isEqualTo("met");
@@ -325,7 +329,8 @@ class FitJudgeTest {
         Fit farther = fit(need, 4, stock(4, "#3, 5"), "fragrance", "strong", "height", "900-1200 cm");
         Fit same = fit(need, 5, stock(5, "#3, 5"), "height", "50-90 cm", "fragrance", "none");
 
-        assertThat(java.util.stream.Stream.of(farther, unknown, meets, nearer, same).sorted())
+        assertThat(java.util.stream.Stream.of(farther, unknown, meets, nearer, same)
+                        .sorted())
                 .containsExactly(same, meets, nearer, unknown, farther);
     }
 

@@ -15,11 +15,13 @@ class BasisTest {
             PlantRecord plant = world.plant(serial);
             for (Basis basis : Basis.values()) {
                 Optional<String> text = basis.textOf(plant);
-                text.map(basis::read).ifPresent(known -> known.facts()
-                        .all()
-                        .forEach(fact -> assertThat(plant.facts().value(fact.attribute()))
-                                .as("%s", basis)
-                                .hasValueSatisfying(value -> assertThat((Object) value).isEqualTo(fact.value()))));
+                text.map(basis::read)
+                        .ifPresent(known -> known.facts()
+                                .all()
+                                .forEach(fact -> assertThat(plant.facts().value(fact.attribute()))
+                                        .as("%s", basis)
+                                        .hasValueSatisfying(value ->
+                                                assertThat((Object) value).isEqualTo(fact.value()))));
             }
         }
     }

@@ -107,7 +107,8 @@ class PlantIndexTest {
         List<PlantKey> whole = openedAndClosed();
         Path building = buildings().getFirst();
         try (Stream<Path> inside = Files.list(building)) {
-            Path largest = inside.max(java.util.Comparator.comparingLong(file -> file.toFile().length()))
+            Path largest = inside.max(java.util.Comparator.comparingLong(
+                            file -> file.toFile().length()))
                     .orElseThrow();
             byte[] bytes = Files.readAllBytes(largest);
             bytes[bytes.length / 2] ^= 1;
@@ -124,7 +125,8 @@ class PlantIndexTest {
         Path building = buildings().getFirst();
         try (FSDirectory directory = FSDirectory.open(building);
                 IndexWriter writer = new IndexWriter(directory, new IndexWriterConfig())) {
-            writer.setLiveCommitData(Map.of("benchleaf.format", "0", "benchleaf.revision", "1").entrySet());
+            writer.setLiveCommitData(
+                    Map.of("benchleaf.format", "0", "benchleaf.revision", "1").entrySet());
             writer.commit();
         }
 
@@ -200,6 +202,8 @@ class PlantIndexTest {
     void saysSoWhenAskedAfterItWasClosed() {
         PlantIndex index = PlantIndex.open(folder, catalog);
         index.close();
-        assertThatThrownBy(() -> best(index)).isInstanceOf(IllegalStateException.class).hasMessage("the index is closed");
+        assertThatThrownBy(() -> best(index))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("the index is closed");
     }
 }

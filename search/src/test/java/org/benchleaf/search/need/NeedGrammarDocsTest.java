@@ -21,7 +21,10 @@ class NeedGrammarDocsTest {
                 .toList();
         assertThat(kinds).hasSizeGreaterThan(20);
         for (String kind : kinds) {
-            assertThat(rows).as(kind).filteredOn(row -> row.contains("| `" + kind + "`")).hasSize(1);
+            assertThat(rows)
+                    .as(kind)
+                    .filteredOn(row -> row.contains("| `" + kind + "`"))
+                    .hasSize(1);
         }
     }
 
@@ -33,8 +36,11 @@ class NeedGrammarDocsTest {
             NeedReading reading = reader.read(phrase, java.time.LocalDate.of(2026, 11, 25));
             assertThat(reading.notUnderstood()).as(phrase).isEmpty();
             assertThat(reading.need().wishes()).as(phrase).isNotEmpty();
-            List<Wish> meant = WishWords.read(english.meaning("wishes", phrase).orElseThrow()).wishes();
-            assertThat(reading.need().wishes().stream().map(wish -> wish.wish())).as(phrase).isEqualTo(meant);
+            List<Wish> meant = WishWords.read(english.meaning("wishes", phrase).orElseThrow())
+                    .wishes();
+            assertThat(reading.need().wishes().stream().map(wish -> wish.wish()))
+                    .as(phrase)
+                    .isEqualTo(meant);
         }
     }
 }

@@ -51,13 +51,16 @@ class NeedReaderTest {
     }
 
     private static Wish shows(Season season, String months, ColorFamily... color) {
-        return new Wish.Shows(season, MonthSet.read(months).toOptional(), List.of(color).stream().findFirst());
+        return new Wish.Shows(
+                season,
+                MonthSet.read(months).toOptional(),
+                List.of(color).stream().findFirst());
     }
 
     @Test
     void readsTheLandscapersSentence() {
-        NeedReading reading = read(
-                "Fall color, zone 6, shade, under 5 ft, native if possible, 40 in #3, for the week of 12 April.");
+        NeedReading reading =
+                read("Fall color, zone 6, shade, under 5 ft, native if possible, 40 in #3, for the week of 12 April.");
 
         assertThat(reading.need().wishes())
                 .containsExactly(
@@ -240,7 +243,8 @@ class NeedReaderTest {
         Wish ofPennsylvania = new Wish.NativeTo(Optional.of(new Region("US-PA")));
         assertThat(wishes("native to Pennsylvania")).containsExactly(ofPennsylvania);
         assertThat(wishes("a PA native")).containsExactly(ofPennsylvania);
-        assertThat(wishes("native in West Virginia")).containsExactly(new Wish.NativeTo(Optional.of(new Region("US-WV"))));
+        assertThat(wishes("native in West Virginia"))
+                .containsExactly(new Wish.NativeTo(Optional.of(new Region("US-WV"))));
         assertThat(wishes("native")).containsExactly(new Wish.NativeTo(Optional.empty()));
     }
 
@@ -289,11 +293,14 @@ class NeedReaderTest {
         String sentence = "Hi, 40 frobnicated shrubs with white flowers in June, zone 6, by mid April please";
         NeedReading reading = read(sentence);
         String shown = String.join(
-                " ", reading.understood().stream().map(Understood::words).toList()) + " "
+                        " ",
+                        reading.understood().stream().map(Understood::words).toList()) + " "
                 + String.join(" ", reading.notUnderstood());
         Set<String> stopWords = Set.of("Hi", "with", "please");
         for (String word : sentence.split("[ ,]+")) {
-            assertThat(shown.contains(word) || stopWords.contains(word)).as(word).isTrue();
+            assertThat(shown.contains(word) || stopWords.contains(word))
+                    .as(word)
+                    .isTrue();
         }
     }
 }

@@ -12,10 +12,11 @@ public record WeighedWish(Wish wish, double weight, boolean fixed) {
         }
     }
 
-    /// As usual: hardiness and safety fixed, everything else weight 1.
+    /// As usual: hardiness, safety and sale rules fixed, everything else weight 1.
     public static WeighedWish of(Wish wish) {
         boolean fixed = wish instanceof Wish.HardyIn
                 || wish instanceof Wish.SafeFor
+                || wish instanceof Wish.ShipTo
                 || wish instanceof Wish.NotOfGenus
                 || wish instanceof Wish.OfGenus;
         return new WeighedWish(wish, 1, fixed);

@@ -15,6 +15,7 @@ import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.SoilTexture;
@@ -83,6 +84,9 @@ public sealed interface Wish {
 
     /// Has no known caution for these.
     record SafeFor(Creature creature) implements Wish {}
+
+    /// May be sold and shipped there on that day, as far as the lists of sale rules say.
+    record ShipTo(Shipment shipment) implements Wish {}
 
     /// Is not of this genus; capital first.
     record NotOfGenus(String genus) implements Wish {}

@@ -8,7 +8,8 @@ public enum Hazard implements Term {
     IRRITANT("irritant"),
     THORNS("thorns"),
     POLLEN("pollen"),
-    SPREADS("spreads");
+    SPREADS("spreads"),
+    WEIGHT("weight");
 
     private final String term;
 

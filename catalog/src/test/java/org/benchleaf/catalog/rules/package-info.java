@@ -1,0 +1,4 @@
+@NullMarked
+package org.benchleaf.catalog.rules;
+
+import org.jspecify.annotations.NullMarked;
