@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.benchleaf.app.service.NameLookup.Found;
 import org.benchleaf.app.service.NameLookup.NameAnswer;
 import org.benchleaf.catalog.names.NameReading;
 import org.benchleaf.content.Wording;
+import org.benchleaf.search.names.NameMatch;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.fact.Source;
 import picocli.CommandLine.Command;
@@ -99,7 +101,7 @@ final class NameCommand implements Callable<Integer> {
                     console.out().flush();
                 }
             }
-        } catch (java.nio.file.NoSuchFileException missing) {
+        } catch (NoSuchFileException missing) {
             throw new Refusal(Problem.of("file.missing", file));
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
@@ -107,9 +109,9 @@ final class NameCommand implements Callable<Integer> {
     }
 
     private void write(NameAnswer answer, Wording wording) {
-        if (answer.reading() instanceof NameReading.Partly partly
-                && !answer.found().isEmpty()
-                && partly.known().isPresent()) {
+        boolean sure = !answer.found().isEmpty()
+                && answer.found().getFirst().how().compareTo(NameMatch.PREFIX) <= 0;
+        if (answer.reading() instanceof NameReading.Partly partly && partly.known().isPresent() && sure) {
             console.out().println(wording.text("name.left-over", Map.of("read", partly.rest())));
         }
         if (answer.found().isEmpty()) {

@@ -49,7 +49,8 @@ class OddNamesTest {
                 .ifPresent(known -> assertThat(NameReader.read(known.toString()))
                         .as("%s, %s, %s", typed, outcome, rest)
                         .isInstanceOf(NameReading.Read.class)
-                        .extracting(again -> again.known().map(BotanicalName::toString).orElse(""))
+                        .extracting(again ->
+                                again.known().map(BotanicalName::toString).orElse(""))
                         .isEqualTo(name));
     }
 }

@@ -20,7 +20,10 @@ public final class FoldedName {
     /// The words of a name, folded: `Viburnum plicatum f. tomentosum 'Mariesii'` gives four. A mark such as `x`
     /// counts as a word only where there is nothing else.
     public static List<String> words(String name) {
-        String plain = isPlain(name) ? name : ACCENTS.matcher(Normalizer.normalize(name, Normalizer.Form.NFKD)).replaceAll("");
+        String plain = isPlain(name)
+                ? name
+                : ACCENTS.matcher(Normalizer.normalize(name, Normalizer.Form.NFKD))
+                        .replaceAll("");
         List<String> all = new ArrayList<>();
         StringBuilder word = new StringBuilder();
         for (int at = 0; at < plain.length(); at++) {

@@ -62,14 +62,21 @@ final class LikeNames {
         int[] known = new int[said.isEmpty() ? 0 : said.getLast().first() + 1];
         for (SaidWords part : said) {
             if (part.count() == 1) {
-                words.spelt().spelt(part.letters(), 0, (word, none) -> known[part.first()] = part.letters().length());
+                words.spelt()
+                        .spelt(
+                                part.letters(),
+                                0,
+                                (word, none) ->
+                                        known[part.first()] = part.letters().length());
             }
         }
         return known;
     }
 
     private static int longest(int[] known, SaidWords part) {
-        return Arrays.stream(known, part.first(), part.first() + part.count()).max().orElse(0);
+        return Arrays.stream(known, part.first(), part.first() + part.count())
+                .max()
+                .orElse(0);
     }
 
     /// The words of a segment like a part said, those worth most first.
@@ -80,7 +87,8 @@ final class LikeNames {
         List<Alike> found = new ArrayList<>();
         if (part.count() == 1 || part.count() == 2 && !heardWell) {
             int edits = part.edits(heardWell ? 1 : 2);
-            words.spelt().spelt(part.letters(), edits, (word, cost) -> found.add(new Alike(word, full - cost * LETTER)));
+            words.spelt()
+                    .spelt(part.letters(), edits, (word, cost) -> found.add(new Alike(word, full - cost * LETTER)));
         }
         if (bySound && !heardWell) {
             bySound(words, part, full, found.isEmpty() ? ENOUGH : 1, found);

@@ -45,7 +45,8 @@ final class NameReads {
     }
 
     /// The plants of which a name of this kind, folded, begins so; by that name.
-    static List<Named> beginning(Snapshot snapshot, WrittenName.Kind kind, String folded, int limit) throws IOException {
+    static List<Named> beginning(Snapshot snapshot, WrittenName.Kind kind, String folded, int limit)
+            throws IOException {
         BytesRef begin = new BytesRef(PlantDocument.whole(kind, folded));
         List<Begun> begun = new ArrayList<>();
         for (Segment segment : snapshot.segments()) {
@@ -68,7 +69,8 @@ final class NameReads {
             }
         }
         return begun.stream()
-                .sorted(Comparator.comparing(Begun::name).thenComparing(one -> one.plant().order()))
+                .sorted(Comparator.comparing(Begun::name)
+                        .thenComparing(one -> one.plant().order()))
                 .map(Begun::plant)
                 .distinct()
                 .limit(limit)
@@ -122,7 +124,8 @@ final class NameReads {
     }
 
     /// The live documents that hold every word; empty when there are none.
-    private static Optional<FixedBitSet> holding(TermsEnum terms, Segment segment, List<String> words) throws IOException {
+    private static Optional<FixedBitSet> holding(TermsEnum terms, Segment segment, List<String> words)
+            throws IOException {
         FixedBitSet all = new FixedBitSet(segment.size());
         all.set(0, segment.size());
         segment.live().ifPresent(live -> all.andNot(deleted(live)));
@@ -150,7 +153,8 @@ final class NameReads {
         return deleted;
     }
 
-    private static void takeBegun(TermsEnum terms, Segment segment, BytesRef begin, FixedBitSet left, Kept kept) throws IOException {
+    private static void takeBegun(TermsEnum terms, Segment segment, BytesRef begin, FixedBitSet left, Kept kept)
+            throws IOException {
         boolean more = terms.seekCeil(begin) != TermsEnum.SeekStatus.END;
         PostingsEnum postings = null;
         while (more && startsWith(terms.term(), begin)) {
@@ -174,7 +178,12 @@ final class NameReads {
     private static boolean startsWith(BytesRef term, BytesRef begin) {
         return term.length >= begin.length
                 && Arrays.equals(
-                        term.bytes, term.offset, term.offset + begin.length, begin.bytes, begin.offset, begin.offset + begin.length);
+                        term.bytes,
+                        term.offset,
+                        term.offset + begin.length,
+                        begin.bytes,
+                        begin.offset,
+                        begin.offset + begin.length);
     }
 
     /// A plant and the name by which it was found.
@@ -214,7 +223,8 @@ final class NameReads {
             BinaryDocValues names = DocValues.getBinary(segment.reader(), PlantDocument.NAME);
             for (int doc : docs) {
                 if (names.advanceExact(doc)) {
-                    named.add(named(orders.getOrDefault(doc, ""), names.binaryValue().utf8ToString()));
+                    named.add(named(
+                            orders.getOrDefault(doc, ""), names.binaryValue().utf8ToString()));
                 }
             }
         }

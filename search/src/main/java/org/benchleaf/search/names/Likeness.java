@@ -46,7 +46,8 @@ final class Likeness {
         for (int most = 1; most <= 2; most++) {
             int cost = fewestEdits(names, most);
             if (cost < FAR) {
-                return Optional.of(new Guess(named, most == 1 ? NameMatch.ONE_EDIT : NameMatch.TWO_EDITS, cost, unsaid));
+                return Optional.of(
+                        new Guess(named, most == 1 ? NameMatch.ONE_EDIT : NameMatch.TWO_EDITS, cost, unsaid));
             }
         }
         if (least != NameMatch.SOUNDS_ALIKE) {
@@ -61,7 +62,7 @@ final class Likeness {
     /// What sounds less alike is another name; half of what was said must be in it.
     private int farthest() {
         int half = SoundDistance.weight(sounds) / 2;
-        return Math.min(half, Math.min(2 + sounds.length() * 2, 12 + sounds.length()));
+        return Math.min(half, 2 + sounds.length() * 3 / 2);
     }
 
     /// Letters amiss when every word said is one of the plant's, alone or joined with its neighbour.
@@ -110,7 +111,9 @@ final class Likeness {
             int to = part.first() + part.count();
             best[to] = Math.min(best[to], from + cost.of(part, place));
             if (part.count() == 1 && extra < FAR) {
-                best[to] = Math.min(best[to], from + extra * (EXTRA_WORD + EXTRA_SOUND * part.sounds().length()));
+                best[to] = Math.min(
+                        best[to],
+                        from + extra * (EXTRA_WORD + EXTRA_SOUND * part.sounds().length()));
             }
         }
         return Math.min(FAR, best[words.size()]);
@@ -126,12 +129,16 @@ final class Likeness {
 
     /// The name to show: the one nearest to what was typed or said.
     String nearest(Named named, NameMatch how) {
-        return how == NameMatch.SOUNDS_ALIKE
-                ? names(named).whole().stream()
-                        .min(Comparator.comparingInt(this::unlike))
-                        .map(WholeName::text)
-                        .orElse(named.order())
-                : Spelling.nearest(words, named);
+        if (how != NameMatch.SOUNDS_ALIKE) {
+            String spelt = Spelling.nearest(words, named);
+            if (Spelling.distance(words, FoldedName.words(spelt)) <= 2 * words.size()) {
+                return spelt;
+            }
+        }
+        return names(named).whole().stream()
+                .min(Comparator.comparingInt(this::unlike))
+                .map(WholeName::text)
+                .orElse(named.order());
     }
 
     private int[] edits(String word) {

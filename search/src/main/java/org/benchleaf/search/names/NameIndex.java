@@ -75,9 +75,8 @@ public final class NameIndex {
 
     private void wholeNames(Hits hits, String typed, String folded) {
         List<Named> accepted = index.named(WrittenName.Kind.ACCEPTED, folded, hits.limit());
-        List<Named> exact = accepted.stream()
-                .filter(named -> accepted(named).equals(typed))
-                .toList();
+        List<Named> exact =
+                accepted.stream().filter(named -> accepted(named).equals(typed)).toList();
         hits.add(exact, NameMatch.EXACT, NameIndex::accepted);
         hits.add(accepted, NameMatch.FOLDED, NameIndex::accepted);
         whole(hits, WrittenName.Kind.SYNONYM, folded, NameMatch.SYNONYM);
@@ -85,7 +84,8 @@ public final class NameIndex {
     }
 
     private void whole(Hits hits, WrittenName.Kind kind, String folded, NameMatch how) {
-        hits.add(index.named(kind, folded, hits.limit()), how, named -> first(named, kind, name -> name.equals(folded)));
+        hits.add(
+                index.named(kind, folded, hits.limit()), how, named -> first(named, kind, name -> name.equals(folded)));
     }
 
     private void begunNames(Hits hits, List<String> words) {
@@ -128,7 +128,8 @@ public final class NameIndex {
     private static void add(Hits hits, Likeness likeness, List<Likeness.Guess> guesses) {
         guesses.stream()
                 .limit(hits.limit() * 2L)
-                .forEach(guess -> hits.add(List.of(guess.named()), guess.how(), named -> likeness.nearest(named, guess.how())));
+                .forEach(guess ->
+                        hits.add(List.of(guess.named()), guess.how(), named -> likeness.nearest(named, guess.how())));
     }
 
     private static String accepted(Named named) {

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.benchleaf.search.index.FoldedName;
 import org.benchleaf.search.index.Named;
-import org.benchleaf.search.index.WrittenName;
 
 /// How far words typed are from the words of a name, in letters.
 final class Spelling {
@@ -34,7 +33,8 @@ final class Spelling {
                 .text();
     }
 
-    private static int distance(List<String> words, List<String> name) {
+    /// Letters to change so that each word is one of the name.
+    static int distance(List<String> words, List<String> name) {
         return words.stream()
                 .mapToInt(word -> name.stream()
                         .mapToInt(other -> edits(word, other))

@@ -9,8 +9,9 @@ final class SoundCosts {
 
     private static final int LETTERS = 128;
     private static final String VOWELS = "aeiou";
-    private static final String ALIKE = "zs1 Ck2 Sk5 CS2 Cj3 Ss3 Sj3 St4 Sz3 Tt2 Tf4 Td4 Ts4 fv2 bp3 bv4 dt3 gk3 gj3 jy4 mn3 lr5"
-            + " zj4 nr7 kt6 pt6 ks5 dj5 sf6 lw5 wv4 fp5 db6 nd6 gd6 zd5 kp6 gb6 Cs4 Ct4 Tz5";
+    private static final String ALIKE =
+            "zs1 Ck2 Sk5 CS2 Cj3 Ss3 Sj3 St4 Sz3 Tt2 Tf4 Td4 Ts4 fv2 bp3 bv4 dt3 gk3 gj3 jy4 mn3 lr5"
+                    + " zj4 nr7 kt6 pt6 ks5 dj5 sf6 lw5 wv4 fp5 db6 nd6 gd6 zd5 kp6 gb6 Cs4 Ct4 Tz5";
     private static final int[] CHANGE = changes();
     private static final int[] MISSING = missing();
 
@@ -31,7 +32,10 @@ final class SoundCosts {
                 boolean vowel = isVowel(one);
                 boolean otherVowel = isVowel(other);
                 int cost = vowel && otherVowel ? 2 : vowel != otherVowel ? OTHER + 1 : OTHER;
-                boolean glide = one == 'y' && other == 'i' || one == 'i' && other == 'y' || one == 'w' && other == 'u' || one == 'u' && other == 'w';
+                boolean glide = one == 'y' && other == 'i'
+                        || one == 'i' && other == 'y'
+                        || one == 'w' && other == 'u'
+                        || one == 'u' && other == 'w';
                 costs[one * LETTERS + other] = one == other ? 0 : glide ? 1 : cost;
             }
         }

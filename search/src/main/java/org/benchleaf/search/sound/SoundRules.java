@@ -13,7 +13,8 @@ import java.util.stream.Stream;
 final class SoundRules {
     /// For each first letter its rules, the longest spelling first.
     private static final Map<Character, List<SoundRule>> BY_LETTER = Stream.of(
-                    // silent beginnings of Greek: Pseudotsuga, Ptelea, Pneumonanthe, Mnemosilla, Cneorum, Ctenanthe, Tsuga
+                    // silent beginnings of Greek: Pseudotsuga, Ptelea, Pneumonanthe, Mnemosilla, Cneorum, Ctenanthe,
+                    // Tsuga
                     start("ps s, pt t, pn n, kn n, gn n, mn n, cn n, ct t, wr r, ts s, tz s, x z, gh g, wh w, h h"),
                     start("eu yu, ew yu, eo io, ye yi"),
                     rules(SoundRule.Place.START_VOWEL, "y y"),
@@ -26,8 +27,10 @@ final class SoundRules {
                     any("tch C, sch sk, cch k, cqu kw, ck k, ch C, c k, qu kw, q k, ph f, th T, tth T, rrh r, rh r"),
                     any("sh S, x ks, dge j, gh, igh i, eigh e, augh o, ough o, wh w, kh k, stle sl, g g"),
                     any("eau o, eye i, aye i, uy i, ae e, oe e, ee i, ea ia, ai e, ay e, ei i, ie i, ey i, oo u, ou u"),
-                    any("ow o, oa o, oi oi, oy oi, au o, aw o, ew u, eu u, uh a, ah a, eh e, oh o, y i, you yu, yew yu"),
-                    any("a a, e e, i i, o o, u u, b b, d d, f f, j j, k k, l l, m m, n n, p p, r r, s s, t t, v v, w w, z z"))
+                    any(
+                            "ow o, oa o, oi oi, oy oi, au o, aw o, ew u, eu u, uh a, ah a, eh e, oh o, y i, you yu, yew yu"),
+                    any(
+                            "a a, e e, i i, o o, u u, b b, d d, f f, j j, k k, l l, m m, n n, p p, r r, s s, t t, v v, w w, z z"))
             .flatMap(List::stream)
             .sorted((one, other) -> one.spelling().length() != other.spelling().length()
                     ? other.spelling().length() - one.spelling().length()

@@ -28,7 +28,10 @@ public final class Sounds {
 
     private static boolean endsSilently(String word) {
         int length = word.length();
-        return length > 2 && word.charAt(length - 1) == 'e' && !isVowel(word.charAt(length - 2)) && hasVowel(word, length - 1);
+        return length > 2
+                && word.charAt(length - 1) == 'e'
+                && !isVowel(word.charAt(length - 2))
+                && hasVowel(word, length - 1);
     }
 
     /// What keeps `lace` and `sage` soft when their e is left out.
@@ -54,7 +57,11 @@ public final class Sounds {
                 char letter = word.charAt(at);
                 if (letter >= '0' && letter <= '9') {
                     append(sounds, letter);
-                } else if (letter == 'h' && at > 0 && at + 1 < word.length() && isVowel(word.charAt(at - 1)) && isVowel(word.charAt(at + 1))) {
+                } else if (letter == 'h'
+                        && at > 0
+                        && at + 1 < word.length()
+                        && isVowel(word.charAt(at - 1))
+                        && isVowel(word.charAt(at + 1))) {
                     append(sounds, 'h');
                 }
                 at++;

@@ -93,7 +93,8 @@ public final class WordTrie {
             int least = row[from - 1];
             for (int j = from; j <= to; j++) {
                 int beside = j == depth + most ? most + 1 : above[j];
-                int cost = Math.min(Math.min(beside, row[j - 1]) + 1, above[j - 1] + (word.charAt(j - 1) == letter ? 0 : 1));
+                int cost = Math.min(
+                        Math.min(beside, row[j - 1]) + 1, above[j - 1] + (word.charAt(j - 1) == letter ? 0 : 1));
                 if (depth > 1 && j > 1 && word.charAt(j - 2) == letter && word.charAt(j - 1) == path[depth - 1]) {
                     cost = Math.min(cost, rows[depth - 2][j - 2] + 1);
                 }

@@ -34,7 +34,10 @@ final class NameWorld {
     }
 
     private static List<String> list(String cell) {
-        return Arrays.stream(cell.split(";")).map(String::strip).filter(text -> !text.isEmpty()).toList();
+        return Arrays.stream(cell.split(";"))
+                .map(String::strip)
+                .filter(text -> !text.isEmpty())
+                .toList();
     }
 
     static List<String> lines(String resource) {
@@ -60,10 +63,7 @@ final class NameWorld {
 
         private static Said of(String line, boolean heldOut) {
             int cut = line.indexOf('=');
-            return new Said(
-                    line.substring(0, cut).strip(),
-                    FoldedName.words(line.substring(cut + 1)),
-                    heldOut);
+            return new Said(line.substring(0, cut).strip(), FoldedName.words(line.substring(cut + 1)), heldOut);
         }
     }
 
@@ -73,7 +73,9 @@ final class NameWorld {
             List<String> missed = said.stream()
                     .filter(one -> !finds(one, limit, names, catalog))
                     .map(one -> one.text() + " = " + String.join(" ", one.meant()) + " -> "
-                            + names.find(one.text(), limit).stream().map(hit -> hit.how() + " " + hit.matched()).toList())
+                            + names.find(one.text(), limit).stream()
+                                    .map(hit -> hit.how() + " " + hit.matched())
+                                    .toList())
                     .toList();
             return new Recall(said.size(), said.size() - missed.size(), missed);
         }

@@ -40,7 +40,8 @@ class SynonymsTest {
             for (String[] pair : pairs) {
                 for (String name : List.of(pair[0], pair[1])) {
                     NameHit first = names.find(name, 5).getFirst();
-                    String accepted = catalog.plant(first.plant()).orElseThrow().name().toString();
+                    String accepted =
+                            catalog.plant(first.plant()).orElseThrow().name().toString();
                     assertThat(first.how()).as(name).isIn(NameMatch.EXACT, NameMatch.SYNONYM);
                     assertThat(List.of(pair[0], pair[1])).as(name).contains(accepted);
                     assertThat(first.how() == NameMatch.EXACT).as(name).isEqualTo(accepted.equals(name));
