@@ -79,6 +79,16 @@ public record BotanicalName(
                 Optional.empty()));
     }
 
+    /// The name as a label has room for: a cultivar without its Group and without the rank below species, for genus and
+    /// epithet name it alone (ICNCP Art. 8, from memory). Any other name is whole.
+    public BotanicalName labelName() {
+        boolean cultivar = this.cultivar.isPresent() || tradeDesignation.isPresent();
+        return cultivar
+                ? new BotanicalName(
+                        genusMark, genus, species, Optional.empty(), Optional.empty(), this.cultivar, tradeDesignation)
+                : this;
+    }
+
     /// The parts in the order of print, each with the type it is set in.
     public List<NamePart> parts() {
         List<NamePart> parts = new ArrayList<>();
