@@ -57,8 +57,8 @@ final class LotUndo {
                                 row.getString(6)),
                         lot)
                 .orElseThrow(() -> new ImportRefused(Problem.of("undo.lot.changed", lot)));
-        boolean counted = change.before().isEmpty()
-                || !change.before().get().get(COUNT).equals(after.get(COUNT));
+        boolean counted =
+                change.before().isEmpty() || !change.before().get().get(COUNT).equals(after.get(COUNT));
         long later = session.first(
                         "SELECT COUNT(*) FROM ledger WHERE lot = ? AND entry > ?",
                         row -> row.getLong(1),
@@ -74,8 +74,7 @@ final class LotUndo {
         int count = number(found.get(COUNT));
         int earlier = change.before().map(before -> number(before.get(COUNT))).orElse(0);
         if (counted && earlier != count) {
-            entries.add(
-                    lot, LedgerKind.COUNTED, earlier - count, earlier, "undo", file, "undo:" + number + ":" + lot);
+            entries.add(lot, LedgerKind.COUNTED, earlier - count, earlier, "undo", file, "undo:" + number + ":" + lot);
         }
         int onHand = counted ? earlier : count;
         if (change.before().isEmpty()) {
