@@ -64,8 +64,7 @@ public final class Catalog implements AutoCloseable {
     /// state counts on, and counts of lots are put back by entries of the ledger, which only grows.
     ///
     /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it;
-    ///     nothing
-    ///     is changed then
+    ///     nothing is changed then
     public UndoneImport undo() {
         return store.undo();
     }

@@ -27,7 +27,8 @@ final class GtinCells {
         if (power) {
             BigDecimal number = new BigDecimal(cell.replace(',', '.'));
             if (number.scale() != 0) {
-                return Optional.empty(); // digits are lost for ever, or were never whole: no check digit brings them back
+                return Optional
+                        .empty(); // digits are lost for ever, or were never whole: no check digit brings them back
             }
             digits = number.toPlainString();
         }

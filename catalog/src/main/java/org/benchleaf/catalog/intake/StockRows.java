@@ -100,7 +100,8 @@ final class StockRows {
             String padded = "0".repeat(length - lot.length()) + lot;
             if (book.hasLot(padded)) {
                 notes.rowLeftOut(
-                        headings.heading(Fields.LOT), Problem.of("lot.zeros", lot).with("other", padded));
+                        headings.heading(Fields.LOT),
+                        Problem.of("lot.zeros", lot).with("other", padded));
                 return;
             }
         }

@@ -61,8 +61,8 @@ final class LotUndo {
         List<@Nullable String> after = change.after().orElseThrow();
         List<@Nullable String> found = session.<List<@Nullable String>>first(LOT, LotUndo::columns, lot)
                 .orElseThrow(() -> new ImportRefused(Problem.of("undo.lot.changed", lot)));
-        boolean counted = change.before().isEmpty()
-                || !change.before().get().get(COUNT).equals(after.get(COUNT));
+        boolean counted =
+                change.before().isEmpty() || !change.before().get().get(COUNT).equals(after.get(COUNT));
         long later = session.first(
                         "SELECT COUNT(*) FROM ledger WHERE lot = ? AND entry > ?",
                         row -> row.getLong(1),
@@ -78,8 +78,7 @@ final class LotUndo {
         int count = number(found.get(COUNT));
         int earlier = change.before().map(before -> number(before.get(COUNT))).orElse(0);
         if (counted && earlier != count) {
-            entries.add(
-                    lot, LedgerKind.COUNTED, earlier - count, earlier, "undo", file, "undo:" + number + ":" + lot);
+            entries.add(lot, LedgerKind.COUNTED, earlier - count, earlier, "undo", file, "undo:" + number + ":" + lot);
         }
         int onHand = counted ? earlier : count;
         if (change.before().isEmpty()) {

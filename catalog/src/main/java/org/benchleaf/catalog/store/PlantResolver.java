@@ -54,7 +54,9 @@ final class PlantResolver {
             BotanicalName name = NameColumns.read(row);
             PlantKey key = new PlantKey(row.getString("plant_key"));
             if (!byKey.containsKey(key)) {
-                byKey.put(key, new PlantEdit(
+                byKey.put(
+                        key,
+                        new PlantEdit(
                                 row.getInt("serial"), key, Optional.of(name), name, row.getInt("withdrawn") == 1));
             }
         });

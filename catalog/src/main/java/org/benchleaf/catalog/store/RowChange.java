@@ -53,7 +53,11 @@ record RowChange(
 
     static RowChange renamed(PlantEdit edit) {
         return new RowChange(
-                Thing.RENAME, edit.serial, List.of(), edit.stored.map(RowChange::columns), Optional.of(columns(edit.name)));
+                Thing.RENAME,
+                edit.serial,
+                List.of(),
+                edit.stored.map(RowChange::columns),
+                Optional.of(columns(edit.name)));
     }
 
     private static List<@Nullable String> columns(org.benchleaf.shared.name.BotanicalName name) {
@@ -78,8 +82,7 @@ record RowChange(
                 row.value(), Integer.toString(row.rank()), Long.toString(row.entered()), row.chosen() ? "1" : "0");
     }
 
-    static RowChange name(
-            int plant, NameShelf.Id id, Optional<NameShelf.Row> before, Optional<NameShelf.Row> after) {
+    static RowChange name(int plant, NameShelf.Id id, Optional<NameShelf.Row> before, Optional<NameShelf.Row> after) {
         return new RowChange(
                 Thing.NAME,
                 plant,
@@ -93,17 +96,11 @@ record RowChange(
     }
 
     static RowChange item(
-            int plant,
-            int number,
-            String size,
-            Optional<List<@Nullable String>> before,
-            List<@Nullable String> after) {
-        return new RowChange(
-                Thing.ITEM, plant, List.of(Integer.toString(number), size), before, Optional.of(after));
+            int plant, int number, String size, Optional<List<@Nullable String>> before, List<@Nullable String> after) {
+        return new RowChange(Thing.ITEM, plant, List.of(Integer.toString(number), size), before, Optional.of(after));
     }
 
-    static RowChange lot(
-            int plant, String lot, Optional<List<@Nullable String>> before, List<@Nullable String> after) {
+    static RowChange lot(int plant, String lot, Optional<List<@Nullable String>> before, List<@Nullable String> after) {
         return new RowChange(Thing.LOT, plant, List.of(lot), before, Optional.of(after));
     }
 
