@@ -16,6 +16,7 @@ import org.benchleaf.shared.rule.RuleArea;
 import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.rule.RuleMatch;
 import org.benchleaf.shared.rule.Ruling;
+import org.benchleaf.shared.rule.SaleStanding;
 import org.benchleaf.shared.rule.SaleVerdict;
 import org.benchleaf.shared.rule.Shipment;
 
@@ -99,7 +100,8 @@ final class SaleWords {
     private void dates(Ruling ruling, Shipment shipment, List<String> parts) {
         Optional<LocalDate> sale = ruling.match().dates().saleFrom();
         Optional<LocalDate> receipt = ruling.match().dates().receipt();
-        if (sale.isPresent() && ruling.sale() == Phase.COMING) {
+        boolean prohibits = ruling.match().effective().equals(Optional.of(SaleStanding.PROHIBITED));
+        if (sale.isPresent() && ruling.sale() == Phase.COMING && prohibits) {
             parts.add(words.text(
                     "rules.sale-until", Map.of("date", words.date(sale.get().minusDays(1)))));
         }
