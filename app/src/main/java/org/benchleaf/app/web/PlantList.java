@@ -74,11 +74,17 @@ final class PlantList {
     private static String row(Line line) {
         StringBuilder name = new StringBuilder();
         for (NamePart part : line.name().parts()) {
-            String text = MessagePage.escaped(part.text());
+            String text = MessagePage.escaped(
+                    part.type() == NamePart.Type.CULTIVAR ? printed(part.text()) : part.text());
             name.append(part.spaced() ? " " : "").append(part.type() == NamePart.Type.LATIN ? "<i>" + text + "</i>" : text);
         }
         return "<li><a href=\"/p/%s\">%s</a><small>%s</small><span>%s</span></li>%n"
                 .formatted(line.key(), name, MessagePage.escaped(line.common()), MessagePage.escaped(line.sizes()));
+    }
+
+    /// A cultivar's quotes as printers set them.
+    private static String printed(String cultivar) {
+        return "‘" + cultivar.substring(1, cultivar.length() - 1).replace('\'', '’') + "’";
     }
 
     private static final String HEAD =

@@ -62,7 +62,7 @@ final class PlantPages {
         if (tag.equals(context.header("If-None-Match"))) {
             context.status(304);
         } else {
-            context.html(page);
+            context.contentType("text/html; charset=utf-8").result(page);
         }
     }
 

@@ -30,7 +30,9 @@ public final class Server implements AutoCloseable {
             config.router.caseInsensitiveRoutes = true;
             config.routes.before(Server::secure);
             config.routes.get("/", plants::list);
+            config.routes.head("/", plants::list);
             config.routes.get("/p/{key}", plants::page);
+            config.routes.head("/p/{key}", plants::page);
             config.routes.get("/health", context -> context.result("ok " + benchleaf.catalog().revision().number()));
             config.routes.error(404, plants::notFound);
         });

@@ -40,14 +40,13 @@ final class WoodyShapes {
             case PYRAMIDAL -> bushy(Profile.CONE);
             case OVAL -> bushy(Profile.EGG);
             case ROUNDED -> bushy(Profile.BALL);
-            case UPRIGHT -> bushy(Profile.SHEAF);
+            case UPRIGHT, MULTISTEM -> bushy(Profile.SHEAF);
             case MOUNDED, ROSETTE -> bushy(Profile.DOME);
             case VASE, CLUMP -> vaseShrub();
             case SPREADING -> spreadingShrub();
             case MAT -> mat();
             case ARCHING, FOUNTAIN, CLIMBING -> arching();
             case WEEPING -> weeping();
-            case MULTISTEM -> multistem();
             case IRREGULAR -> irregularShrub();
         }
     }

@@ -28,6 +28,7 @@ final class Typesetter {
     static List<Word> words(BotanicalName name, boolean strong) {
         Face roman = strong ? Face.NAMES_STRONG : Face.NAMES;
         List<Word> words = new ArrayList<>();
+        boolean held = false;
         for (NamePart part : name.parts()) {
             Face face = switch (part.type()) {
                 case LATIN -> strong ? Face.NAMES_STRONG_ITALIC : Face.NAMES_ITALIC;
@@ -35,14 +36,17 @@ final class Typesetter {
                 case TRADE -> Face.FACTS_STRONG;
             };
             boolean first = true;
+            // a rank stays on the line of the epithet that it belongs to
+            boolean rank = part.type() == NamePart.Type.ROMAN && part.text().endsWith(".");
             for (String word : printed(part).split(" ")) {
                 words.add(new Word(
-                        word,
+                        rank ? word + '\u00A0' : word,
                         face,
-                        !first || part.spaced(),
+                        !held && (!first || part.spaced()),
                         first && part.spaced() && part.type() != NamePart.Type.LATIN));
                 first = false;
             }
+            held = rank;
         }
         return words;
     }
