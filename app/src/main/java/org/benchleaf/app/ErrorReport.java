@@ -38,7 +38,8 @@ public final class ErrorReport {
             return failure instanceof Refusal ? USAGE : FAILED;
         }
         if (failure instanceof MissingContent missing) {
-            err.println(wording.problem(Problem.of("content.missing", missing.key()).with("where", String.valueOf(missing.getMessage()))));
+            err.println(wording.problem(
+                    Problem.of("content.missing", missing.key()).with("where", String.valueOf(missing.getMessage()))));
             err.flush();
             return FAILED;
         }

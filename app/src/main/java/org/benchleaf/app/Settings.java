@@ -27,7 +27,8 @@ import org.benchleaf.shared.rule.Destination;
 public record Settings(
         String shopName, String shopLine, URI base, Locale language, LengthStyle lengths, Optional<Destination> place) {
     public static final String FILE = "settings.properties";
-    private static final Set<String> KEYS = new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths", "place"));
+    private static final Set<String> KEYS =
+            new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths", "place"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
@@ -50,16 +51,18 @@ public record Settings(
             }
         }
         String base = value(properties, file, "base");
-        URI address = LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
+        URI address =
+                LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
         String units = value(properties, file, "lengths");
         return new Settings(
                 value(properties, file, "shop.name"),
                 Optional.ofNullable(properties.getProperty("shop.line")).orElse(""),
                 address,
                 Locale.forLanguageTag(value(properties, file, "language")),
-                lengths(units).orElseThrow(() -> new Refusal(problem("settings.value", file, "lengths")
-                        .with("read", units)
-                        .with("accepted", "imperial, metric, both"))),
+                lengths(units)
+                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "lengths")
+                                .with("read", units)
+                                .with("accepted", "imperial, metric, both"))),
                 place(properties, file));
     }
 
@@ -115,8 +118,7 @@ public record Settings(
                 lengths = %s
                 # where plants are shipped from, for sale rules: US-PA or US-NY / Suffolk; may be empty
                 place = %s
-                """
-                .formatted(
+                """.formatted(
                         shopName,
                         shopLine,
                         base,

@@ -1,7 +1,7 @@
 package org.benchleaf.app;
 
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
@@ -19,35 +19,67 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "org.benchleaf", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final List<String> ENGINES = List.of(
-            "org.apache.lucene", "java.sql", "javax.sql", "org.jdbi", "org.sqlite", "com.zaxxer", "org.openpdf", "org.xhtmlrenderer", "freemarker", "com.google.zxing", "de.siegmar", "io.javalin", "com.fasterxml");
+            "org.apache.lucene",
+            "java.sql",
+            "javax.sql",
+            "org.jdbi",
+            "org.sqlite",
+            "com.zaxxer",
+            "org.openpdf",
+            "org.xhtmlrenderer",
+            "freemarker",
+            "com.google.zxing",
+            "de.siegmar",
+            "io.javalin",
+            "com.fasterxml");
 
     /// Packages whose classes are public for the other packages of their own module.
     private static final String[] INNER_ROOMS = {
-        "org.benchleaf.render.pdf..", "org.benchleaf.render.view..", "org.benchleaf.render.figure..", "org.benchleaf.render.code..", "org.benchleaf.catalog.store.."
+        "org.benchleaf.render.pdf..",
+        "org.benchleaf.render.view..",
+        "org.benchleaf.render.figure..",
+        "org.benchleaf.render.code..",
+        "org.benchleaf.catalog.store.."
     };
 
     @ArchTest
     static final ArchRule dataFlowsOneWay = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("org.benchleaf..")
-            .layer("shared").definedBy("org.benchleaf.shared..")
-            .layer("catalog").definedBy("org.benchleaf.catalog..")
-            .layer("search").definedBy("org.benchleaf.search..")
-            .layer("content").definedBy("org.benchleaf.content..")
-            .layer("render").definedBy("org.benchleaf.render..")
-            .layer("demo").definedBy("org.benchleaf.demo..")
-            .layer("app").definedBy("org.benchleaf.app..")
-            .whereLayer("app").mayNotBeAccessedByAnyLayer()
-            .whereLayer("search").mayOnlyBeAccessedByLayers("app")
-            .whereLayer("catalog").mayOnlyBeAccessedByLayers("search", "app")
-            .whereLayer("render").mayOnlyBeAccessedByLayers("app")
-            .whereLayer("content").mayOnlyBeAccessedByLayers("render", "app")
-            .whereLayer("demo").mayOnlyBeAccessedByLayers("app")
+            .layer("shared")
+            .definedBy("org.benchleaf.shared..")
+            .layer("catalog")
+            .definedBy("org.benchleaf.catalog..")
+            .layer("search")
+            .definedBy("org.benchleaf.search..")
+            .layer("content")
+            .definedBy("org.benchleaf.content..")
+            .layer("render")
+            .definedBy("org.benchleaf.render..")
+            .layer("demo")
+            .definedBy("org.benchleaf.demo..")
+            .layer("app")
+            .definedBy("org.benchleaf.app..")
+            .whereLayer("app")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("search")
+            .mayOnlyBeAccessedByLayers("app")
+            .whereLayer("catalog")
+            .mayOnlyBeAccessedByLayers("search", "app")
+            .whereLayer("render")
+            .mayOnlyBeAccessedByLayers("app")
+            .whereLayer("content")
+            .mayOnlyBeAccessedByLayers("render", "app")
+            .whereLayer("demo")
+            .mayOnlyBeAccessedByLayers("app")
             .because("render never sees the catalog, the catalog never calls search, and only app knows all");
 
     @ArchTest
     static final ArchRule sharedKnowsNothing = noClasses()
-            .that().resideInAPackage("org.benchleaf.shared..")
-            .should().dependOnClassesThat().resideOutsideOfPackages("org.benchleaf.shared..", "java..", "org.jspecify..")
+            .that()
+            .resideInAPackage("org.benchleaf.shared..")
+            .should()
+            .dependOnClassesThat()
+            .resideOutsideOfPackages("org.benchleaf.shared..", "java..", "org.jspecify..")
             .because("values depend on nothing but annotations");
 
     @ArchTest
@@ -68,20 +100,26 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule innerRoomsStayClosed = noClasses()
-            .that().resideInAPackage("org.benchleaf.app..")
-            .should().dependOnClassesThat().resideInAnyPackage(INNER_ROOMS)
+            .that()
+            .resideInAPackage("org.benchleaf.app..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(INNER_ROOMS)
             .because("these packages are public to their own module only");
 
     @ArchTest
-    static final ArchRule nothingStaticChanges = fields()
-            .that().areStatic()
-            .should().beFinal()
+    static final ArchRule nothingStaticChanges = fields().that()
+            .areStatic()
+            .should()
+            .beFinal()
             .because("settings are read once and nothing is shared behind anybody's back");
 
     @ArchTest
     static final ArchRule onlyMainEndsTheProgram = noClasses()
-            .that().doNotHaveFullyQualifiedName("org.benchleaf.app.Main")
-            .should().callMethod(System.class, "exit", int.class)
+            .that()
+            .doNotHaveFullyQualifiedName("org.benchleaf.app.Main")
+            .should()
+            .callMethod(System.class, "exit", int.class)
             .because("a service that ends the program takes the server with it");
 
     private static DescribedPredicate<JavaMethod> arePublicInPublicClasses() {
@@ -89,10 +127,13 @@ class ArchitectureTest {
             @Override
             public boolean test(JavaMethod method) {
                 return method.getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC)
-                        && method.getOwner().getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC)
+                        && method.getOwner()
+                                .getModifiers()
+                                .contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC)
                         && !method.getOwner().getPackageName().startsWith("org.benchleaf.app")
                         && java.util.Arrays.stream(INNER_ROOMS)
-                                .noneMatch(room -> method.getOwner().getPackageName().startsWith(room.replace("..", "")));
+                                .noneMatch(room ->
+                                        method.getOwner().getPackageName().startsWith(room.replace("..", "")));
             }
         };
     }

@@ -23,7 +23,9 @@ class BadInputTest {
     @BeforeEach
     void makeAWorkspace() {
         shop = folder.resolve("shop");
-        assertThat(Run.benchleaf("new", shop.toString(), "--shop", "Test nursery").code()).isZero();
+        assertThat(Run.benchleaf("new", shop.toString(), "--shop", "Test nursery")
+                        .code())
+                .isZero();
     }
 
     @Test
@@ -40,7 +42,10 @@ class BadInputTest {
                 Clethra alnifolia,14c,from memory
                 """));
         assertThat(run.code()).isEqualTo(1);
-        assertThat(run.out()).contains("plants.csv row 2, column hardiness").contains("14c").contains("1 to 13");
+        assertThat(run.out())
+                .contains("plants.csv row 2, column hardiness")
+                .contains("14c")
+                .contains("1 to 13");
         assertThat(known("Clethra alnifolia")).contains("Clethra alnifolia").doesNotContain("hardiness");
     }
 
@@ -65,7 +70,9 @@ class BadInputTest {
                 L1,Clethra alnifolia,#3,-5
                 """));
         assertThat(run.code()).isNotZero();
-        assertThat(run.out() + run.err()).contains("stock.csv row 2, column count").contains("-5");
+        assertThat(run.out() + run.err())
+                .contains("stock.csv row 2, column count")
+                .contains("-5");
         assertThat(known("Clethra alnifolia")).doesNotContain("#3");
     }
 
@@ -83,7 +90,10 @@ class BadInputTest {
     @Test
     void aFileInAnotherEncodingIsReadAndSaidSo() throws IOException {
         Path file = folder.resolve("plants.csv");
-        Files.write(file, "name,common_names_es,source\nAcer rubrum,arce de montaña,from memory\n".getBytes(Charset.forName("windows-1252")));
+        Files.write(
+                file,
+                "name,common_names_es,source\nAcer rubrum,arce de montaña,from memory\n"
+                        .getBytes(Charset.forName("windows-1252")));
         Run run = load(file);
         assertThat(run.out()).contains("plants.csv").containsIgnoringCase("windows-1252");
         assertThat(known("Acer rubrum")).contains("arce de montaña");
@@ -91,7 +101,8 @@ class BadInputTest {
 
     @Test
     void aWorkspaceThatIsNotThereIsSaidWithWhatToDo() {
-        Run run = Run.benchleaf("plant", "Acer rubrum", "--workspace", folder.resolve("nowhere").toString());
+        Run run = Run.benchleaf(
+                "plant", "Acer rubrum", "--workspace", folder.resolve("nowhere").toString());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("nowhere").contains("benchleaf new").hasLineCount(1);
     }
@@ -106,15 +117,20 @@ class BadInputTest {
     @Test
     void aTakenPortIsNamed() throws IOException {
         try (ServerSocket taken = new ServerSocket(0, 1, java.net.InetAddress.getLoopbackAddress())) {
-            Run run = Run.benchleaf("serve", "--workspace", shop.toString(), "--port", Integer.toString(taken.getLocalPort()));
+            Run run = Run.benchleaf(
+                    "serve", "--workspace", shop.toString(), "--port", Integer.toString(taken.getLocalPort()));
             assertThat(run.code()).isEqualTo(2);
-            assertThat(run.err()).contains(Integer.toString(taken.getLocalPort())).contains("--port").hasLineCount(1);
+            assertThat(run.err())
+                    .contains(Integer.toString(taken.getLocalPort()))
+                    .contains("--port")
+                    .hasLineCount(1);
         }
     }
 
     @Test
     void aPictureThatIsMissingStopsThePrintAndLeavesNoFile() throws IOException {
-        Run run = printWith("styles/sheet.css", "body { background: url(no-such-picture.png); }".getBytes(StandardCharsets.UTF_8));
+        Run run = printWith(
+                "styles/sheet.css", "body { background: url(no-such-picture.png); }".getBytes(StandardCharsets.UTF_8));
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.err()).contains("no-such-picture.png").hasLineCount(1);
         assertThat(folder.resolve("sheet.pdf")).doesNotExist();
@@ -136,12 +152,21 @@ class BadInputTest {
         Path own = shop.resolve("content").resolve(key);
         Files.createDirectories(own.getParent());
         Files.write(own, content);
-        return Run.benchleaf("print", "sheet", "Clethra alnifolia", "--workspace", shop.toString(), "--out", folder.resolve("sheet.pdf").toString());
+        return Run.benchleaf(
+                "print",
+                "sheet",
+                "Clethra alnifolia",
+                "--workspace",
+                shop.toString(),
+                "--out",
+                folder.resolve("sheet.pdf").toString());
     }
 
     @Test
     void aSettingThatNobodyKnowsIsNamedWithThoseThatAreKnown() throws IOException {
-        Files.writeString(shop.resolve("settings.properties"), Files.readString(shop.resolve("settings.properties")) + "colour = green\n");
+        Files.writeString(
+                shop.resolve("settings.properties"),
+                Files.readString(shop.resolve("settings.properties")) + "colour = green\n");
         Run run = Run.benchleaf("plant", "Acer", "--workspace", shop.toString());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("colour").contains("shop.name").hasLineCount(1);
@@ -164,7 +189,16 @@ class BadInputTest {
                 lot,name,size,count
                 L1,Clethra alnifolia,#3,5
                 """));
-        Run run = Run.benchleaf("print", "labels", "Clethra alnifolia", "--used", "1-31", "--workspace", shop.toString(), "--out", folder.resolve("labels.pdf").toString());
+        Run run = Run.benchleaf(
+                "print",
+                "labels",
+                "Clethra alnifolia",
+                "--used",
+                "1-31",
+                "--workspace",
+                shop.toString(),
+                "--out",
+                folder.resolve("labels.pdf").toString());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("letter-30").hasLineCount(1);
     }

@@ -49,8 +49,14 @@ class DemoTest {
     void answersThreeNeedsWithReasonsAndPrintsThreeDocuments() throws IOException {
         assertThat(demo.err()).isEmpty();
         assertThat(demo.code()).isZero();
-        assertThat(demo.out()).contains("✓").contains("✗").contains("./benchleaf serve").contains("/p/");
-        assertThat(pdfs()).extracting(file -> file.getFileName().toString()).containsExactlyInAnyOrder("product-sheet.pdf", "bench-card.pdf", "labels.pdf");
+        assertThat(demo.out())
+                .contains("✓")
+                .contains("✗")
+                .contains("./benchleaf serve")
+                .contains("/p/");
+        assertThat(pdfs())
+                .extracting(file -> file.getFileName().toString())
+                .containsExactlyInAnyOrder("product-sheet.pdf", "bench-card.pdf", "labels.pdf");
         for (Path pdf : pdfs()) {
             try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
                 assertThat(document.getNumberOfPages()).isPositive();
@@ -66,8 +72,25 @@ class DemoTest {
 
     @Test
     void readsASentenceAndTheSameNeedAsOptionsAlike() {
-        Run words = Run.benchleaf("need", "fall color zone 6a shade under 5 ft, 40 in #3", "--json", "--workspace", shop.toString());
-        Run options = Run.benchleaf("need", "--shows", "fall color", "--zone", "6a", "--light", "full shade", "--max-height", "5 ft", "--count", "40", "--size", "#3", "--json", "--workspace", shop.toString());
+        Run words = Run.benchleaf(
+                "need", "fall color zone 6a shade under 5 ft, 40 in #3", "--json", "--workspace", shop.toString());
+        Run options = Run.benchleaf(
+                "need",
+                "--shows",
+                "fall color",
+                "--zone",
+                "6a",
+                "--light",
+                "full shade",
+                "--max-height",
+                "5 ft",
+                "--count",
+                "40",
+                "--size",
+                "#3",
+                "--json",
+                "--workspace",
+                shop.toString());
         assertThat(words.code()).isZero();
         assertThat(matches(words.out())).isEqualTo(matches(options.out())).contains("\"verdict\" : \"met\"");
     }
@@ -94,11 +117,15 @@ class DemoTest {
     void theLivePageIsCachedUntilSomethingChanges() throws IOException, InterruptedException {
         try (Benchleaf benchleaf = Benchleaf.open(shop, Run.NOVEMBER);
                 Server server = Server.start(benchleaf, "127.0.0.1", 0)) {
-            String path = "/p/" + benchleaf.plantFinder().find("Clethra alnifolia").key();
+            String path =
+                    "/p/" + benchleaf.plantFinder().find("Clethra alnifolia").key();
             HttpResponse<String> first = get(server, path);
             String tag = first.headers().firstValue("ETag").orElseThrow();
-            HttpRequest again = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path)).header("If-None-Match", tag).build();
-            assertThat(http.send(again, HttpResponse.BodyHandlers.ofString()).statusCode()).isEqualTo(304);
+            HttpRequest again = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
+                    .header("If-None-Match", tag)
+                    .build();
+            assertThat(http.send(again, HttpResponse.BodyHandlers.ofString()).statusCode())
+                    .isEqualTo(304);
             assertThat(first.headers().map()).doesNotContainKey("set-cookie");
             assertThat(first.body().getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(120_000);
         }
@@ -128,9 +155,24 @@ class DemoTest {
 
     /// Decodes with zbar from a raster of the finished PDF: a decoder that shares nothing with the encoder.
     private List<String> decode(Path pdf) throws IOException, InterruptedException {
-        assumeThat(runs("pdftoppm", "-v") && runs("zbarimg", "--version")).as("pdftoppm and zbarimg are installed").isTrue();
+        assumeThat(runs("pdftoppm", "-v") && runs("zbarimg", "--version"))
+                .as("pdftoppm and zbarimg are installed")
+                .isTrue();
         Path page = folder.resolve("page");
-        assertThat(process("pdftoppm", "-r", "300", "-aa", "no", "-aaVector", "no", "-png", "-singlefile", pdf.toString(), page.toString()).exit()).isZero();
+        assertThat(process(
+                                "pdftoppm",
+                                "-r",
+                                "300",
+                                "-aa",
+                                "no",
+                                "-aaVector",
+                                "no",
+                                "-png",
+                                "-singlefile",
+                                pdf.toString(),
+                                page.toString())
+                        .exit())
+                .isZero();
         return process("zbarimg", "--raw", "-q", page + ".png").out().lines().toList();
     }
 
@@ -145,7 +187,9 @@ class DemoTest {
     private record Ended(int exit, String out) {}
 
     private static Ended process(String... command) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return new Ended(process.waitFor(), out);
     }

@@ -76,11 +76,13 @@ public final class AnswerJson {
     }
 
     private void add(ObjectNode node, Reason reason) {
-        node.put("verdict", switch (reason) {
-            case Reason.Met met -> "met";
-            case Reason.Missed missed -> "missed";
-            case Reason.Unknown unknown -> "unknown";
-        });
+        node.put(
+                "verdict",
+                switch (reason) {
+                    case Reason.Met met -> "met";
+                    case Reason.Missed missed -> "missed";
+                    case Reason.Unknown unknown -> "unknown";
+                });
         node.put("wish", wording.wish(reason.wish()));
         node.put("text", wording.reason(reason));
         wording.sourceOf(reason).map(Source::text).ifPresent(source -> node.put("source", source));
@@ -90,10 +92,13 @@ public final class AnswerJson {
         node.put("key", item.key().toString());
         node.put("size", item.size().toString());
         node.put("form", item.form().term());
-        item.price().ifPresent(price -> node.put("price", price.amount()).put("currency", price.currency().getCurrencyCode()));
+        item.price()
+                .ifPresent(price -> node.put("price", price.amount())
+                        .put("currency", price.currency().getCurrencyCode()));
         switch (stock.availability(item.key(), now)) {
             case Availability.InStock(int count) -> node.put("now", count);
-            case Availability.From(YearWeek week, int count) -> node.put("now", 0).put("from", week.toString()).put("then", count);
+            case Availability.From(YearWeek week, int count) ->
+                node.put("now", 0).put("from", week.toString()).put("then", count);
             case Availability.SoldOut() -> node.put("now", 0);
             case Availability.Withdrawn() -> node.put("now", 0).put("withdrawn", true);
         }

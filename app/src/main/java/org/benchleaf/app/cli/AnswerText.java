@@ -34,12 +34,15 @@ final class AnswerText {
         this.wording = wording;
     }
 
-    void write(NeedReading reading, List<WeighedWish> wishes, NeedAnswer answer, int skip, YearWeek now, PrintWriter out) {
+    void write(
+            NeedReading reading, List<WeighedWish> wishes, NeedAnswer answer, int skip, YearWeek now, PrintWriter out) {
         writeReading(reading, wishes, out);
-        out.println(wording.text("answer.count", Map.of(
-                "all", wording.count(answer.meetAll()),
-                "none", wording.count(answer.missNone()),
-                "total", wording.count(answer.total()))));
+        out.println(wording.text(
+                "answer.count",
+                Map.of(
+                        "all", wording.count(answer.meetAll()),
+                        "none", wording.count(answer.missNone()),
+                        "total", wording.count(answer.total()))));
         int place = skip;
         for (Match match : answer.matches()) {
             place++;
@@ -55,7 +58,9 @@ final class AnswerText {
             out.println(wording.text("answer.give-up"));
             for (Relaxation relaxation : answer.relaxations()) {
                 String wish = relaxation.giveUp().stream().map(wording::wish).collect(Collectors.joining(" + "));
-                out.println("  " + wording.text("answer.brings", Map.of("wish", wish, "more", wording.count(relaxation.more()))));
+                out.println("  "
+                        + wording.text(
+                                "answer.brings", Map.of("wish", wish, "more", wording.count(relaxation.more()))));
             }
         }
     }
@@ -71,7 +76,10 @@ final class AnswerText {
     }
 
     private void writeReading(NeedReading reading, List<WeighedWish> wishes, PrintWriter out) {
-        int widest = reading.understood().stream().mapToInt(one -> one.words().length()).max().orElse(0);
+        int widest = reading.understood().stream()
+                .mapToInt(one -> one.words().length())
+                .max()
+                .orElse(0);
         for (Understood one : reading.understood()) {
             out.println("  " + pad(one.words(), widest) + "  →  " + wish(one.wish()));
         }
@@ -79,10 +87,13 @@ final class AnswerText {
                 .filter(wish -> reading.need().wishes().stream().noneMatch(wish::equals))
                 .forEach(wish -> out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wish(wish)));
         for (Note note : reading.notes()) {
-            out.println("  " + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
+            out.println("  "
+                    + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
         }
         if (!reading.notUnderstood().isEmpty()) {
-            out.println("  " + wording.text("answer.not-understood", Map.of("words", String.join(", ", reading.notUnderstood()))));
+            out.println("  "
+                    + wording.text(
+                            "answer.not-understood", Map.of("words", String.join(", ", reading.notUnderstood()))));
         }
         out.println();
     }
@@ -97,7 +108,8 @@ final class AnswerText {
 
     private void writeMatch(int place, Match match, YearWeek now, PrintWriter out) {
         PlantRecord plant = match.plant();
-        String common = plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
+        String common =
+                plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
         out.println(pad(place + ".", 3) + " " + plant.name() + common + "  [" + plant.key() + "]");
         // two wishes met by one fact, such as both ends of a height, are said once
         match.fit().reasons().stream().map(this::reason).distinct().forEach(out::println);

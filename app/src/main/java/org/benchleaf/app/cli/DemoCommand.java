@@ -32,8 +32,8 @@ import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.NeedQuery;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.NeedReading;
-import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.code.LiveLink;
+import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.LengthStyle;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.rule.Destination;
@@ -43,7 +43,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
-        description = "The main job once through on an invented grower's catalog: load, answer three needs, print three documents.")
+        description =
+                "The main job once through on an invented grower's catalog: load, answer three needs, print three documents.")
 final class DemoCommand implements Callable<Integer> {
     private static final List<String> NEEDS = List.of(
             "fall color, zone 6, shade, under 5 ft, 40 in #3",
@@ -51,13 +52,22 @@ final class DemoCommand implements Callable<Integer> {
             "native shrubs for wet soil, berries in winter, zone 5, 25 in #5, under $40");
 
     private static final int SHOWN = 5;
-    private static final Settings SETTINGS =
-            new Settings("Wrenfold Growers", "Ashlock, Pennsylvania · an invented nursery", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL, Destination.read("US-PA").toOptional());
+    private static final Settings SETTINGS = new Settings(
+            "Wrenfold Growers",
+            "Ashlock, Pennsylvania · an invented nursery",
+            URI.create("http://localhost:7070"),
+            Locale.ENGLISH,
+            LengthStyle.IMPERIAL,
+            Destination.read("US-PA").toOptional());
 
     private final Console console;
     private final Clock clock;
 
-    @Parameters(arity = "0..1", paramLabel = "FOLDER", defaultValue = "demo", description = "where the workspace is made, or used again (default: ${DEFAULT-VALUE})")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            defaultValue = "demo",
+            description = "where the workspace is made, or used again (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private Path folder;
 
@@ -93,7 +103,8 @@ final class DemoCommand implements Callable<Integer> {
             }
             loadRules(new SaleRuleService(catalog));
         }
-        say("Loaded " + plants + " plants and " + lots + " lots of " + SETTINGS.shopName() + ", an invented nursery with real plants, into " + folder);
+        say("Loaded " + plants + " plants and " + lots + " lots of " + SETTINGS.shopName()
+                + ", an invented nursery with real plants, into " + folder);
     }
 
     private static void loadRules(SaleRuleService rules) throws IOException {
@@ -134,14 +145,16 @@ final class DemoCommand implements Callable<Integer> {
         PrintService printing = benchleaf.printing();
         printing.plantSheets(List.of(plant), SheetFormat.LETTER, print.resolve("product-sheet.pdf"));
         printing.benchCards(List.of(plant), Optional.empty(), true, CardFormat.LARGE, print.resolve("bench-card.pdf"));
-        printing.labels(shown, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
+        printing.labels(
+                shown, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
         say("");
         say("Printed for " + plant.name() + ":");
         say("  " + print.resolve("product-sheet.pdf"));
         say("  " + print.resolve("bench-card.pdf"));
         say("  " + print.resolve("labels.pdf") + " (30 to a sheet, one for every lot of the plants above)");
         String at = folder.equals(Path.of("demo")) ? "" : " --workspace " + folder;
-        say("The codes lead to the live page. See it with ./benchleaf serve" + at + " and open " + LiveLink.of(benchleaf.settings().base(), plant.key()));
+        say("The codes lead to the live page. See it with ./benchleaf serve" + at + " and open "
+                + LiveLink.of(benchleaf.settings().base(), plant.key()));
     }
 
     private void say(String line) {

@@ -26,16 +26,19 @@ final class FindingText {
             out.println(wording.text("load.more-findings", Map.of("count", wording.count(findings.size() - most))));
         }
         long loaded = (long) plan.plants().size() + plan.lots().size();
-        out.println(wording.text("load.sum", Map.of(
-                "file", plan.file(),
-                "rows", wording.count(plan.rows()),
-                "loaded", wording.count(loaded),
-                "left", wording.count(plan.rows() - loaded),
-                "findings", wording.count(findings.size()))));
+        out.println(wording.text(
+                "load.sum",
+                Map.of(
+                        "file", plan.file(),
+                        "rows", wording.count(plan.rows()),
+                        "loaded", wording.count(loaded),
+                        "left", wording.count(plan.rows() - loaded),
+                        "findings", wording.count(findings.size()))));
     }
 
     String line(Finding finding) {
-        String outcome = wording.text("load.outcome." + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        String outcome = wording.text("load.outcome."
+                + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String problem = wording.problem(finding.problem());
         return finding.place() + ": " + problem + (problem.endsWith(".") ? " " : ". ") + outcome;
     }

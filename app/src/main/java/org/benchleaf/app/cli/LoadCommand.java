@@ -18,7 +18,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "load",
         mixinStandardHelpOptions = true,
-        description = "Loads spreadsheets of plants or stock, each as a whole or not at all. Exit code 1: loaded, with findings, or not loaded because rows could not be.")
+        description =
+                "Loads spreadsheets of plants or stock, each as a whole or not at all. Exit code 1: loaded, with findings, or not loaded because rows could not be.")
 final class LoadCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -29,7 +30,11 @@ final class LoadCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV files, in the order in which they are loaded")
     private List<Path> files = List.of();
 
-    @Option(names = "--map", paramLabel = "MAP", description = "own-plants, own-stock, usda-characteristics, or the file of a saved map (default: chosen by the headings)")
+    @Option(
+            names = "--map",
+            paramLabel = "MAP",
+            description =
+                    "own-plants, own-stock, usda-characteristics, or the file of a saved map (default: chosen by the headings)")
     private Optional<String> map = Optional.empty();
 
     @Option(names = "--dry-run", description = "only say what would be done")
@@ -38,7 +43,11 @@ final class LoadCommand implements Callable<Integer> {
     @Option(names = "--leave-out", description = "load the other rows when some cannot be loaded")
     private boolean leaveOut;
 
-    @Option(names = "--findings", paramLabel = "N", defaultValue = "50", description = "how many findings are written out (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--findings",
+            paramLabel = "N",
+            defaultValue = "50",
+            description = "how many findings are written out (default: ${DEFAULT-VALUE})")
     private int most;
 
     LoadCommand(Console console, Clock clock) {
@@ -68,7 +77,8 @@ final class LoadCommand implements Callable<Integer> {
             console.out().println(benchleaf.wording().text("load.blocked"));
         } else {
             long revision = imports.apply(plan).number();
-            console.out().println(benchleaf.wording().text("load.applied", Map.of("revision", Long.toString(revision))));
+            console.out()
+                    .println(benchleaf.wording().text("load.applied", Map.of("revision", Long.toString(revision))));
         }
         return plan.findings().isEmpty() && !blocked ? ErrorReport.DONE : ErrorReport.FINDINGS;
     }

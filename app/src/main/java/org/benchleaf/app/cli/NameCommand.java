@@ -13,7 +13,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "name", mixinStandardHelpOptions = true, description = "Finds plants by name, misspelt ones too, and says how each was found.")
+@Command(
+        name = "name",
+        mixinStandardHelpOptions = true,
+        description = "Finds plants by name, misspelt ones too, and says how each was found.")
 final class NameCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -21,10 +24,17 @@ final class NameCommand implements Callable<Integer> {
     @Mixin
     private final WorkspaceOption workspace = new WorkspaceOption();
 
-    @Parameters(arity = "1..*", paramLabel = "NAME", description = "a botanical or common name, or the beginning of one")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "NAME",
+            description = "a botanical or common name, or the beginning of one")
     private List<String> words = List.of();
 
-    @Option(names = "--limit", paramLabel = "N", defaultValue = "5", description = "how many (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--limit",
+            paramLabel = "N",
+            defaultValue = "5",
+            description = "how many (default: ${DEFAULT-VALUE})")
     private int limit;
 
     NameCommand(Console console, Clock clock) {
@@ -41,8 +51,20 @@ final class NameCommand implements Callable<Integer> {
                 console.out().println(benchleaf.wording().text("name.none", Map.of("read", typed)));
             }
             for (NameHit hit : hits) {
-                String accepted = benchleaf.catalog().plant(hit.plant()).map(plant -> plant.name().toString()).orElse("");
-                String how = benchleaf.wording().text("name.how." + hit.how().name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of("matched", hit.matched()));
+                String accepted = benchleaf
+                        .catalog()
+                        .plant(hit.plant())
+                        .map(plant -> plant.name().toString())
+                        .orElse("");
+                String how = benchleaf
+                        .wording()
+                        .text(
+                                "name.how."
+                                        + hit.how()
+                                                .name()
+                                                .toLowerCase(Locale.ROOT)
+                                                .replace('_', '-'),
+                                Map.of("matched", hit.matched()));
                 console.out().println(hit.plant() + "  " + accepted + "  (" + how + ")");
             }
         }

@@ -31,10 +31,17 @@ final class NeedCommand implements Callable<Integer> {
     @Mixin
     private final NeedOptions options = new NeedOptions();
 
-    @Parameters(arity = "0..*", paramLabel = "WORDS", description = "the need in plain words, for example \"fall color zone 6 shade under 5 ft, 40 in #3\"")
+    @Parameters(
+            arity = "0..*",
+            paramLabel = "WORDS",
+            description = "the need in plain words, for example \"fall color zone 6 shade under 5 ft, 40 in #3\"")
     private List<String> words = List.of();
 
-    @Option(names = "--limit", paramLabel = "N", defaultValue = "10", description = "how many plants (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--limit",
+            paramLabel = "N",
+            defaultValue = "10",
+            description = "how many plants (default: ${DEFAULT-VALUE})")
     private int limit;
 
     @Option(names = "--skip", paramLabel = "N", defaultValue = "0", description = "leave out the first so many")
@@ -57,7 +64,8 @@ final class NeedCommand implements Callable<Integer> {
             YearWeek week = YearWeek.of(benchleaf.today());
             NeedAnswer answer = benchleaf.needSearch().answer(new NeedQuery(new Need(wishes), "", week, skip, limit));
             if (json) {
-                console.out().println(new AnswerJson(benchleaf.wording(), benchleaf.settings()).text(reading, answer, week));
+                console.out()
+                        .println(new AnswerJson(benchleaf.wording(), benchleaf.settings()).text(reading, answer, week));
             } else {
                 new AnswerText(benchleaf.wording()).write(reading, wishes, answer, skip, week, console.out());
             }

@@ -44,10 +44,16 @@ final class NeedOptions {
     @Option(names = "--light", paramLabel = "LIGHT", description = "full sun, part sun, part shade or full shade")
     private Optional<String> light = Optional.empty();
 
-    @Option(names = "--soil", paramLabel = "SOIL", description = "dry, medium, moist, wet, sand, loam or clay; may be repeated")
+    @Option(
+            names = "--soil",
+            paramLabel = "SOIL",
+            description = "dry, medium, moist, wet, sand, loam or clay; may be repeated")
     private List<String> soil = List.of();
 
-    @Option(names = "--bears", paramLabel = "STRESS", description = "drought, wet-feet, salt-in-soil, salt-spray, juglone or compaction; may be repeated")
+    @Option(
+            names = "--bears",
+            paramLabel = "STRESS",
+            description = "drought, wet-feet, salt-in-soil, salt-spray, juglone or compaction; may be repeated")
     private List<Wish.Stress> bears = List.of();
 
     @Option(names = "--left-alone-by", paramLabel = "ANIMAL", description = "deer or rabbit; may be repeated")
@@ -62,37 +68,68 @@ final class NeedOptions {
     @Option(names = "--max-width", paramLabel = "LENGTH", description = "grown spread at most")
     private Optional<String> maxWidth = Optional.empty();
 
-    @Option(names = "--form", paramLabel = "FORMS", description = "tree, shrub, conifer, grass, fern, perennial, groundcover, vine, bulb; several parted by commas")
+    @Option(
+            names = "--form",
+            paramLabel = "FORMS",
+            description =
+                    "tree, shrub, conifer, grass, fern, perennial, groundcover, vine, bulb; several parted by commas")
     private Optional<String> forms = Optional.empty();
 
-    @Option(names = "--foliage", paramLabel = "FOLIAGE", description = "evergreen, semi-evergreen, deciduous or herbaceous; several parted by commas")
+    @Option(
+            names = "--foliage",
+            paramLabel = "FOLIAGE",
+            description = "evergreen, semi-evergreen, deciduous or herbaceous; several parted by commas")
     private Optional<String> foliage = Optional.empty();
 
     @Option(names = "--habit", paramLabel = "HABIT", description = "outline, for example columnar")
     private Optional<String> habit = Optional.empty();
 
-    @Option(names = "--shows", paramLabel = "WHAT[:COLOR[:MONTHS]]", description = "flower, foliage, fall color, fruit or stem; for example 'flower:white:Jun'; may be repeated")
+    @Option(
+            names = "--shows",
+            paramLabel = "WHAT[:COLOR[:MONTHS]]",
+            description = "flower, foliage, fall color, fruit or stem; for example 'flower:white:Jun'; may be repeated")
     private List<String> shows = List.of();
 
     @Option(names = "--fragrant", description = "scents the air")
     private boolean fragrant;
 
-    @Option(names = "--feeds", paramLabel = "WHAT", description = "nectar, pollen, larval host, bird food, cover or nesting; may be repeated")
+    @Option(
+            names = "--feeds",
+            paramLabel = "WHAT",
+            description = "nectar, pollen, larval host, bird food, cover or nesting; may be repeated")
     private List<String> feeds = List.of();
 
-    @Option(names = "--native", paramLabel = "STATE", arity = "0..1", fallbackValue = "", description = "native to this state or province; without one, to the United States or Canada")
+    @Option(
+            names = "--native",
+            paramLabel = "STATE",
+            arity = "0..1",
+            fallbackValue = "",
+            description = "native to this state or province; without one, to the United States or Canada")
     private Optional<String> nativeTo = Optional.empty();
 
-    @Option(names = "--use", paramLabel = "USE", description = "hedge, screen, massing, rain garden ...; may be repeated")
+    @Option(
+            names = "--use",
+            paramLabel = "USE",
+            description = "hedge, screen, massing, rain garden ...; may be repeated")
     private List<String> uses = List.of();
 
-    @Option(names = "--safe-for", paramLabel = "WHOM", description = "no known caution for dogs, cats, horses, children ...; may be repeated")
+    @Option(
+            names = "--safe-for",
+            paramLabel = "WHOM",
+            description = "no known caution for dogs, cats, horses, children ...; may be repeated")
     private List<String> safeFor = List.of();
 
-    @Option(names = "--ship-to", paramLabel = "STATE", description = "may be sold and shipped there, for example PA or 'Suffolk County, NY'; sale rules are judged")
+    @Option(
+            names = "--ship-to",
+            paramLabel = "STATE",
+            description =
+                    "may be sold and shipped there, for example PA or 'Suffolk County, NY'; sale rules are judged")
     private Optional<String> shipTo = Optional.empty();
 
-    @Option(names = "--ship-on", paramLabel = "DATE", description = "the day of shipping (default: the week of --by, else today)")
+    @Option(
+            names = "--ship-on",
+            paramLabel = "DATE",
+            description = "the day of shipping (default: the week of --by, else today)")
     private Optional<String> shipOn = Optional.empty();
 
     @Option(names = "--genus", paramLabel = "GENUS", description = "of this genus")
@@ -124,9 +161,12 @@ final class NeedOptions {
         soil.forEach(text -> wishes.add(soil(text)));
         bears.forEach(stress -> wishes.add(new Wish.Bears(stress)));
         browsers.forEach(browser -> wishes.add(new Wish.LeftAloneBy(browser)));
-        maxHeight.ifPresent(text -> wishes.add(new Wish.NoTallerThan(ok(LengthRange.read(text)).highCm())));
-        minHeight.ifPresent(text -> wishes.add(new Wish.AtLeastTall(ok(LengthRange.read(text)).lowCm())));
-        maxWidth.ifPresent(text -> wishes.add(new Wish.NoWiderThan(ok(LengthRange.read(text)).highCm())));
+        maxHeight.ifPresent(text ->
+                wishes.add(new Wish.NoTallerThan(ok(LengthRange.read(text)).highCm())));
+        minHeight.ifPresent(text ->
+                wishes.add(new Wish.AtLeastTall(ok(LengthRange.read(text)).lowCm())));
+        maxWidth.ifPresent(text ->
+                wishes.add(new Wish.NoWiderThan(ok(LengthRange.read(text)).highCm())));
         forms.ifPresent(text -> wishes.add(new Wish.OfForm(some(ok(Term.readSet(LifeForm.class, text)), text))));
         foliage.ifPresent(text -> wishes.add(new Wish.OfFoliage(some(ok(Term.readSet(Foliage.class, text)), text))));
         habit.ifPresent(text -> wishes.add(new Wish.OfHabit(ok(Term.read(Habit.class, text)))));
@@ -135,10 +175,12 @@ final class NeedOptions {
             wishes.add(new Wish.Fragrant());
         }
         feeds.forEach(text -> wishes.add(new Wish.Feeds(ok(Term.read(Wildlife.class, text)))));
-        nativeTo.ifPresent(text -> wishes.add(new Wish.NativeTo(text.isEmpty() ? Optional.empty() : Optional.of(ok(Region.read(text))))));
+        nativeTo.ifPresent(text ->
+                wishes.add(new Wish.NativeTo(text.isEmpty() ? Optional.empty() : Optional.of(ok(Region.read(text))))));
         uses.forEach(text -> wishes.add(new Wish.ServesAs(ok(Term.read(Use.class, text)))));
         safeFor.forEach(text -> wishes.add(new Wish.SafeFor(ok(Term.read(Creature.class, text)))));
-        shipTo.ifPresent(text -> wishes.add(new Wish.ShipTo(new Shipment(ok(Destination.read(text)), shipDay(today), home))));
+        shipTo.ifPresent(
+                text -> wishes.add(new Wish.ShipTo(new Shipment(ok(Destination.read(text)), shipDay(today), home))));
         genus.ifPresent(text -> wishes.add(new Wish.OfGenus(text)));
         notGenus.forEach(text -> wishes.add(new Wish.NotOfGenus(text)));
         stock().ifPresent(wishes::add);
@@ -181,14 +223,17 @@ final class NeedOptions {
         Season season = ok(Term.read(Season.class, parts[0]));
         Optional<ColorFamily> color = parts.length < 2 || parts[1].isBlank()
                 ? Optional.empty()
-                : Optional.of(ColorFamily.ofWord(parts[1]).orElseThrow(() -> new Refusal(Problem.of("color.unknown", parts[1]))));
+                : Optional.of(ColorFamily.ofWord(parts[1])
+                        .orElseThrow(() -> new Refusal(Problem.of("color.unknown", parts[1]))));
         Optional<MonthSet> months = parts.length < 3 ? Optional.empty() : Optional.of(ok(MonthSet.read(parts[2])));
         return new Wish.Shows(season, months, color);
     }
 
     /// A whole zone means its colder half: what lives there lives in both.
     private static HardinessZone zone(String text) {
-        return HardinessZone.read(text).toOptional().orElseGet(() -> ok(ZoneRange.read(text)).coldest());
+        return HardinessZone.read(text)
+                .toOptional()
+                .orElseGet(() -> ok(ZoneRange.read(text)).coldest());
     }
 
     private static <T> Set<T> some(Set<T> words, String text) {

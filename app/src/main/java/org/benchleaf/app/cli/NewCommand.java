@@ -23,7 +23,11 @@ final class NewCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private Path folder;
 
-    @Option(names = "--shop", paramLabel = "NAME", defaultValue = "My nursery", description = "the shop's name, printed on every page")
+    @Option(
+            names = "--shop",
+            paramLabel = "NAME",
+            defaultValue = "My nursery",
+            description = "the shop's name, printed on every page")
     @SuppressWarnings("NullAway.Init")
     private String shop;
 
@@ -41,10 +45,14 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var address = LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
-        Workspace workspace = Workspace.create(folder, new Settings(shop, "", address, Locale.ENGLISH, LengthStyle.IMPERIAL));
+        var address =
+                LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
+        Workspace workspace =
+                Workspace.create(folder, new Settings(shop, "", address, Locale.ENGLISH, LengthStyle.IMPERIAL));
         Catalog.create(workspace.database()).close();
-        console.out().println("Made " + folder + " for " + shop + ". Load a list with: benchleaf load FILE --workspace " + folder);
+        console.out()
+                .println("Made " + folder + " for " + shop + ". Load a list with: benchleaf load FILE --workspace "
+                        + folder);
         return ErrorReport.DONE;
     }
 }

@@ -21,7 +21,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "plant", mixinStandardHelpOptions = true, description = "Shows all that is known of a plant, each fact with its source, and its stock now.")
+@Command(
+        name = "plant",
+        mixinStandardHelpOptions = true,
+        description = "Shows all that is known of a plant, each fact with its source, and its stock now.")
 final class PlantCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -41,7 +44,10 @@ final class PlantCommand implements Callable<Integer> {
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             PlantRecord plant = benchleaf.plantFinder().find(String.join(" ", words));
-            PlantStock stock = benchleaf.catalog().stock(List.of(plant.key())).getOrDefault(plant.key(), PlantStock.none(plant.key()));
+            PlantStock stock = benchleaf
+                    .catalog()
+                    .stock(List.of(plant.key()))
+                    .getOrDefault(plant.key(), PlantStock.none(plant.key()));
             write(plant, stock, benchleaf, console.out());
         }
         return ErrorReport.DONE;
@@ -50,19 +56,25 @@ final class PlantCommand implements Callable<Integer> {
     private static void write(PlantRecord plant, PlantStock stock, Benchleaf benchleaf, PrintWriter out) {
         Wording wording = benchleaf.wording();
         out.println(plant.name() + "  [" + plant.key() + "]");
-        line(out, "common names", plant.commonNames().stream().map(CommonName::text).collect(Collectors.joining("; ")));
+        line(
+                out,
+                "common names",
+                plant.commonNames().stream().map(CommonName::text).collect(Collectors.joining("; ")));
         line(out, "synonyms", plant.synonyms().stream().map(Synonym::text).collect(Collectors.joining("; ")));
         for (Attribute<?> attribute : Attributes.all()) {
             plant.facts().fact(attribute).ifPresent(fact -> line(out, attribute.id(), described(fact, wording)));
             plant.otherFacts().stream()
                     .filter(other -> other.attribute().equals(attribute))
-                    .forEach(other -> line(out, "", wording.text("plant.other", Map.of("fact", described(other, wording)))));
+                    .forEach(other ->
+                            line(out, "", wording.text("plant.other", Map.of("fact", described(other, wording)))));
         }
         line(out, "stock", new AnswerText(wording).stock(stock, YearWeek.of(benchleaf.today())));
     }
 
     private static String described(Fact<?> fact, Wording wording) {
-        String origin = fact.inherited() ? wording.text("plant.inherited", Map.of("source", fact.source().text())) : fact.source().text();
+        String origin = fact.inherited()
+                ? wording.text("plant.inherited", Map.of("source", fact.source().text()))
+                : fact.source().text();
         return fact.text() + "  (" + origin + ")";
     }
 

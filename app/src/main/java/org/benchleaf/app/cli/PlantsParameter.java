@@ -8,7 +8,10 @@ import picocli.CommandLine.Parameters;
 
 /// The plants a document is printed for.
 final class PlantsParameter {
-    @Parameters(arity = "1..*", paramLabel = "PLANT", description = "plant keys or names; put a name of several words in quotes")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "PLANT",
+            description = "plant keys or names; put a name of several words in quotes")
     @SuppressWarnings("NullAway.Init")
     private List<String> plants;
 

@@ -23,17 +23,28 @@ final class PrintCardsCommand implements Callable<Integer> {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
-    @Option(names = "--card", paramLabel = "SIZE", defaultValue = "large", description = "large (5.5 x 7 in) or small (4 x 6 in); default: ${DEFAULT-VALUE}")
+    @Option(
+            names = "--card",
+            paramLabel = "SIZE",
+            defaultValue = "large",
+            description = "large (5.5 x 7 in) or small (4 x 6 in); default: ${DEFAULT-VALUE}")
     @SuppressWarnings("NullAway.Init")
     private CardFormat format;
 
-    @Option(names = "--size", paramLabel = "SIZE", description = "the item's size, for example '#3' (default: the smallest sold)")
+    @Option(
+            names = "--size",
+            paramLabel = "SIZE",
+            description = "the item's size, for example '#3' (default: the smallest sold)")
     private Optional<StockSize> size = Optional.empty();
 
     @Option(names = "--no-price", description = "leave the price out")
     private boolean unpriced;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE", defaultValue = "cards.pdf", description = "the PDF to write (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            defaultValue = "cards.pdf",
+            description = "the PDF to write (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private Path file;
 

@@ -7,7 +7,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-@Command(name = "print", mixinStandardHelpOptions = true, description = "Prints documents as PDF.", synopsisSubcommandLabel = "DOCUMENT")
+@Command(
+        name = "print",
+        mixinStandardHelpOptions = true,
+        description = "Prints documents as PDF.",
+        synopsisSubcommandLabel = "DOCUMENT")
 final class PrintCommand implements Runnable {
     @Spec
     @SuppressWarnings("NullAway.Init")

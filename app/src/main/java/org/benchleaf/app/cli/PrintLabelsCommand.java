@@ -17,7 +17,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "labels", mixinStandardHelpOptions = true, description = "Labels for every lot of the plants that holds any, on stock paper.")
+@Command(
+        name = "labels",
+        mixinStandardHelpOptions = true,
+        description = "Labels for every lot of the plants that holds any, on stock paper.")
 final class PrintLabelsCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -28,30 +31,50 @@ final class PrintLabelsCommand implements Callable<Integer> {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
-    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "letter-30", description = "stock paper (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            defaultValue = "letter-30",
+            description = "stock paper (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private String paper;
 
     @Option(names = "--size", paramLabel = "SIZE", description = "only lots of this size, for example '#3'")
     private Optional<StockSize> size = Optional.empty();
 
-    @Option(names = "--copies", paramLabel = "N", defaultValue = "1", description = "labels of each lot (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--copies",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "labels of each lot (default: ${DEFAULT-VALUE})")
     private int copies;
 
-    @Option(names = "--used", paramLabel = "CELLS", defaultValue = "", description = "cells of the first sheet already used, for example 1-12,15")
+    @Option(
+            names = "--used",
+            paramLabel = "CELLS",
+            defaultValue = "",
+            description = "cells of the first sheet already used, for example 1-12,15")
     @SuppressWarnings("NullAway.Init")
     private String used;
 
     @Option(names = "--by-column", description = "fill columns before rows")
     private boolean byColumn;
 
-    @Option(names = "--right", paramLabel = "MM", defaultValue = "0", description = "move everything right, against a printer that pulls left")
+    @Option(
+            names = "--right",
+            paramLabel = "MM",
+            defaultValue = "0",
+            description = "move everything right, against a printer that pulls left")
     private double right;
 
     @Option(names = "--down", paramLabel = "MM", defaultValue = "0", description = "move everything down")
     private double down;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE", defaultValue = "labels.pdf", description = "the PDF to write (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            defaultValue = "labels.pdf",
+            description = "the PDF to write (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private Path file;
 

@@ -21,11 +21,19 @@ final class PrintSheetCommand implements Callable<Integer> {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
-    @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "letter", description = "letter or a4 (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            defaultValue = "letter",
+            description = "letter or a4 (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private SheetFormat format;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE", defaultValue = "sheet.pdf", description = "the PDF to write (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            defaultValue = "sheet.pdf",
+            description = "the PDF to write (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private Path file;
 

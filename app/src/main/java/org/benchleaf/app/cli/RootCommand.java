@@ -14,7 +14,8 @@ import picocli.CommandLine.TypeConversionException;
         name = "benchleaf",
         mixinStandardHelpOptions = true,
         version = "Benchleaf 0.1.0",
-        description = "Puts the right plants, correctly named and truthfully described, in front of the right customer.",
+        description =
+                "Puts the right plants, correctly named and truthfully described, in front of the right customer.",
         synopsisSubcommandLabel = "COMMAND")
 public final class RootCommand implements Runnable {
     @Spec
@@ -42,8 +43,12 @@ public final class RootCommand implements Runnable {
     }
 
     private static StockSize size(String text) {
-        return StockSize.read(text).toOptional().orElseThrow(() -> new TypeConversionException(
-                "\"" + text + "\" is no size; write '#3', '19 cm', '2 in cal B&B' or '5-6 ft B&B' (a class is not a gallon)"));
+        return StockSize.read(text)
+                .toOptional()
+                .orElseThrow(
+                        () -> new TypeConversionException(
+                                "\"" + text
+                                        + "\" is no size; write '#3', '19 cm', '2 in cal B&B' or '5-6 ft B&B' (a class is not a gallon)"));
     }
 
     @Override

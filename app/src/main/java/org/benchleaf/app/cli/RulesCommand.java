@@ -27,7 +27,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "rules",
         mixinStandardHelpOptions = true,
-        description = "What states and counties say about selling a plant, by lists that are as old as they say. Exit code 1: it may not be sold there, or that is not clear.")
+        description =
+                "What states and counties say about selling a plant, by lists that are as old as they say. Exit code 1: it may not be sold there, or that is not clear.")
 final class RulesCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -38,7 +39,11 @@ final class RulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..*", paramLabel = "PLANT", description = "a plant key or a name, in the catalog or not")
     private List<String> words = List.of();
 
-    @Option(names = "--ship-to", paramLabel = "STATE", description = "where it is sold or shipped to: PA, Pennsylvania, 'Suffolk County, NY'; without it every place is listed")
+    @Option(
+            names = "--ship-to",
+            paramLabel = "STATE",
+            description =
+                    "where it is sold or shipped to: PA, Pennsylvania, 'Suffolk County, NY'; without it every place is listed")
     private Optional<String> shipTo = Optional.empty();
 
     @Option(names = "--county", paramLabel = "NAME", description = "the county there")
@@ -47,13 +52,22 @@ final class RulesCommand implements Callable<Integer> {
     @Option(names = "--on", paramLabel = "DATE", description = "the day, such as 2027-03-01 (default: today)")
     private Optional<String> on = Optional.empty();
 
-    @Option(names = "--from", paramLabel = "STATE", description = "where it comes from (default: the shop's place in its settings)")
+    @Option(
+            names = "--from",
+            paramLabel = "STATE",
+            description = "where it comes from (default: the shop's place in its settings)")
     private Optional<String> from = Optional.empty();
 
-    @Option(names = "--revision", paramLabel = "N", description = "by the lists as they were at that state of the catalog")
+    @Option(
+            names = "--revision",
+            paramLabel = "N",
+            description = "by the lists as they were at that state of the catalog")
     private Optional<Long> revision = Optional.empty();
 
-    @Option(names = "--load", paramLabel = "FILE", description = "load a list of rules; its columns are described in docs/sale-rules.md")
+    @Option(
+            names = "--load",
+            paramLabel = "FILE",
+            description = "load a list of rules; its columns are described in docs/sale-rules.md")
     private Optional<Path> load = Optional.empty();
 
     @Option(names = "--json", description = "for machines")
@@ -87,18 +101,31 @@ final class RulesCommand implements Callable<Integer> {
         }
         long state = benchleaf.saleRules().load(list).number();
         benchleaf.afterChange();
-        console.out().println(benchleaf.wording().text("rules.loaded", Map.of(
-                "count", benchleaf.wording().count(list.rules().size()),
-                "file", file.toString(),
-                "date", benchleaf.wording().date(list.compiledOn().orElseThrow()),
-                "revision", Long.toString(state))));
+        console.out()
+                .println(benchleaf
+                        .wording()
+                        .text(
+                                "rules.loaded",
+                                Map.of(
+                                        "count",
+                                                benchleaf
+                                                        .wording()
+                                                        .count(list.rules().size()),
+                                        "file", file.toString(),
+                                        "date",
+                                                benchleaf
+                                                        .wording()
+                                                        .date(list.compiledOn().orElseThrow()),
+                                        "revision", Long.toString(state))));
         return ErrorReport.DONE;
     }
 
     private int ask(Benchleaf benchleaf) {
         LocalDate day = on.map(NeedOptions::day).orElse(benchleaf.today());
-        Optional<Destination> origin = from.map(text -> place(text, Optional.empty())).or(benchleaf.settings()::place);
-        SaleRuleService.Said said = benchleaf.saleRules()
+        Optional<Destination> origin =
+                from.map(text -> place(text, Optional.empty())).or(benchleaf.settings()::place);
+        SaleRuleService.Said said = benchleaf
+                .saleRules()
                 .ask(String.join(" ", words), revision.map(CatalogRevision::new), benchleaf.plantFinder());
         RulesText text = new RulesText(benchleaf.wording());
         RulesJson machine = new RulesJson(benchleaf.wording());

@@ -10,7 +10,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "serve", mixinStandardHelpOptions = true, description = "Serves the live pages that printed codes lead to, until it is stopped.")
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = "Serves the live pages that printed codes lead to, until it is stopped.")
 final class ServeCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -18,7 +21,11 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private final WorkspaceOption workspace = new WorkspaceOption();
 
-    @Option(names = "--host", paramLabel = "HOST", defaultValue = "127.0.0.1", description = "where to listen; 0.0.0.0 for every device in the house (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--host",
+            paramLabel = "HOST",
+            defaultValue = "127.0.0.1",
+            description = "where to listen; 0.0.0.0 for every device in the house (default: ${DEFAULT-VALUE})")
     @SuppressWarnings("NullAway.Init")
     private String host;
 
@@ -35,7 +42,9 @@ final class ServeCommand implements Callable<Integer> {
         CountDownLatch stopped = new CountDownLatch(1);
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock);
                 Server server = Server.start(benchleaf, host, port)) {
-            console.out().println("Serving " + benchleaf.settings().shopName() + " at http://" + host + ":" + server.port() + "/ (stop with Ctrl-C)");
+            console.out()
+                    .println("Serving " + benchleaf.settings().shopName() + " at http://" + host + ":" + server.port()
+                            + "/ (stop with Ctrl-C)");
             console.out().flush();
             Runtime.getRuntime().addShutdownHook(new Thread(stopped::countDown));
             stopped.await();

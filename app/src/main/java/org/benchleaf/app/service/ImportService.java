@@ -67,7 +67,8 @@ public final class ImportService {
                 case Reading.Refused<ColumnMap>(Problem problem) -> throw new Refusal(problem);
             };
         } catch (IOException noFile) {
-            throw new Refusal(Problem.of("map.unknown", map).with("accepted", "own-plants, own-stock, usda-characteristics"));
+            throw new Refusal(
+                    Problem.of("map.unknown", map).with("accepted", "own-plants, own-stock, usda-characteristics"));
         }
     }
 

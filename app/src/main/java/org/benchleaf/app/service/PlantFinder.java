@@ -44,7 +44,8 @@ public final class PlantFinder {
             return catalog.plant(key.get()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
         }
         // a name written exactly is found without opening the index
-        Optional<PlantRecord> exact = NameReader.read(text).known().flatMap(book.get()::byName).flatMap(catalog::plant);
+        Optional<PlantRecord> exact =
+                NameReader.read(text).known().flatMap(book.get()::byName).flatMap(catalog::plant);
         if (exact.isPresent() && exact.get().name().toString().equals(text.strip())) {
             return exact.get();
         }
@@ -68,7 +69,9 @@ public final class PlantFinder {
 
     private String candidates(List<NameHit> hits) {
         return hits.stream()
-                .map(hit -> catalog.plant(hit.plant()).map(plant -> plant.name() + " (" + plant.key() + ")").orElse(hit.matched()))
+                .map(hit -> catalog.plant(hit.plant())
+                        .map(plant -> plant.name() + " (" + plant.key() + ")")
+                        .orElse(hit.matched()))
                 .distinct()
                 .collect(Collectors.joining("; "));
     }

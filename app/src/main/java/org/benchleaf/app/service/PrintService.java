@@ -76,7 +76,8 @@ public final class PrintService {
     /// @param priced whether the price is shown
     /// @return pages written
     /// @throws Refusal when a plant has no item of that size
-    public int benchCards(List<PlantRecord> plants, Optional<StockSize> size, boolean priced, CardFormat format, Path file) {
+    public int benchCards(
+            List<PlantRecord> plants, Optional<StockSize> size, boolean priced, CardFormat format, Path file) {
         Map<PlantKey, PlantStock> stock = stockOf(plants);
         List<BenchCard> cards = new ArrayList<>();
         for (PlantRecord plant : plants) {
@@ -97,7 +98,8 @@ public final class PrintService {
             PlantStock own = stockOf(stock, plant);
             own.lots().stream()
                     .filter(lot -> lot.count() > 0)
-                    .filter(lot -> size.isEmpty() || item(own, lot.item()).size().equals(size.get()))
+                    .filter(lot ->
+                            size.isEmpty() || item(own, lot.item()).size().equals(size.get()))
                     .sorted(Comparator.comparing(LotRecord::place).thenComparing(LotRecord::lot))
                     .forEach(lot -> {
                         for (int copy = 0; copy < copies; copy++) {
@@ -106,7 +108,9 @@ public final class PrintService {
                     });
         }
         if (labels.isEmpty()) {
-            throw new Refusal(Problem.of("print.nothing", plants.isEmpty() ? "" : plants.get(0).name().toString()));
+            throw new Refusal(Problem.of(
+                    "print.nothing",
+                    plants.isEmpty() ? "" : plants.get(0).name().toString()));
         }
         return write(file, out -> printer.labels(labels, run, style, out));
     }
@@ -119,7 +123,13 @@ public final class PrintService {
                 .filter(paper -> paper.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(Problem.of("paper.unknown", key)
-                        .with("accepted", String.join(", ", content.papers().stream().map(StockPaper::key).toList()))));
+                        .with(
+                                "accepted",
+                                String.join(
+                                        ", ",
+                                        content.papers().stream()
+                                                .map(StockPaper::key)
+                                                .toList()))));
     }
 
     private Map<PlantKey, PlantStock> stockOf(List<PlantRecord> plants) {
@@ -137,9 +147,17 @@ public final class PrintService {
         return Optional.of(stock.items().stream()
                 .filter(item -> item.size().equals(size.get()))
                 .findFirst()
-                .orElseThrow(() -> new Refusal(Problem.of("item.no-such-size", size.get().toString())
-                        .with("plant", plant.name().toString())
-                        .with("accepted", String.join(", ", stock.items().stream().map(item -> item.size().toString()).distinct().toList())))));
+                .orElseThrow(() ->
+                        new Refusal(Problem.of("item.no-such-size", size.get().toString())
+                                .with("plant", plant.name().toString())
+                                .with(
+                                        "accepted",
+                                        String.join(
+                                                ", ",
+                                                stock.items().stream()
+                                                        .map(item -> item.size().toString())
+                                                        .distinct()
+                                                        .toList())))));
     }
 
     private static ItemRecord item(PlantStock stock, ItemKey key) {

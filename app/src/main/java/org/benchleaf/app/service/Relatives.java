@@ -28,9 +28,11 @@ public final class Relatives {
             if (colon < 0) {
                 continue;
             }
-            Optional<Kinship> kinship = Term.read(Kinship.class, line.substring(0, colon)).toOptional();
+            Optional<Kinship> kinship =
+                    Term.read(Kinship.class, line.substring(0, colon)).toOptional();
             if (kinship.isPresent()
-                    && NameReader.read(line.substring(colon + 1).strip()) instanceof NameReading.Read(var other, var notes)) {
+                    && NameReader.read(line.substring(colon + 1).strip())
+                            instanceof NameReading.Read(var other, var notes)) {
                 relatives.add(new Relative(kinship.get(), other, names.byName(other)));
             }
         }

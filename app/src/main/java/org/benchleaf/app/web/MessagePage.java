@@ -15,12 +15,15 @@ final class MessagePage {
                 h1 { font-weight: 500; }
                 </style></head>
                 <body><h1>%1$s</h1><p>%2$s</p><p><a href="/">%3$s</a></p></body></html>
-                """
-                .formatted(escaped(heading), escaped(text), "What is here now");
+                """.formatted(escaped(heading), escaped(text), "What is here now");
     }
 
     /// For text between tags and in quoted attributes.
     static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;").replace("'", "&#39;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
+                .replace("'", "&#39;");
     }
 }

@@ -32,7 +32,8 @@ final class PlantList {
     String page() {
         Made last = made;
         YearWeek week = YearWeek.of(benchleaf.today());
-        if (!last.revision().equals(benchleaf.catalog().revision()) || !last.week().equals(week)) {
+        if (!last.revision().equals(benchleaf.catalog().revision())
+                || !last.week().equals(week)) {
             last = make(week);
             made = last;
         }
@@ -58,7 +59,11 @@ final class PlantList {
     private void add(List<Line> lines, PlantRecord plant, Map<PlantKey, String> sizes) {
         String free = sizes.get(plant.key());
         if (free != null) {
-            lines.add(new Line(plant.name(), plant.key(), plant.commonName(benchleaf.language()).orElse(""), free));
+            lines.add(new Line(
+                    plant.name(),
+                    plant.key(),
+                    plant.commonName(benchleaf.language()).orElse(""),
+                    free));
         }
     }
 
@@ -74,9 +79,10 @@ final class PlantList {
     private static String row(Line line) {
         StringBuilder name = new StringBuilder();
         for (NamePart part : line.name().parts()) {
-            String text = MessagePage.escaped(
-                    part.type() == NamePart.Type.CULTIVAR ? printed(part.text()) : part.text());
-            name.append(part.spaced() ? " " : "").append(part.type() == NamePart.Type.LATIN ? "<i>" + text + "</i>" : text);
+            String text =
+                    MessagePage.escaped(part.type() == NamePart.Type.CULTIVAR ? printed(part.text()) : part.text());
+            name.append(part.spaced() ? " " : "")
+                    .append(part.type() == NamePart.Type.LATIN ? "<i>" + text + "</i>" : text);
         }
         return "<li><a href=\"/p/%s\">%s</a><small>%s</small><span>%s</span></li>%n"
                 .formatted(line.key(), name, MessagePage.escaped(line.common()), MessagePage.escaped(line.sizes()));
@@ -87,8 +93,7 @@ final class PlantList {
         return "‘" + cultivar.substring(1, cultivar.length() - 1).replace('\'', '’') + "’";
     }
 
-    private static final String HEAD =
-            """
+    private static final String HEAD = """
             <!DOCTYPE html>
             <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
             <title>%1$s: what is here now</title>

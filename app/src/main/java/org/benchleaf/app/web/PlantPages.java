@@ -31,13 +31,17 @@ final class PlantPages {
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
     void page(Context context) {
         String text = context.pathParam("key");
-        Optional<PlantKey> key = ItemKey.read(text).toOptional().map(ItemKey::plant).or(() -> PlantKey.read(text).toOptional());
+        Optional<PlantKey> key = ItemKey.read(text)
+                .toOptional()
+                .map(ItemKey::plant)
+                .or(() -> PlantKey.read(text).toOptional());
         Optional<PlantRecord> plant = key.flatMap(benchleaf.catalog()::plant);
         if (plant.isEmpty()) {
             context.status(404);
             return;
         }
-        PlantStock stock = benchleaf.catalog()
+        PlantStock stock = benchleaf
+                .catalog()
                 .stock(List.of(plant.get().key()))
                 .getOrDefault(plant.get().key(), PlantStock.none(plant.get().key()));
         var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now());

@@ -33,7 +33,10 @@ public final class Server implements AutoCloseable {
             config.routes.head("/", plants::list);
             config.routes.get("/p/{key}", plants::page);
             config.routes.head("/p/{key}", plants::page);
-            config.routes.get("/health", context -> context.result("ok " + benchleaf.catalog().revision().number()));
+            config.routes.get(
+                    "/health",
+                    context -> context.result(
+                            "ok " + benchleaf.catalog().revision().number()));
             config.routes.error(404, plants::notFound);
         });
         try {
@@ -46,7 +49,9 @@ public final class Server implements AutoCloseable {
 
     /// Pages need no script, no frame and nothing from elsewhere; say so, so that nothing smuggled in would run.
     private static void secure(Context context) {
-        context.header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; base-uri 'none'; form-action 'self'; frame-ancestors 'none'");
+        context.header(
+                "Content-Security-Policy",
+                "default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:; base-uri 'none'; form-action 'self'; frame-ancestors 'none'");
         context.header("X-Content-Type-Options", "nosniff");
         context.header("Referrer-Policy", "no-referrer");
         if (context.method() != HandlerType.GET && context.method() != HandlerType.HEAD) {
