@@ -10,6 +10,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -37,15 +41,29 @@ class RulesCommandTest {
                 Euonymus alatus,from memory
                 Euonymus americanus,from memory
                 """);
+        load("load", "stock.csv", """
+                lot,name,size,count
+                L1,Euonymus alatus,#25,12
+                """);
         Run rules = load(
                 "rules",
                 "rules.csv",
                 HEADINGS
                         + "PA-1,,US-PA,Euonymus alatus,Euonymus alata,prohibited,,2025-01-10,,noxious weed,a gazette,2026-11-25\n"
                         + "NY-1,,US-NY,Euonymus alatus,,restricted,,2015-03-10,,label as invasive,a gazette,2026-11-25\n"
-                        + "MA-1,,US-MA,Miscanthus sinensis,,prohibited,2025-12-08,2027-01-01,,,a gazette,2026-11-25\n");
-        assertThat(rules.out()).contains("3 rules loaded");
+                        + "MA-1,,US-MA,Miscanthus sinensis,,prohibited,2025-12-08,2027-01-01,,,a gazette,2026-11-25\n"
+                        + manyStates());
+        assertThat(rules.out()).contains("15 rules loaded");
         assertThat(rules.code()).isZero();
+    }
+
+    /// Twelve more states that prohibit it, with long remarks and a source each.
+    private static String manyStates() {
+        return Arrays.stream("CT DE IN MA MD ME NH NJ OH RI VT WV".split(" "))
+                .map(state -> state + "-1,,US-" + state + ",Euonymus alatus,,prohibited,,2024-01-01,,"
+                        + "a long remark on what the state asks of nurseries and what it lets them do until when,"
+                        + "gazette of " + state + ",2026-11-25\n")
+                .collect(Collectors.joining());
     }
 
     private Run load(String command, String file, String content) throws IOException {
@@ -112,6 +130,23 @@ class RulesCommandTest {
                 .doesNotContain("Euonymus alatus")
                 .contains(CAUTION);
         assertThat(words.out()).contains("Euonymus alatus").contains("label as invasive");
+    }
+
+    @Test
+    void plantRuledInManyStatesStillFitsItsSheet() throws IOException {
+        Path pdf = folder.resolve("sheet.pdf");
+        Run run = run("print", "sheet", "Euonymus alatus", "--out", pdf.toString());
+
+        assertThat(run.err()).isEmpty();
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
+                    .contains("Connecticut, Delaware, Indiana, Massachusetts, Maryland")
+                    .contains("sale prohibited")
+                    .contains("New York: sale restricted since 10 March 2015, label as invasive")
+                    .contains("Local law decides; ask your state department of agriculture.")
+                    .contains("sale rules, list compiled on 2026-11-25")
+                    .contains("Heavy to lift: about 150 lb in #25");
+        }
     }
 
     @Test
