@@ -126,12 +126,12 @@ final class SaleWords {
     String area(RuleArea area) {
         Map<String, List<String>> counties = new LinkedHashMap<>();
         for (Jurisdiction place : area.places()) {
-            String region = place.region()
-                    .map(Region::name)
-                    .orElseGet(() -> words.text("rules.country." + place.country()));
+            String region =
+                    place.region().map(Region::name).orElseGet(() -> words.text("rules.country." + place.country()));
             List<String> within = counties.computeIfAbsent(region, fresh -> new ArrayList<>());
-            if (area.places().stream().noneMatch(other -> other.county().isEmpty()
-                    && other.region().equals(place.region()))) {
+            if (area.places().stream()
+                    .noneMatch(
+                            other -> other.county().isEmpty() && other.region().equals(place.region()))) {
                 place.county().ifPresent(within::add);
             }
         }

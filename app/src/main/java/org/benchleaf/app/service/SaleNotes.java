@@ -19,7 +19,8 @@ import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.rule.RuleMatch;
 import org.benchleaf.shared.rule.SaleStanding;
 
-/// What a sheet says of the law: every rule that holds on its day or is to come, one line for all places that rule alike,
+/// What a sheet says of the law: every rule that holds on its day or is to come, one line for all places that rule
+/// alike,
 /// so that a plant ruled in many states still fits its sheet. The command `rules` tells each with its own source.
 final class SaleNotes {
     /// Longer remarks are left to the command `rules`.
@@ -51,7 +52,8 @@ final class SaleNotes {
         }
         Source source = new Source("sale rules, list compiled on " + rules.compiledOn());
         return alike.entrySet().stream()
-                .sorted(Comparator.comparing((Map.Entry<Kind, List<RuleMatch>> entry) -> entry.getKey().kind())
+                .sorted(Comparator.comparing((Map.Entry<Kind, List<RuleMatch>> entry) ->
+                                entry.getKey().kind())
                         .thenComparing(entry -> entry.getKey().standing())
                         .thenComparing(entry -> entry.getKey().coming()))
                 .map(entry -> note(entry.getKey(), entry.getValue(), source))
@@ -64,8 +66,10 @@ final class SaleNotes {
                 .distinct()
                 .sorted(Comparator.comparing(Jurisdiction::toString))
                 .toList();
-        List<Optional<LocalDate>> days =
-                matches.stream().map(match -> match.dates().saleFrom()).distinct().toList();
+        List<Optional<LocalDate>> days = matches.stream()
+                .map(match -> match.dates().saleFrom())
+                .distinct()
+                .toList();
         List<String> remarks = matches.stream()
                 .map(RuleMatch::notice)
                 .distinct()

@@ -8,6 +8,7 @@ import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
 import org.benchleaf.catalog.model.PlantRecord;
@@ -58,9 +59,8 @@ public final class SaleRuleService {
     public record Said(BotanicalName name, Optional<PlantKey> key, boolean sure, PlantRules rules) {}
 
     /// What the lists say of what a person typed: a key, a name of the catalog, or any other botanical name, which is
-    /// then judged as it is written. For the law a name is never guessed at: a misspelt one is looked up only when
-    no
-    /// list has its genus.
+    /// then judged as it is written. For the law a name is never guessed at: it is looked up as a common or misspelt
+    /// one only when no list has its genus.
     ///
     /// @param at the state of the catalog whose lists are asked; the lists in force when empty
     /// @throws Refusal when no list is loaded, or nothing is known by that name
@@ -72,10 +72,11 @@ public final class SaleRuleService {
         }
         Optional<BotanicalName> written =
                 NameReader.read(text) instanceof NameReading.Read read ? Optional.of(read.name()) : Optional.empty();
+        NameBook names = catalog.names();
         Optional<PlantRecord> exact = PlantKey.read(text)
                 .toOptional()
-                .or(() -> written.flatMap(catalog.names()::byName))
-                .or(() -> catalog.names().bySynonym(text))
+                .or(() -> written.flatMap(names::byName))
+                .or(() -> names.bySynonym(text))
                 .flatMap(view::plant);
         if (exact.isPresent()) {
             return said(exact.get(), true, book);
