@@ -4,10 +4,17 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Set;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
@@ -19,11 +26,15 @@ import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
+import org.benchleaf.render.ReportPages;
 import org.benchleaf.render.WebPages;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.names.NameIndex;
+import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.search.need.NeedReader;
+import org.benchleaf.search.need.PostalZones;
+import org.benchleaf.shared.Problem;
 import org.benchleaf.search.need.Vocabulary;
 import org.jspecify.annotations.Nullable;
 
@@ -94,11 +105,33 @@ public final class Benchleaf implements AutoCloseable {
         return index;
     }
 
-    /// Knows the genera of the catalog, so that "no Thuja" is understood. Costs one pass over the plants: keep it.
+    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood. Costs one
+    /// pass over the plants: keep it.
     public NeedReader needReader() {
         Set<String> genera = new HashSet<>();
-        catalog.view().forEachPlant(plant -> genera.add(plant.name().genus()));
-        return new NeedReader(Vocabulary.english().withGenera(genera), settings.place());
+        Map<String, String> species = new HashMap<>();
+        catalog.view().forEachPlant(plant -> {
+            genera.add(plant.name().genus());
+            SpeciesWords.of(plant).forEach(species::putIfAbsent);
+        });
+        // a language whose words nobody wrote yet is asked in English
+        String own = "words/need_" + settings.language().getLanguage() + ".words";
+        String key = content.find(own).isPresent() ? own : "words/need_en.words";
+        Vocabulary words = Vocabulary.read(content.open(key));
+        return new NeedReader(words.withGenera(genera).withSpecies(species), settings.place(), postalZones());
+    }
+
+    /// The shop's zones by postal code; empty when it has no table.
+    public PostalZones postalZones() {
+        Path file = workspace.postalZonesFile();
+        if (!Files.isRegularFile(file)) {
+            return PostalZones.NONE;
+        }
+        try (Reader table = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            return PostalZones.read(table);
+        } catch (IOException | IllegalArgumentException unreadable) {
+            throw new Refusal(Problem.of("zones.unreadable", file.toString()));
+        }
     }
 
     /// Sale rules: loading lists, and asking them about plants.
@@ -130,8 +163,12 @@ public final class Benchleaf implements AutoCloseable {
         return WebPages.using(content);
     }
 
+    public ReportPages reports() {
+        return ReportPages.using(content);
+    }
+
     public ImportService imports() {
-        return new ImportService(catalog);
+        return new ImportService(catalog, new MapShelf(workspace.mapsFolder()));
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.

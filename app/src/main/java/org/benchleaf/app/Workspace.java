@@ -50,8 +50,18 @@ public record Workspace(Path folder) {
         return folder.resolve("benchleaf.db");
     }
 
+    /// The shop's table of zones by postal code, when it has one.
+    public Path postalZonesFile() {
+        return folder.resolve("postal-zones.csv");
+    }
+
     public Path indexFolder() {
         return folder.resolve("index");
+    }
+
+    /// Column maps that the shop saved under a name.
+    public Path mapsFolder() {
+        return folder.resolve("maps");
     }
 
     /// Files of the shop's own, laid over the built-in content.

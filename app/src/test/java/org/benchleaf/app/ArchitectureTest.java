@@ -30,6 +30,7 @@ class ArchitectureTest {
             "freemarker",
             "com.google.zxing",
             "de.siegmar",
+            "org.dhatim",
             "io.javalin",
             "com.fasterxml");
 

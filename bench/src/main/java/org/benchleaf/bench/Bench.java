@@ -1,21 +1,31 @@
 package org.benchleaf.bench;
 
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.benchleaf.bench.eval.Evaluation;
 
-/// Starts one benchmark.
+/// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
+    private static final String USAGE = "needs N, engines N, cards N, labels N or evaluate [TAXA.csv]";
+
     private Bench() {}
 
     public static void main(String[] arguments) throws IOException {
+        if (arguments.length >= 1 && arguments[0].equals("evaluate")) {
+            Evaluation.run(Arrays.stream(arguments).skip(1).findFirst().map(Path::of), System.out);
+            return;
+        }
         if (arguments.length != 2) {
-            throw new IllegalArgumentException("needs N, cards N or labels N");
+            throw new IllegalArgumentException(USAGE);
         }
         int count = Integer.parseInt(arguments[1]);
         switch (arguments[0]) {
             case "needs" -> NeedBench.run(count, System.out);
+            case "engines" -> EngineBench.run(count, System.out);
             case "cards" -> PrintBench.cards(count, System.out);
             case "labels" -> PrintBench.labels(count, System.out);
-            default -> throw new IllegalArgumentException("needs, cards or labels; got " + arguments[0]);
+            default -> throw new IllegalArgumentException(USAGE + "; got " + arguments[0]);
         }
     }
 }

@@ -52,6 +52,23 @@ public final class Catalog implements AutoCloseable {
         return store.apply(plan);
     }
 
+    /// What applying a plan would change, found by applying it and taking it back; nothing is changed.
+    ///
+    /// @param most how many changed rows are told; the sums count all
+    /// @throws ImportRefused as [#apply]
+    public ImportDiff rehearse(ImportPlan plan, int most) {
+        return store.rehearse(plan, most);
+    }
+
+    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were. The
+    /// state counts on, and counts of lots are put back by entries of the ledger, which only grows.
+    ///
+    /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it; nothing
+    ///     is changed then
+    public UndoneImport undo() {
+        return store.undo();
+    }
+
     /// Loads a list of sale rules in place of the earlier one of the same name; the earlier one is kept.
     ///
     /// Every plant then counts as changed, for each says what the lists hold of it.

@@ -66,14 +66,20 @@ final class WishWords {
     private Map<String, String> values(Wish wish) {
         return switch (wish) {
             case Wish.HardyIn(var zone) -> Map.of("zone", zone.toString());
+            case Wish.BearsHeat(int zone) -> Map.of("zone", Integer.toString(zone));
             case Wish.GrowsIn(var exposure) -> Map.of("exposure", words.term(exposure));
             case Wish.LikesSoil(var moisture) -> Map.of("moisture", words.term(moisture));
             case Wish.LikesTexture(var texture) -> Map.of("texture", words.term(texture));
+            case Wish.GrowsAtPh(int tenths) -> Map.of("ph", ph(tenths));
+            case Wish.NeedsAtMost(var water) -> Map.of("water", words.term(water));
+            case Wish.GrowsAtLeast(var rate) -> Map.of("rate", words.term(rate));
             case Wish.Bears(var stress) -> Map.of("stress", words.term(stress));
             case Wish.LeftAloneBy(var browser) -> Map.of("animal", words.term(browser));
             case Wish.NoTallerThan(int cm) -> Map.of("length", length(cm));
             case Wish.AtLeastTall(int cm) -> Map.of("length", length(cm));
             case Wish.NoWiderThan(int cm) -> Map.of("length", length(cm));
+            case Wish.AtLeastWide(int cm) -> Map.of("length", length(cm));
+            case Wish.AtTenYears(var bound, int cm) -> Map.of("bound", words.term(bound), "length", length(cm));
             case Wish.OfForm(var forms) -> Map.of("forms", words.terms(forms));
             case Wish.OfFoliage(var foliage) -> Map.of("foliage", words.terms(foliage));
             case Wish.OfHabit(var habit) -> Map.of("habit", words.term(habit));
@@ -95,6 +101,10 @@ final class WishWords {
                         "date", words.date(shipment.on()));
             case Wish.NotOfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfGenus(var genus) -> Map.of("genus", genus);
+            case Wish.OfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);
+            case Wish.NotOfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);
+            case Wish.OfSex(var sex) -> Map.of("sex", words.term(sex));
+            case Wish.FruitsAlone() -> Map.of();
             case Wish.InStock stock -> {
                 Map<String, String> values = new HashMap<>(Map.of("count", words.count(stock.count())));
                 stock.size().ifPresent(size -> values.put("size", words.size(size)));
@@ -103,6 +113,10 @@ final class WishWords {
             }
             case Wish.AtMostPrice(var price) -> Map.of("price", words.money(price));
         };
+    }
+
+    private static String ph(int tenths) {
+        return tenths / 10 + "." + tenths % 10;
     }
 
     private String length(int cm) {
@@ -114,6 +128,8 @@ final class WishWords {
         Optional<String> measured = switch (wish) {
             case Wish.NoTallerThan w -> LengthRange.read(stored).toOptional().map(words::length);
             case Wish.AtLeastTall w -> LengthRange.read(stored).toOptional().map(words::length);
+            case Wish.AtLeastWide w -> LengthRange.read(stored).toOptional().map(words::length);
+            case Wish.AtTenYears w -> LengthRange.read(stored).toOptional().map(words::length);
             case Wish.NoWiderThan w -> LengthRange.read(stored).toOptional().map(words::length);
             case Wish.Shows w -> MonthSet.read(stored).toOptional().map(words::months);
             case Wish.AtMostPrice(Money most) ->
@@ -140,6 +156,10 @@ final class WishWords {
             case Reason.Shortfall.HalfZones(int halves) ->
                 counted(halves < 0 ? "short.HalfZones.cold" : "short.HalfZones.warm", Math.abs(halves));
             case Reason.Shortfall.Steps(int steps) -> counted("short.Steps", steps);
+            case Reason.Shortfall.PhTenths(int tenths) ->
+                words.text(
+                        tenths < 0 ? "short.PhTenths.sour" : "short.PhTenths.sweet",
+                        Map.of("ph", ph(Math.abs(tenths))));
             case Reason.Shortfall.Months(int months) -> counted("short.Months", months);
             case Reason.Shortfall.OtherColor(double difference) -> words.text("short.OtherColor");
             case Reason.Shortfall.TooFew(int missing) -> words.text("short.TooFew", Map.of("n", words.count(missing)));

@@ -1,9 +1,12 @@
 package org.benchleaf.search;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.catalog.CatalogRevision;
-import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.search.facet.Facet;
+import org.benchleaf.search.facet.FacetCount;
+import org.benchleaf.search.fit.Loosening;
 
 /// The answer to a need.
 ///
@@ -13,8 +16,9 @@ import org.benchleaf.shared.plant.LifeForm;
 /// @param missNone of these, plants that miss no wish but of which something asked is not known
 /// @param matches the best, best first
 /// @param relaxations what to give up to get how many more, most first; pairs only when no single wish brings any
-/// @param lifeForms how many of the plants that miss nothing are of each life form; a plant may be of
-/// two
+/// @param loosenings by how much to loosen one wish to get how many more, when fewer than twenty plants meet all
+/// @param facets what the answer can be narrowed by: for each value, how many plants miss nothing else that is asked and
+/// have it
 public record NeedAnswer(
         CatalogRevision revision,
         int total,
@@ -22,10 +26,12 @@ public record NeedAnswer(
         int missNone,
         List<Match> matches,
         List<Relaxation> relaxations,
-        Map<LifeForm, Integer> lifeForms) {
+        List<Loosening> loosenings,
+        Map<Facet, List<FacetCount>> facets) {
     public NeedAnswer {
         matches = List.copyOf(matches);
         relaxations = List.copyOf(relaxations);
-        lifeForms = Map.copyOf(lifeForms);
+        loosenings = List.copyOf(loosenings);
+        facets = Collections.unmodifiableMap(facets);
     }
 }

@@ -1,5 +1,7 @@
 package org.benchleaf.search;
 
+import java.util.Set;
+import org.benchleaf.search.facet.Facet;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
@@ -10,11 +12,13 @@ import org.benchleaf.shared.need.Need;
 /// @param now the week in which "in stock" is meant
 /// @param skip how many of the best answers to leave out, 0 or more: earlier pages
 /// @param limit how many to give, 1 to 1000
-public record NeedQuery(Need need, String words, YearWeek now, int skip, int limit) {
+/// @param facets what to count
+public record NeedQuery(Need need, String words, YearWeek now, int skip, int limit, Set<Facet> facets) {
     public static final int MOST_WISHES = 31;
 
     public NeedQuery {
         words = words.strip();
+        facets = Set.copyOf(facets);
         if (need.wishes().size() > MOST_WISHES) {
             throw new IllegalArgumentException("a need holds at most " + MOST_WISHES + " wishes; got "
                     + need.wishes().size());
@@ -28,5 +32,14 @@ public record NeedQuery(Need need, String words, YearWeek now, int skip, int lim
     /// The first twenty answers to a need.
     public static NeedQuery of(Need need, YearWeek now) {
         return new NeedQuery(need, "", now, 0, 20);
+    }
+
+    /// With the usual facets.
+    public NeedQuery(Need need, String words, YearWeek now, int skip, int limit) {
+        this(need, words, now, skip, limit, Facet.USUAL);
+    }
+
+    public NeedQuery counting(Set<Facet> others) {
+        return new NeedQuery(need, words, now, skip, limit, others);
     }
 }

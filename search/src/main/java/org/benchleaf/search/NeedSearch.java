@@ -3,6 +3,9 @@ package org.benchleaf.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
@@ -30,9 +33,10 @@ public final class NeedSearch {
     /// Plants known to miss a fixed wish are left out. A plant that sold out or was retired since the index caught
     /// up moves down or leaves; one that came in since may be missed until the index has caught up.
     public NeedAnswer answer(NeedQuery query) {
+        index.freshen();
         // as many again are proposed as asked for, in place of those that turn out to be gone
         int asked = query.skip() + query.limit();
-        Proposal proposal = index.propose(query.need(), query.words(), query.now(), asked + query.limit());
+        Proposal proposal = index.propose(query.need(), query.words(), query.facets(), query.now(), asked + query.limit());
         List<PlantKey> keys = proposal.best();
         List<Match> matches = new ArrayList<>();
         int next = Math.min(query.skip(), keys.size());
@@ -49,7 +53,26 @@ public final class NeedSearch {
                 proposal.tally().missNone(),
                 matches,
                 Relaxation.of(query.need(), proposal.tally()),
-                proposal.lifeForms());
+                proposal.loosenings(),
+                proposal.facets());
+    }
+
+    /// Why a plant is among the answers, or is not: "why not this one?". Its reasons, and its place when it has one.
+    ///
+    /// @return empty when there is no such plant
+    public Optional<Why> why(NeedQuery query, PlantKey plant) {
+        Map<PlantKey, PlantRecord> plants = catalog.plants(List.of(plant));
+        return Optional.ofNullable(plants.get(plant)).map(record -> {
+            PlantStock stock = catalog.stock(List.of(plant)).getOrDefault(plant, PlantStock.none(plant));
+            Fit fit = judge.fit(query.need(), record, stock, query.now());
+            Proposal proposal =
+                    index.propose(query.need(), query.words(), Set.of(), query.now(), Why.FARTHEST_PLACE);
+            int at = proposal.best().indexOf(plant);
+            return new Why(
+                    new Match(record, stock, fit),
+                    at < 0 ? OptionalInt.empty() : OptionalInt.of(at + 1),
+                    proposal.tally().total());
+        });
     }
 
     private List<Match> judged(NeedQuery query, List<PlantKey> keys) {

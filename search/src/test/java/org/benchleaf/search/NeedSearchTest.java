@@ -9,17 +9,23 @@ import static org.benchleaf.search.Plants.plant;
 import static org.benchleaf.search.Plants.stock;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.search.facet.Facet;
+import org.benchleaf.search.facet.FacetCount;
 import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.need.EnglishWords;
+import org.benchleaf.search.need.NeedReader;
+import org.benchleaf.search.need.NeedReading;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
-import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.stock.StockSize;
 import org.junit.jupiter.api.AfterEach;
@@ -84,7 +90,7 @@ class NeedSearchTest {
         assertThat(answer.total()).isEqualTo(3);
         assertThat(answer.meetAll()).isEqualTo(1);
         assertThat(answer.matches().getFirst().fit().meetsAll()).isTrue();
-        assertThat(answer.lifeForms()).isEqualTo(Map.of(LifeForm.SHRUB, 1));
+        assertThat(answer.facets().get(Facet.KIND)).containsExactly(new FacetCount("shrub", 1));
     }
 
     @Test
@@ -133,12 +139,51 @@ class NeedSearchTest {
     }
 
     @Test
+    void answersASentence() {
+        NeedReading reading =
+                new NeedReader(EnglishWords.read()).read("red stems in winter, zone 5", LocalDate.of(2026, 11, 25));
+        NeedAnswer sentence = new NeedSearch(catalog, index).answer(NeedQuery.of(reading.need(), NOW));
+        assertThat(sentence.matches()).isNotEmpty();
+        assertThat(sentence.matches().getFirst().fit().reasons()).hasSize(2);
+    }
+
+    @Test
+    void findsWhatCameInWithinASecondThoughNobodySaidThatItChanged() throws InterruptedException {
+        NeedSearch search = new NeedSearch(catalog, index);
+        NeedQuery query = NeedQuery.of(Need.of(new Wish.InStock(70, Optional.empty(), Optional.empty())), NOW);
+        assertThat(search.answer(query).meetAll()).isZero();
+        catalog.put(stock(3, "#7, 80"));
+        long until = System.nanoTime() + 1_000_000_000L;
+        while (search.answer(query).meetAll() == 0 && System.nanoTime() < until) {
+            Thread.sleep(20);
+        }
+        assertThat(search.answer(query).meetAll()).isEqualTo(1);
+    }
+
+    @Test
+    void tellsWhyAPlantIsAnAnswerAndWhyItIsNone() {
+        NeedSearch search = new NeedSearch(catalog, index);
+        NeedQuery query = NeedQuery.of(Need.of(SHADE), NOW);
+        List<Integer> places = List.of(1, 2, 3, 4).stream()
+                .map(serial -> search.why(query, PlantKey.ofSerial(serial)).orElseThrow().place().orElseThrow())
+                .toList();
+        assertThat(places).containsExactlyInAnyOrder(1, 2, 3, 4);
+        Need without = Need.of(new Wish.NotOfGenus("Itea"));
+        Why why = search.why(NeedQuery.of(without, NOW), PlantKey.ofSerial(1)).orElseThrow();
+        assertThat(why.place()).isEmpty();
+        assertThat(why.keptOutBy(without)).hasSize(1);
+        assertThat(search.why(query, PlantKey.ofSerial(999))).isEmpty();
+    }
+
+    @Test
     void answersAnEmptyCatalogAndAnEmptyNeed() {
         assertThat(serials(answer())).containsExactly(1, 2, 3, 4);
         InMemoryCatalogView empty = new InMemoryCatalogView();
         try (PlantIndex none = PlantIndex.open(folder.resolve("none"), empty)) {
-            assertThat(new NeedSearch(empty, none).answer(NeedQuery.of(Need.of(SHADE), NOW)))
-                    .isEqualTo(new NeedAnswer(empty.revision(), 0, 0, 0, List.of(), List.of(), Map.of()));
+            assertThat(new NeedSearch(empty, none)
+                            .answer(NeedQuery.of(Need.of(SHADE), NOW).counting(Set.of())))
+                    .isEqualTo(new NeedAnswer(
+                            empty.revision(), 0, 0, 0, List.of(), List.of(), List.of(), Map.of()));
         }
     }
 

@@ -19,8 +19,10 @@ import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Creature;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.Habit;
+import org.benchleaf.shared.plant.GrowthRate;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
 import org.benchleaf.shared.rule.Destination;
@@ -28,6 +30,7 @@ import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.SoilTexture;
+import org.benchleaf.shared.site.WaterNeed;
 import org.benchleaf.shared.stock.StockSize;
 
 /// Needs at random, the same for the same seed, of every kind of wish.
@@ -54,7 +57,7 @@ public final class RandomNeeds {
     }
 
     public Wish wish() {
-        return switch (random.nextInt(23)) {
+        return switch (random.nextInt(31)) {
             case 0 -> new Wish.HardyIn(new HardinessZone(6 + random.nextInt(10)));
             case 1 -> new Wish.GrowsIn(pick(Exposure.values()));
             case 2 -> new Wish.LikesSoil(pick(Moisture.values()));
@@ -79,7 +82,16 @@ public final class RandomNeeds {
                         1 + random.nextInt(60),
                         maybe(StockSize.read("#3").orThrow()),
                         maybe(new YearWeek(2027, 1 + random.nextInt(30))));
-            case 20 -> shipTo();
+            case 20 -> new Wish.BearsHeat(1 + random.nextInt(12));
+            case 21 -> new Wish.GrowsAtPh(45 + random.nextInt(40));
+            case 22 -> new Wish.NeedsAtMost(pick(WaterNeed.values()));
+            case 23 -> new Wish.GrowsAtLeast(pick(GrowthRate.values()));
+            case 24 -> new Wish.AtLeastWide(30 + random.nextInt(300));
+            case 25 -> new Wish.AtTenYears(pick(Wish.Bound.values()), 30 + random.nextInt(300));
+            case 26 ->
+                random.nextBoolean() ? new Wish.OfSpecies("Acer", "rubra") : new Wish.NotOfSpecies("Buxus", "alba");
+            case 27 -> random.nextBoolean() ? new Wish.FruitsAlone() : new Wish.OfSex(pick(Sex.values()));
+            case 28 -> shipTo();
             default -> new Wish.Shows(pick(Season.values()), maybe(months()), maybe(pick(ColorFamily.values())));
         };
     }

@@ -114,6 +114,14 @@ public final class RandomWorld {
         texts.put("spread", "30-50 cm|60-90 cm|120-180 cm|300-400 cm");
         texts.put("life_form", "shrub|tree|conifer|perennial; groundcover|shrub; groundcover|grass|fern");
         texts.put("foliage", "deciduous|evergreen|semi-evergreen|herbaceous");
+        texts.put("heat_zone", "1-8|4-9|3-6");
+        texts.put("soil_ph", "4.5-6.5|6.0-8.0|5.5-7.0");
+        texts.put("water_need", "low|medium|high");
+        texts.put("growth_rate", "slow|medium|fast");
+        texts.put("height_10yr", "20-40 cm|60-90 cm|150-158 cm|183-244 cm");
+        texts.put("spread_10yr", "30-50 cm|60-90 cm|120-180 cm");
+        texts.put("sex", "male|female|dioecious");
+        texts.put("self_fertile", "yes|no|partly");
         texts.put("habit", "columnar|rounded|spreading|upright");
         texts.put("stem_note", "peeling bark|corky wings");
         texts.put("fragrance", "none|light|strong");

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
 import org.benchleaf.app.Settings;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantStock;
@@ -12,28 +14,52 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.search.Match;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.Relaxation;
+import org.benchleaf.search.fit.Loosening;
 import org.benchleaf.search.need.NeedReading;
+import org.benchleaf.search.need.Note;
+import org.benchleaf.search.need.OtherReading;
 import org.benchleaf.search.need.Understood;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Reason;
+import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.stock.Availability;
 
 /// An answer as JSON; the shape is described in `docs/need-queries.md`.
 public final class AnswerJson {
-    private final ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private final ObjectMapper mapper = new ObjectMapper();
     private final Wording wording;
     private final Settings settings;
 
     public AnswerJson(Wording wording, Settings settings) {
+        this(wording, settings, true);
+    }
+
+    /// @param indented on many lines, for people to read
+    public AnswerJson(Wording wording, Settings settings, boolean indented) {
+        if (indented) {
+            mapper.enable(SerializationFeature.INDENT_OUTPUT);
+        }
         this.wording = wording;
         this.settings = settings;
     }
 
-    public String text(NeedReading reading, NeedAnswer answer, YearWeek now) {
+    /// @param wishes those of the sentence and others, in the order of the reasons
+    public String text(
+            String sentence, NeedReading reading, List<WeighedWish> wishes, NeedAnswer answer, YearWeek now) {
         ObjectNode root = mapper.createObjectNode();
+        root.put("need", sentence);
         root.put("revision", answer.revision().number());
+        ArrayNode asked = root.putArray("wishes");
+        for (WeighedWish wish : wishes) {
+            asked.addObject()
+                    .put("kind", wish.wish().getClass().getSimpleName())
+                    .put("text", wording.wish(wish.wish()))
+                    .put("weight", wish.weight())
+                    .put("fixed", wish.fixed())
+                    .put("freed", wish.freed());
+        }
         ArrayNode understood = root.putArray("understood");
         for (Understood one : reading.understood()) {
             understood
@@ -45,6 +71,16 @@ public final class AnswerJson {
         }
         ArrayNode notUnderstood = root.putArray("notUnderstood");
         reading.notUnderstood().forEach(notUnderstood::add);
+        ArrayNode others = root.putArray("otherReadings");
+        for (OtherReading other : reading.others()) {
+            ArrayNode meant = others.addObject().put("words", other.words()).putArray("wishes");
+            other.wishes().forEach(wish -> meant.add(wording.wish(wish)));
+        }
+        ArrayNode notes = root.putArray("notes");
+        for (Note note : reading.notes()) {
+            notes.add(wording.text(
+                    "need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
+        }
         root.put("total", answer.total());
         root.put("meetAll", answer.meetAll());
         root.put("missNone", answer.missNone());
@@ -57,6 +93,15 @@ public final class AnswerJson {
             relaxation.giveUp().forEach(wish -> giveUp.add(wording.wish(wish)));
             node.put("more", relaxation.more());
         }
+        ArrayNode loosenings = root.putArray("loosenings");
+        for (Loosening loosening : answer.loosenings()) {
+            loosenings
+                    .addObject()
+                    .put("wish", wording.wish(loosening.wish()))
+                    .put("to", wording.wish(loosening.loosened()))
+                    .put("more", loosening.more());
+        }
+        root.set("facets", FacetsCommand.json(answer.facets()));
         try {
             return mapper.writeValueAsString(root);
         } catch (JsonProcessingException impossible) {

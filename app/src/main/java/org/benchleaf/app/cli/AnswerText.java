@@ -15,7 +15,9 @@ import org.benchleaf.search.Match;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.Relaxation;
 import org.benchleaf.search.need.NeedReading;
+import org.benchleaf.search.fit.Loosening;
 import org.benchleaf.search.need.Note;
+import org.benchleaf.search.need.OtherReading;
 import org.benchleaf.search.need.Understood;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Reason;
@@ -47,8 +49,10 @@ final class AnswerText {
         for (Match match : answer.matches()) {
             place++;
             out.println();
-            writeMatch(place, match, now, out);
+            out.print(pad(place + ".", 3) + " ");
+            writeMatch(match, now, out);
         }
+        writeLoosenings(answer, out);
         shipped(wishes, answer).ifPresent(compiledOn -> {
             out.println();
             out.println(wording.saleCaution(compiledOn));
@@ -65,6 +69,19 @@ final class AnswerText {
         }
     }
 
+    private void writeLoosenings(NeedAnswer answer, PrintWriter out) {
+        if (!answer.loosenings().isEmpty()) {
+            out.println();
+            out.println(wording.text("answer.loosen"));
+        }
+        for (Loosening loosening : answer.loosenings()) {
+            out.println("  " + wording.text("answer.loosened", Map.of(
+                    "wish", wording.wish(loosening.wish()),
+                    "to", wording.wish(loosening.loosened()),
+                    "more", wording.count(loosening.more()))));
+        }
+    }
+
     /// When the lists were compiled by which a wish to ship was judged; empty when nothing was to be shipped.
     private static Optional<LocalDate> shipped(List<WeighedWish> wishes, NeedAnswer answer) {
         return wishes.stream().anyMatch(wish -> wish.wish() instanceof Wish.ShipTo)
@@ -75,11 +92,8 @@ final class AnswerText {
                 : Optional.empty();
     }
 
-    private void writeReading(NeedReading reading, List<WeighedWish> wishes, PrintWriter out) {
-        int widest = reading.understood().stream()
-                .mapToInt(one -> one.words().length())
-                .max()
-                .orElse(0);
+    void writeReading(NeedReading reading, List<WeighedWish> wishes, PrintWriter out) {
+        int widest = reading.understood().stream().mapToInt(one -> one.words().length()).max().orElse(0);
         for (Understood one : reading.understood()) {
             out.println("  " + pad(one.words(), widest) + "  →  " + wish(one.wish()));
         }
@@ -89,6 +103,10 @@ final class AnswerText {
         for (Note note : reading.notes()) {
             out.println("  "
                     + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
+        }
+        for (OtherReading other : reading.others()) {
+            String meant = other.wishes().stream().map(wording::wish).collect(Collectors.joining(" + "));
+            out.println("  " + wording.text("answer.other", Map.of("words", other.words(), "wish", meant)));
         }
         if (!reading.notUnderstood().isEmpty()) {
             out.println("  "
@@ -103,14 +121,19 @@ final class AnswerText {
         if (wish.fixed()) {
             return wording.text("answer.fixed", Map.of("wish", text));
         }
+        if (wish.freed()) {
+            return wording.text("answer.freed", Map.of("wish", text));
+        }
+        if (wish.weight() > 1) {
+            return wording.text("answer.heavy", Map.of("wish", text));
+        }
         return wish.weight() < 1 ? wording.text("answer.light", Map.of("wish", text)) : text;
     }
 
-    private void writeMatch(int place, Match match, YearWeek now, PrintWriter out) {
+    void writeMatch(Match match, YearWeek now, PrintWriter out) {
         PlantRecord plant = match.plant();
-        String common =
-                plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
-        out.println(pad(place + ".", 3) + " " + plant.name() + common + "  [" + plant.key() + "]");
+        String common = plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
+        out.println(plant.name() + common + "  [" + plant.key() + "]");
         // two wishes met by one fact, such as both ends of a height, are said once
         match.fit().reasons().stream().map(this::reason).distinct().forEach(out::println);
         out.println("    " + stock(match.stock(), now));

@@ -17,6 +17,7 @@ import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
@@ -94,7 +95,7 @@ final class DemoCommand implements Callable<Integer> {
         int plants = 0;
         int lots = 0;
         try (Catalog catalog = Catalog.create(workspace.database())) {
-            ImportService imports = new ImportService(catalog);
+            ImportService imports = new ImportService(catalog, new MapShelf(workspace.mapsFolder()));
             for (String file : DemoCatalog.plantFiles()) {
                 plants += load(imports, file, ColumnMaps.ownPlants()).plants().size();
             }

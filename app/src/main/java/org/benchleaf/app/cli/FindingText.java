@@ -36,6 +36,16 @@ final class FindingText {
                         "findings", wording.count(findings.size()))));
     }
 
+    /// A line of a preview: `!` for a row that is refused, `?` for what is doubtful, `·` for a row passed over.
+    String marked(Finding finding) {
+        String mark = switch (finding.outcome()) {
+            case ROW_LEFT_OUT -> "! ";
+            case PASSED_OVER -> "· ";
+            case KEPT, CELL_LEFT_OUT -> "? ";
+        };
+        return mark + line(finding);
+    }
+
     String line(Finding finding) {
         String outcome = wording.text("load.outcome."
                 + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));

@@ -27,15 +27,14 @@ final class LoadCommand implements Callable<Integer> {
     @Mixin
     private final WorkspaceOption workspace = new WorkspaceOption();
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV files, in the order in which they are loaded")
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV files or workbooks (.xlsx), in the order in which they are loaded")
     private List<Path> files = List.of();
 
-    @Option(
-            names = "--map",
-            paramLabel = "MAP",
-            description =
-                    "own-plants, own-stock, usda-characteristics, or the file of a saved map (default: chosen by the headings)")
-    private Optional<String> map = Optional.empty();
+    @Mixin
+    private final MapOptions maps = new MapOptions();
+
+    @Option(names = "--json", description = "answer in JSON, one object a file")
+    private boolean json;
 
     @Option(names = "--dry-run", description = "only say what would be done")
     private boolean dryRun;
@@ -68,9 +67,15 @@ final class LoadCommand implements Callable<Integer> {
 
     private int load(Benchleaf benchleaf, Path file) {
         ImportService imports = benchleaf.imports();
-        ImportPlan plan = imports.plan(file, map);
-        new FindingText(benchleaf.wording()).write(plan, most, console.out());
+        ImportPlan plan = imports.plan(file, maps.map(), maps.sheet(), new Progress(console.err(), benchleaf.wording())::rows);
         boolean blocked = plan.plants().size() + plan.lots().size() < plan.rows() && !leaveOut;
+        if (json) {
+            Optional<Long> revision =
+                    dryRun || blocked ? Optional.empty() : Optional.of(imports.apply(plan).number());
+            console.out().println(ImportJson.loaded(plan, revision, benchleaf.wording()));
+            return plan.findings().isEmpty() && !blocked ? ErrorReport.DONE : ErrorReport.FINDINGS;
+        }
+        new FindingText(benchleaf.wording()).write(plan, most, console.out());
         if (dryRun) {
             console.out().println(benchleaf.wording().text("load.dry-run"));
         } else if (blocked) {

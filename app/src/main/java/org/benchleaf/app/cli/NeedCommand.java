@@ -1,17 +1,22 @@
 package org.benchleaf.app.cli;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.Refusal;
 import org.benchleaf.search.NeedAnswer;
-import org.benchleaf.search.NeedQuery;
-import org.benchleaf.search.need.NeedReading;
+import org.benchleaf.search.NeedSearch;
+import org.benchleaf.search.facet.Facet;
+import org.benchleaf.search.need.NeedReader;
+import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.measure.YearWeek;
-import org.benchleaf.shared.need.Need;
-import org.benchleaf.shared.need.WeighedWish;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -29,7 +34,7 @@ final class NeedCommand implements Callable<Integer> {
     private final WorkspaceOption workspace = new WorkspaceOption();
 
     @Mixin
-    private final NeedOptions options = new NeedOptions();
+    private final NeedParameters need = new NeedParameters();
 
     @Parameters(
             arity = "0..*",
@@ -37,18 +42,14 @@ final class NeedCommand implements Callable<Integer> {
             description = "the need in plain words, for example \"fall color zone 6 shade under 5 ft, 40 in #3\"")
     private List<String> words = List.of();
 
-    @Option(
-            names = "--limit",
-            paramLabel = "N",
-            defaultValue = "10",
-            description = "how many plants (default: ${DEFAULT-VALUE})")
-    private int limit;
-
-    @Option(names = "--skip", paramLabel = "N", defaultValue = "0", description = "leave out the first so many")
-    private int skip;
-
-    @Option(names = "--json", description = "for machines")
+    @Option(names = "--json", description = "for machines; with --batch one answer a line")
     private boolean json;
+
+    @Option(names = "--csv", description = "one line a plant, for a spreadsheet")
+    private boolean csv;
+
+    @Option(names = "--batch", paramLabel = "FILE", description = "answer every line of a file as a need of its own; options hold for all of them")
+    private Optional<Path> batch = Optional.empty();
 
     NeedCommand(Console console, Clock clock) {
         this.console = console;
@@ -57,19 +58,46 @@ final class NeedCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        List<String> sentences = batch.map(NeedCommand::lines).orElseGet(() -> List.of(String.join(" ", words)));
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            NeedReading reading = benchleaf.needReader().read(String.join(" ", words), benchleaf.today());
-            List<WeighedWish> wishes = new ArrayList<>(reading.need().wishes());
-            wishes.addAll(options.wishes(benchleaf.today(), benchleaf.settings().place()));
-            YearWeek week = YearWeek.of(benchleaf.today());
-            NeedAnswer answer = benchleaf.needSearch().answer(new NeedQuery(new Need(wishes), "", week, skip, limit));
-            if (json) {
-                console.out()
-                        .println(new AnswerJson(benchleaf.wording(), benchleaf.settings()).text(reading, answer, week));
-            } else {
-                new AnswerText(benchleaf.wording()).write(reading, wishes, answer, skip, week, console.out());
+            NeedReader reader = benchleaf.needReader();
+            NeedSearch search = benchleaf.needSearch();
+            AnswerCsv sheet = new AnswerCsv(benchleaf.wording());
+            if (csv) {
+                console.out().println(sheet.headings());
+            }
+            for (String sentence : sentences) {
+                NeedParameters.Asked asked = need.asked(benchleaf, reader, sentence, Facet.USUAL);
+                write(benchleaf, sentence, asked, search.answer(asked.query()), sheet);
             }
         }
         return ErrorReport.DONE;
+    }
+
+    private void write(
+            Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, NeedAnswer answer, AnswerCsv sheet) {
+        YearWeek week = asked.query().now();
+        if (csv) {
+            sheet.lines(sentence, asked.query().skip(), answer, week).forEach(console.out()::println);
+        } else if (json) {
+            AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), batch.isEmpty());
+            console.out().println(writer.text(sentence, asked.reading(), asked.wishes(), answer, week));
+        } else {
+            if (batch.isPresent()) {
+                console.out().println("## " + sentence);
+            }
+            new AnswerText(benchleaf.wording())
+                    .write(asked.reading(), asked.wishes(), answer, asked.query().skip(), week, console.out());
+        }
+    }
+
+    private static List<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file, StandardCharsets.UTF_8).stream()
+                    .filter(line -> !line.isBlank())
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new Refusal(Problem.of("batch.unreadable", file.toString()));
+        }
     }
 }

@@ -30,7 +30,13 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new DemoCommand(console, clock));
         command.addSubcommand(new NewCommand(console));
         command.addSubcommand(new LoadCommand(console, clock));
+        command.addSubcommand(new PreviewCommand(console, clock));
+        command.addSubcommand(new UndoCommand(console, clock));
+        command.addSubcommand(new MapCommand(console, clock));
         command.addSubcommand(new NeedCommand(console, clock));
+        command.addSubcommand(new WhyCommand(console, clock));
+        command.addSubcommand(new FacetsCommand(console, clock));
+        command.addSubcommand(new ZonesCommand(console, clock));
         command.addSubcommand(new PlantCommand(console, clock));
         command.addSubcommand(new NameCommand(console, clock));
         command.addSubcommand(new RulesCommand(console, clock));

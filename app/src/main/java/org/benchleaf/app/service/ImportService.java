@@ -1,46 +1,48 @@
 package org.benchleaf.app.service;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.benchleaf.app.Refusal;
+import java.util.function.LongConsumer;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
+import org.benchleaf.catalog.ImportDiff;
+import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.catalog.intake.ColumnMap;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.ImportPlanner;
-import org.benchleaf.catalog.intake.MapFile;
 import org.benchleaf.catalog.intake.MapProposal;
 import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
-import org.benchleaf.shared.Problem;
-import org.benchleaf.shared.Reading;
 import org.benchleaf.shared.fact.Source;
 
-/// Loads spreadsheets: chooses the column map, plans, and applies the plan when nothing stands against it.
+/// Loads spreadsheets: chooses the column map, plans, shows what would change, applies, and takes back.
 public final class ImportService {
     private static final List<ColumnMap> OWN = List.of(ColumnMaps.ownPlants(), ColumnMaps.ownStock());
+    /// Rows whose contents say what the columns are.
+    private static final int SAMPLE = 300;
 
     private final Catalog catalog;
+    private final MapShelf maps;
 
-    public ImportService(Catalog catalog) {
+    public ImportService(Catalog catalog, MapShelf maps) {
         this.catalog = catalog;
+        this.maps = maps;
     }
 
     /// Works out what loading a file would do.
     ///
-    /// @param map the id of a map that comes with the program, or the path of a saved one; without it the catalog's
-    ///     own
-    ///     format is used when the headings are its own, else a map is proposed from them
-    public ImportPlan plan(Path file, Optional<String> map) {
-        try (Sheet sheet = SheetReader.open(file)) {
-            ColumnMap columns = map.isPresent() ? named(map.get()) : fitting(sheet);
-            return ImportPlanner.plan(sheet, columns, catalog.names());
+    /// @param map the name of a saved map or of one that comes with the program, or the path of a file; without it the
+    ///     catalog's own format is used when the headings are its own, else a map is proposed
+    /// @param sheet of a workbook; without it the first
+    /// @param progress hears how many rows are read
+    public ImportPlan plan(Path file, Optional<String> map, Optional<String> sheet, LongConsumer progress) {
+        ColumnMap columns = map.isPresent() ? maps.named(map.get()) : fitting(file, sheet);
+        try (Sheet rows = SheetReader.open(file, sheet)) {
+            return ImportPlanner.plan(rows, columns, catalog.names(), progress);
         }
     }
 
@@ -51,42 +53,50 @@ public final class ImportService {
         }
     }
 
+    /// What the columns of a file seem to mean, by their headings and contents.
+    public ColumnMap propose(Path file, Optional<String> sheet, String name) {
+        try (Sheet rows = SheetReader.open(file, sheet)) {
+            List<List<String>> sample =
+                    rows.rows().limit(SAMPLE).map(row -> row.cells()).toList();
+            return MapProposal.of(name, rows.headings(), sample, new Source(rows.file()));
+        }
+    }
+
+    /// The headings of a file.
+    public List<String> headings(Path file, Optional<String> sheet) {
+        try (Sheet rows = SheetReader.open(file, sheet)) {
+            return rows.headings();
+        }
+    }
+
+    /// What applying a plan would change; nothing is changed.
+    public ImportDiff rehearse(ImportPlan plan, int most) {
+        return catalog.rehearse(plan, most);
+    }
+
     /// Applies a plan as a whole or not at all.
     public CatalogRevision apply(ImportPlan plan) {
         return catalog.apply(plan);
     }
 
-    private static ColumnMap named(String map) {
-        Optional<ColumnMap> known = known(map);
-        if (known.isPresent()) {
-            return known.get();
-        }
-        try {
-            return switch (MapFile.read(Files.readString(Path.of(map)))) {
-                case Reading.Read<ColumnMap>(ColumnMap columns) -> columns;
-                case Reading.Refused<ColumnMap>(Problem problem) -> throw new Refusal(problem);
-            };
-        } catch (IOException noFile) {
-            throw new Refusal(
-                    Problem.of("map.unknown", map).with("accepted", "own-plants, own-stock, usda-characteristics"));
-        }
+    /// Takes the newest import back.
+    public UndoneImport undo() {
+        return catalog.undo();
     }
 
-    private static Optional<ColumnMap> known(String id) {
-        return switch (id) {
-            case "own-plants" -> Optional.of(ColumnMaps.ownPlants());
-            case "own-stock" -> Optional.of(ColumnMaps.ownStock());
-            case "usda-characteristics" -> Optional.of(ColumnMaps.usdaCharacteristics());
-            default -> Optional.empty();
-        };
+    public MapShelf maps() {
+        return maps;
     }
 
     /// The own format whose headings the sheet's all are; else a proposal.
-    private static ColumnMap fitting(Sheet sheet) {
-        Set<String> headings = new HashSet<>(sheet.headings());
+    private ColumnMap fitting(Path file, Optional<String> sheet) {
+        Set<String> headings;
+        try (Sheet rows = SheetReader.open(file, sheet)) {
+            headings = new HashSet<>(rows.headings());
+        }
         return OWN.stream()
                 .filter(map -> map.headings().containsAll(headings))
                 .findFirst()
-                .orElseGet(() -> MapProposal.of("proposed", sheet.headings(), new Source(sheet.file())));
+                .orElseGet(() -> propose(file, sheet, "proposed"));
     }
 }

@@ -4,9 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 
 /// The column maps that come with the program.
 public final class ColumnMaps {
+    private static final List<String> IDS =
+            List.of("own-plants", "own-stock", "usda-characteristics", "landscape-taxa");
+
     private ColumnMaps() {}
 
     /// The catalog's own format for plants, described in `docs/spreadsheet.md`.
@@ -22,6 +27,21 @@ public final class ColumnMaps {
     /// Characteristics of USDA PLANTS, one row a taxon.
     public static ColumnMap usdaCharacteristics() {
         return load("usda-characteristics");
+    }
+
+    /// Landscape taxa with zones, sizes in feet, light, bloom and deer rating, one row a taxon.
+    public static ColumnMap landscapeTaxa() {
+        return load("landscape-taxa");
+    }
+
+    /// The names of the maps that come with the program.
+    public static List<String> ids() {
+        return IDS;
+    }
+
+    /// The map of this name.
+    public static Optional<ColumnMap> byId(String id) {
+        return IDS.contains(id) ? Optional.of(load(id)) : Optional.empty();
     }
 
     private static ColumnMap load(String id) {

@@ -12,6 +12,8 @@ public record Finding(Place place, Problem problem, Outcome outcome) {
     public enum Outcome {
         /// Loaded as it stands; someone should look at it.
         KEPT,
+        /// The row is none of the list, a total or a repetition; nothing of the list is lost with it.
+        PASSED_OVER,
         /// Loaded without this cell.
         CELL_LEFT_OUT,
         /// Not loaded. In a plan with such a finding nothing is applied unless the person allows it.

@@ -8,7 +8,7 @@ import org.benchleaf.catalog.CatalogRevision;
 /// @param file the name of the spreadsheet
 /// @param base the state of the catalog it was worked out against; applying it to a later one is refused
 /// @param rank how much the file's facts count beside others: the higher is chosen, of equals the newer
-/// @param rows how many rows were read, the heading not counted
+/// @param rows how many rows were read; the heading, totals and repetitions not counted
 /// @param plants what it says of plants, in the order of rows
 /// @param lots what it says of lots, in the order of rows
 /// @param findings what a person should know, in the order of rows

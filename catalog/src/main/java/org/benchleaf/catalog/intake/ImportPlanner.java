@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.shared.Problem;
 
@@ -18,6 +19,13 @@ public final class ImportPlanner {
     /// @param book what the catalog holds now
     /// @throws SheetException when the file turns out to be broken on the way
     public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book) {
+        return plan(sheet, map, book, count -> {});
+    }
+
+    /// The same, telling how many rows are read.
+    ///
+    /// @param progress is called after each row with their number
+    public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book, LongConsumer progress) {
         MappedHeadings headings = new MappedHeadings(sheet.file(), sheet.headings(), map);
         List<Finding> findings = new ArrayList<>(sheet.findings());
         findings.addAll(headings.findings());
@@ -25,15 +33,24 @@ public final class ImportPlanner {
         List<LotDraft> lots = new ArrayList<>();
         PlantRows plantRows = new PlantRows(map, headings, book);
         StockRows stockRows = new StockRows(headings, book);
+        RowFilter filter = new RowFilter();
         boolean toldNameless = false;
         long count = 0;
         Iterator<RawRow> rows = sheet.rows().iterator();
         while (rows.hasNext()) {
             RawRow row = rows.next();
-            count++;
             if (!headings.isComplete()) {
+                count++;
                 continue;
             }
+            Optional<Problem> over = filter.passedOver(row, headings.field(row, Fields.NAME));
+            if (over.isPresent()) {
+                Place place = new Place(sheet.file(), row.number(), Optional.empty());
+                findings.add(new Finding(place, over.get(), Finding.Outcome.PASSED_OVER));
+                continue;
+            }
+            count++;
+            progress.accept(count);
             RowNotes notes = new RowNotes(sheet.file(), row);
             Optional<String> nameless = headings.textWithoutHeading(row);
             if (nameless.isPresent() && !toldNameless) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.catalog.model.Attributes;
@@ -68,6 +69,10 @@ public final class MapProposal {
             key: plant key
             """);
 
+    /// What stands under a heading that spans two columns.
+    private static final Set<String> SPAN_ENDS =
+            Set.of("min", "max", "from", "to", "low", "high", "start", "end", "color", "months", "zone", "time");
+
     private MapProposal() {}
 
     /// @param id a name for the map
@@ -81,6 +86,72 @@ public final class MapProposal {
             column(rows, heading).filter(column -> taken.add(column.field())).ifPresent(columns::add);
         }
         return new ColumnMap(id, rows, ImportPlan.Rank.REFERENCE, Optional.of(source), columns, Set.of());
+    }
+
+    /// The same with the contents of the first rows: they say what columns are whose headings say nothing, and where
+    /// lengths lack a unit.
+    ///
+    /// @param sample rows, each with a cell for every heading
+    public static ColumnMap of(String id, List<String> headings, List<List<String>> sample, Source source) {
+        List<List<String>> cells = new ArrayList<>();
+        for (int column = 0; column < headings.size(); column++) {
+            int at = column;
+            cells.add(sample.stream().map(row -> row.get(at)).toList());
+        }
+        RowKind rows = looksLikeStock(headings) || !namesPlants(headings) && ContentGuess.looksLikeStock(cells)
+                ? RowKind.STOCK
+                : RowKind.PLANTS;
+        Map<Integer, Column> found = new TreeMap<>();
+        Set<String> taken = new HashSet<>();
+        for (int column = 0; column < headings.size(); column++) {
+            int at = column;
+            column(rows, headings.get(column))
+                    .filter(each -> taken.add(each.field()))
+                    .map(each -> withUnit(each, cells.get(at)))
+                    .ifPresent(each -> found.put(at, each));
+        }
+        for (int column = 0; column < headings.size(); column++) {
+            String heading = headings.get(column);
+            if (!found.containsKey(column) && !heading.isEmpty()) {
+                int at = column;
+                ContentGuess.field(rows, cells.get(column), taken)
+                        .filter(taken::add)
+                        .ifPresent(field -> found.put(at, withUnit(Column.of(heading, field), cells.get(at))));
+            }
+        }
+        return new ColumnMap(
+                id, rows, ImportPlan.Rank.REFERENCE, Optional.of(source), List.copyOf(found.values()), Set.of());
+    }
+
+    private static Column withUnit(Column column, List<String> cells) {
+        boolean length = column.field().startsWith("height") || column.field().startsWith("spread");
+        if (!length || column.unit().isPresent() || !ContentGuess.areBareNumbers(cells)) {
+            return column;
+        }
+        return new Column(
+                column.headings(),
+                column.field(),
+                column.required(),
+                Optional.of("ft"),
+                column.language(),
+                column.join(),
+                column.words(),
+                column.cases(),
+                column.everyCase(),
+                "the file gives no unit; feet were taken");
+    }
+
+    private static boolean namesPlants(List<String> headings) {
+        return headings.stream()
+                .flatMap(heading -> column(RowKind.PLANTS, heading).stream())
+                .anyMatch(column -> Attributes.byId(column.field()).isPresent());
+    }
+
+    /// Whether a text is a heading of some list.
+    static boolean isHeading(String text) {
+        return column(RowKind.PLANTS, text).isPresent()
+                || column(RowKind.STOCK, text).isPresent()
+                || SPAN_ENDS.contains(Headings.folded(text));
     }
 
     private static boolean looksLikeStock(List<String> headings) {

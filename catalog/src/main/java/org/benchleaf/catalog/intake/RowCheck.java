@@ -17,12 +17,20 @@ final class RowCheck {
         this.headings = headings;
     }
 
-    RawRow row(long number, List<String> fields) {
+    RawRow row(RowSource.SourceRow source) {
+        long number = source.number();
+        List<String> fields = source.cells();
         List<Finding> findings = new ArrayList<>();
         List<String> cells = new ArrayList<>();
         for (int at = 0; at < headings.size(); at++) {
             String cell = at < fields.size() ? fields.get(at).strip() : "";
             cells.add(letters(cell, new Place(file, number, Optional.of(headings.get(at))), findings));
+        }
+        for (RowSource.CellNote note : source.notes()) {
+            if (note.column() < headings.size()) {
+                Place place = new Place(file, number, Optional.of(headings.get(note.column())));
+                findings.add(new Finding(place, note.problem(), note.outcome()));
+            }
         }
         shape(number, fields).ifPresent(findings::add);
         return new RawRow(number, cells, findings);
@@ -40,7 +48,7 @@ final class RowCheck {
             return Optional.of(
                     new Finding(place, Problem.of("row.quotes", fields.get(0)), Finding.Outcome.ROW_LEFT_OUT));
         }
-        if (fields.size() < headings.size()) {
+        if (fields.size() < headings.size() && delimiter != SheetReader.NONE) {
             return Optional.of(
                     new Finding(place, counted("row.short", fields.size(), fields.get(0)), Finding.Outcome.KEPT));
         }

@@ -1,8 +1,5 @@
 package org.benchleaf.catalog.intake;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -12,49 +9,37 @@ import java.util.Optional;
 import java.util.Spliterators;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
-import org.benchleaf.shared.Problem;
 
 /// An open file of rows. Its rows are read once, one after the other; close it after use.
 public final class Sheet implements AutoCloseable {
     private final String file;
     private final char delimiter;
-    private final CsvReader<CsvRecord> reader;
-    private final Iterator<CsvRecord> records;
-    private final List<String> headings;
+    private final RowSource source;
+    private final HeadingRows below;
     private final List<Finding> findings;
     private final RowCheck check;
-    private long number;
 
-    Sheet(String file, char delimiter, CsvReader<CsvRecord> reader, boolean declared, List<Finding> ofFile) {
+    Sheet(String file, char delimiter, RowSource source, List<Finding> ofFile) {
         this.file = file;
         this.delimiter = delimiter;
-        this.reader = reader;
-        this.records = reader.iterator();
+        this.source = source;
+        this.below = new HeadingRows(file, source);
         this.findings = new ArrayList<>(ofFile);
-        if (declared) {
-            next();
-        }
-        Optional<CsvRecord> heading = next();
-        while (heading.filter(Sheet::isBlank).isPresent()) {
-            heading = next();
-        }
-        this.headings = heading.map(
-                        row -> row.getFields().stream().map(String::strip).toList())
-                .orElseThrow(() -> new SheetException(Problem.of("file.empty", file)));
-        this.check = new RowCheck(file, delimiter, headings);
+        findings.addAll(below.findings());
+        this.check = new RowCheck(file, delimiter, below.headings());
     }
 
-    /// The file's name, without folders.
+    /// The file's name, without folders; of a workbook with several sheets the sheet's name after it.
     public String file() {
         return file;
     }
 
     /// The headings in the order of columns; an empty text where a column has none.
     public List<String> headings() {
-        return headings;
+        return below.headings();
     }
 
-    /// What parts the cells: `,`, `;`, tab or `|`.
+    /// What parts the cells: `,`, `;`, tab or `|`; a zero character for a workbook.
     public char delimiter() {
         return delimiter;
     }
@@ -66,10 +51,10 @@ public final class Sheet implements AutoCloseable {
 
     /// The rows below the heading; empty ones are passed over, and count as a spreadsheet counts them.
     ///
-    /// @throws SheetException from the stream, when a quote is opened and never closed
+    /// @throws SheetException from the stream, when a quote is opened and never closed or a workbook is broken
     public Stream<RawRow> rows() {
         Iterator<RawRow> rows = new Iterator<>() {
-            private Optional<RawRow> ahead = advance();
+            private Optional<RawRow> ahead = below.next().map(check::row);
 
             @Override
             public boolean hasNext() {
@@ -79,42 +64,17 @@ public final class Sheet implements AutoCloseable {
             @Override
             public RawRow next() {
                 RawRow row = ahead.orElseThrow();
-                ahead = advance();
+                ahead = below.next().map(check::row);
                 return row;
             }
         };
         return StreamSupport.stream(Spliterators.spliteratorUnknownSize(rows, 0), false);
     }
 
-    private Optional<RawRow> advance() {
-        Optional<CsvRecord> record = next();
-        while (record.filter(Sheet::isBlank).isPresent()) {
-            record = next();
-        }
-        return record.map(fields -> check.row(number, fields.getFields()));
-    }
-
-    private Optional<CsvRecord> next() {
-        try {
-            if (!records.hasNext()) {
-                return Optional.empty();
-            }
-            number++;
-            return Optional.of(records.next());
-        } catch (CsvParseException | UncheckedIOException broken) {
-            throw new SheetException(
-                    Problem.of("file.quotes", file).with("row", Long.toString(Math.max(1, number))), broken);
-        }
-    }
-
-    private static boolean isBlank(CsvRecord row) {
-        return row.getFields().stream().allMatch(String::isBlank);
-    }
-
     @Override
     public void close() {
         try {
-            reader.close();
+            source.close();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -15,12 +15,20 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.shared.Problem;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.ReadingOptions;
 
-/// Opens files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well), whatever program
+/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well), whatever program
 /// wrote
 /// them: UTF-8, UTF-16 or Windows-1252.
 public final class SheetReader {
+    /// Stands for the delimiter of a workbook, which has none.
+    static final char NONE = '\0';
+
     private static final int HEAD = 32 * 1024;
+    /// A workbook of 200,000 rows has about a tenth of it.
+    private static final long MOST_BYTES = 300_000_000;
+    private static final ReadingOptions WITH_FORMATS = new ReadingOptions(true, true);
 
     private SheetReader() {}
 
@@ -28,12 +36,31 @@ public final class SheetReader {
     ///
     /// @throws SheetException when it is not there, is a folder, a workbook or empty
     public static Sheet open(Path path) {
+        return open(path, Optional.empty());
+    }
+
+    /// Opens a file.
+    ///
+    /// @param name of the sheet of a workbook; without it the first visible one
+    /// @throws SheetException when it is not there, is a folder or empty, has no such sheet or is a broken workbook
+    public static Sheet open(Path path, Optional<String> name) {
         String file = Optional.ofNullable(path.getFileName()).orElse(path).toString();
         if (Files.isDirectory(path)) {
             throw new SheetException(Problem.of("file.directory", file));
         }
         if (!Files.exists(path)) {
             throw new SheetException(Problem.of("file.missing", file));
+        }
+        try {
+            if (isWorkbook(() -> Files.newInputStream(path))) {
+                if (Files.size(path) > MOST_BYTES) {
+                    throw new SheetException(Problem.of("file.large", file)
+                            .with("most", Long.toString(MOST_BYTES / 1_000_000)));
+                }
+                return workbook(file, () -> new ReadableWorkbook(path.toFile(), WITH_FORMATS), name);
+            }
+        } catch (IOException unreadable) {
+            throw new SheetException(Problem.of("file.unreadable", file), unreadable);
         }
         return open(file, () -> Files.newInputStream(path));
     }
@@ -44,7 +71,30 @@ public final class SheetReader {
     /// @throws SheetException when it is a workbook or empty
     public static Sheet open(String file, byte[] content) {
         byte[] bytes = content.clone();
+        try {
+            if (isWorkbook(() -> new ByteArrayInputStream(bytes))) {
+                return workbook(
+                        file,
+                        () -> new ReadableWorkbook(new ByteArrayInputStream(bytes), WITH_FORMATS),
+                        Optional.empty());
+            }
+        } catch (IOException impossible) {
+            throw new SheetException(Problem.of("file.unreadable", file), impossible);
+        }
         return open(file, () -> new ByteArrayInputStream(bytes));
+    }
+
+    /// A zip archive; whether it holds a workbook is found out on opening it.
+    private static boolean isWorkbook(ByteSource source) throws IOException {
+        try (InputStream in = source.open()) {
+            byte[] start = in.readNBytes(4);
+            return start.length == 4 && start[0] == 'P' && start[1] == 'K' && start[2] == 3 && start[3] == 4;
+        }
+    }
+
+    private static Sheet workbook(String file, WorkbookRows.WorkbookSource source, Optional<String> name) {
+        WorkbookRows.Opened opened = WorkbookRows.open(file, source, name);
+        return sheet(opened.file(), NONE, opened.rows(), opened.findings());
     }
 
     private static Sheet open(String file, ByteSource source) {
@@ -64,22 +114,26 @@ public final class SheetReader {
                     .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                     .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                     .ofCsvRecord(text(source, encoding));
-            boolean declared =
-                    Delimiters.isDeclaration(head.lines().findFirst().orElse("").strip());
-            return sheet(file, delimiter, rows, declared, findings(file, encoding));
+            CsvRows lines = new CsvRows(file, rows);
+            if (Delimiters.isDeclaration(head.lines().findFirst().orElse("").strip())) {
+                lines.next();
+            }
+            return sheet(file, delimiter, lines, findings(file, encoding));
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);
         }
     }
 
     /// A file that is refused at its heading is closed again.
-    private static Sheet sheet(
-            String file, char delimiter, CsvReader<CsvRecord> rows, boolean declared, List<Finding> findings)
-            throws IOException {
+    private static Sheet sheet(String file, char delimiter, RowSource rows, List<Finding> findings) {
         try {
-            return new Sheet(file, delimiter, rows, declared, findings);
+            return new Sheet(file, delimiter, rows, findings);
         } catch (SheetException refused) {
-            rows.close();
+            try {
+                rows.close();
+            } catch (IOException alsoBroken) {
+                refused.addSuppressed(alsoBroken);
+            }
             throw refused;
         }
     }

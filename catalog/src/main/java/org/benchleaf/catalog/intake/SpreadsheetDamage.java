@@ -1,5 +1,6 @@
 package org.benchleaf.catalog.intake;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +16,9 @@ final class SpreadsheetDamage {
             Pattern.compile("(" + MONTHS + ")[a-z]*\\.?[- ](\\d{1,2})", Pattern.CASE_INSENSITIVE);
     private static final Pattern ISO = Pattern.compile("(?:19|20)\\d\\d-(\\d{2})-(\\d{2})(?:[T ]00:00(?::00)?)?");
     private static final Pattern SLASHED = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(?:\\d\\d|\\d{4})");
+    /// Days from 2015 to 2044, as a workbook counts them: what is left of a date whose format was lost.
+    private static final Pattern SERIAL = Pattern.compile("(4[2-9]\\d{3}|5[0-2]\\d{3})(?:\\.0+)?");
+    private static final LocalDate FIRST_DAY = LocalDate.of(1899, 12, 30);
     private static final Pattern POWER = Pattern.compile("\\d(?:[.,]\\d+)?E\\+\\d+", Pattern.CASE_INSENSITIVE);
     private static final Pattern ERROR = Pattern.compile("#(?:N/A|REF!|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!|#+)");
 
@@ -48,6 +52,11 @@ final class SpreadsheetDamage {
             if (date.matches()) {
                 return Optional.of(Integer.parseInt(date.group(1)) + "-" + Integer.parseInt(date.group(2)));
             }
+        }
+        Matcher serial = SERIAL.matcher(cell);
+        if (serial.matches()) {
+            LocalDate day = FIRST_DAY.plusDays(Long.parseLong(serial.group(1)));
+            return Optional.of(day.getMonthValue() + "-" + day.getDayOfMonth());
         }
         return Optional.empty();
     }

@@ -27,6 +27,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// out when it is not understood: a promise must not rest on a guess.
 final class StockRows {
     private static final int MOST = 10_000_000;
+    private static final int MOST_DIGITS = 12;
     private static final Currency USUAL = Currency.getInstance("USD");
 
     private final MappedHeadings headings;
@@ -56,7 +57,7 @@ final class StockRows {
                 : needed(row, Fields.READY_WEEK, YearWeek.read(headings.field(row, Fields.READY_WEEK)), notes);
         Optional<Money> price = wanted(row, Fields.PRICE, Money.read(headings.field(row, Fields.PRICE), USUAL), notes);
         Optional<LocalDate> seenOn = wanted(row, Fields.SEEN_ON, day(headings.field(row, Fields.SEEN_ON)), notes);
-        Optional<Gtin> gtin = wanted(row, Fields.GTIN, Gtin.read(headings.field(row, Fields.GTIN)), notes);
+        Optional<Gtin> gtin = gtin(row, notes);
         Set<Condition> conditions = conditions(row, notes);
         if (notes.isLeftOut() || plant.isEmpty() || size.isEmpty() || form.isEmpty() || count.isEmpty()) {
             return Optional.empty();
@@ -77,12 +78,40 @@ final class StockRows {
                 gtin));
     }
 
+    private Optional<Gtin> gtin(RawRow row, RowNotes notes) {
+        String cell = headings.field(row, Fields.GTIN);
+        Reading<Gtin> reading = Gtin.read(cell);
+        Optional<GtinCells.Repaired> repaired =
+                reading.refusal().isPresent() ? GtinCells.repaired(cell) : Optional.empty();
+        if (repaired.isPresent()) {
+            notes.kept(headings.heading(Fields.GTIN), repaired.get().how());
+            return repaired.map(GtinCells.Repaired::gtin);
+        }
+        return wanted(row, Fields.GTIN, reading, notes);
+    }
+
+    /// `12` where the catalog has `0012`: a spreadsheet program takes zeros away.
+    private void hasItsZeros(String lot, RowNotes notes) {
+        if (!lot.matches("\\d{1,9}") || book.hasLot(lot)) {
+            return;
+        }
+        for (int length = lot.length() + 1; length <= MOST_DIGITS; length++) {
+            String padded = "0".repeat(length - lot.length()) + lot;
+            if (book.hasLot(padded)) {
+                notes.rowLeftOut(
+                        headings.heading(Fields.LOT), Problem.of("lot.zeros", lot).with("other", padded));
+                return;
+            }
+        }
+    }
+
     private void isNewLot(String lot, RowNotes notes) {
         if (lot.isEmpty()) {
             notes.rowLeftOut(
                     headings.heading(Fields.LOT), Problem.of("cell.empty", lot).with("field", Fields.LOT));
             return;
         }
+        hasItsZeros(lot, notes);
         Long first = rowByLot.putIfAbsent(lot, notes.row());
         if (first != null) {
             notes.rowLeftOut(

@@ -53,7 +53,16 @@ final class Database implements AutoCloseable {
         return run(writer, work);
     }
 
+    /// Does the work as [#write] would and takes everything back: what it returns is all that is left of it.
+    <T> T rehearse(Work<T> work) {
+        return run(writer, work, false);
+    }
+
     private <T> T run(Connections connections, Work<T> work) {
+        return run(connections, work, true);
+    }
+
+    private <T> T run(Connections connections, Work<T> work, boolean keep) {
         if (closed.get()) {
             throw new IllegalStateException("the catalog is closed");
         }
@@ -63,9 +72,11 @@ final class Database implements AutoCloseable {
             try {
                 connection.setAutoCommit(false);
                 T result = work.in(new Session(connection));
-                connection.commit();
-                connection.setAutoCommit(true);
-                whole = true;
+                if (keep) {
+                    connection.commit();
+                    connection.setAutoCommit(true);
+                    whole = true;
+                }
                 return result;
             } finally {
                 if (whole || takenBack(connection)) {

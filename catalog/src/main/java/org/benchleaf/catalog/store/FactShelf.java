@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// What all sources state of one plant, and which is chosen: the highest rank, of equals the newest.
 ///
@@ -39,6 +40,11 @@ final class FactShelf {
     void put(String attribute, int source, Row row) {
         byAttribute.computeIfAbsent(attribute, id -> new HashMap<>()).put(source, row);
         before.put(new Place(attribute, source), row);
+    }
+
+    /// A row as it is stored; empty when there was none.
+    Optional<Row> before(String attribute, int source) {
+        return Optional.ofNullable(before.get(new Place(attribute, source)));
     }
 
     /// A source states a value; saying the same again is nothing new.

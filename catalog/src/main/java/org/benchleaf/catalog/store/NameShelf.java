@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /// The common names and synonyms of one plant, and what an import makes of them.
@@ -31,6 +32,16 @@ final class NameShelf {
     void put(Id id, Row row) {
         now.put(id, row);
         before.put(id, row);
+    }
+
+    /// A row as it is stored; empty when there was none.
+    Optional<Row> before(Id id) {
+        return Optional.ofNullable(before.get(id));
+    }
+
+    /// How many rows there are now.
+    int size() {
+        return now.size();
     }
 
     /// @param source who is written beside a name that is new; one that is there keeps its own

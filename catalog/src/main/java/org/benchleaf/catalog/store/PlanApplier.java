@@ -10,13 +10,35 @@ import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.shared.Problem;
 
-/// Applies a whole plan inside one transaction: plants, then stock, then the news of both.
+/// Applies a whole plan inside one transaction: plants, then stock, then the news of both, then how to take it back.
 final class PlanApplier {
     private PlanApplier() {}
 
     /// @return the state it made; the state it found when nothing was different
     /// @throws ImportRefused when the catalog is no longer the plan's base, or a row contradicts it
     static CatalogRevision apply(Session session, ImportPlan plan, Instant now) throws SQLException {
+        long number = session.number("SELECT COALESCE(MAX(id), 0) + 1 FROM import");
+        CatalogRevision reached;
+        boolean changed;
+        try (UndoLog log = new UndoLog(session, number)) {
+            reached = write(session, plan, now, log);
+            changed = !log.isEmpty();
+        }
+        session.execute(
+                "INSERT INTO import (id, file, row_count, findings, revision, applied_at, changed, last_entry)"
+                        + " VALUES (?, ?, ?, ?, ?, ?, ?, (SELECT COALESCE(MAX(entry), 0) FROM ledger))",
+                number,
+                plan.file(),
+                plan.rows(),
+                plan.findings().size(),
+                reached.number(),
+                now.toString(),
+                changed ? 1 : 0);
+        return reached;
+    }
+
+    /// Writes the rows of a plan and tells each one that is different.
+    static CatalogRevision write(Session session, ImportPlan plan, Instant now, ChangeLog log) throws SQLException {
         CatalogRevision found = State.revision(session);
         if (!found.equals(plan.base())) {
             throw new ImportRefused(Problem.of("import.stale", plan.file())
@@ -26,28 +48,14 @@ final class PlanApplier {
         CatalogRevision next = new CatalogRevision(found.number() + 1);
         PlantResolver plants = new PlantResolver(session, plan);
         Map<Integer, PlantEdit> edits = plants.resolve(plan.plants());
-        Set<Integer> plantNews = new PlantWriter(session, plan, next.number()).write(edits.values());
-        Set<Integer> stockNews = new StockWriter(session, plan, plants, next.number(), now).write();
+        Set<Integer> plantNews = new PlantWriter(session, plan, next.number(), log).write(edits.values());
+        Set<Integer> stockNews = new StockWriter(session, plan, plants, next.number(), now, log).write();
+        if (plantNews.isEmpty() && stockNews.isEmpty()) {
+            return found;
+        }
         ChangeFeed.record(session, plantNews, Change.Kind.PLANT, next);
         ChangeFeed.record(session, stockNews, Change.Kind.STOCK, next);
-        boolean same = plantNews.isEmpty() && stockNews.isEmpty();
-        CatalogRevision reached = same ? found : next;
-        if (!same) {
-            State.advance(session, next, now);
-        }
-        recordImport(session, plan, reached, now);
-        return reached;
-    }
-
-    private static void recordImport(Session session, ImportPlan plan, CatalogRevision reached, Instant now)
-            throws SQLException {
-        session.execute(
-                "INSERT INTO import (id, file, row_count, findings, revision, applied_at)"
-                        + " VALUES ((SELECT COALESCE(MAX(id), 0) + 1 FROM import), ?, ?, ?, ?, ?)",
-                plan.file(),
-                plan.rows(),
-                plan.findings().size(),
-                reached.number(),
-                now.toString());
+        State.advance(session, next, now);
+        return next;
     }
 }

@@ -16,9 +16,13 @@ final class PlantEdit {
     /// The rows about it, in their order.
     final List<PlantDraft> drafts = new ArrayList<>();
 
+    /// Whether the import that brought it was taken back; a row that names it brings it again, under its old key.
+    final boolean withdrawn;
+
     BotanicalName name;
 
-    PlantEdit(int serial, PlantKey key, Optional<BotanicalName> stored, BotanicalName name) {
+    PlantEdit(int serial, PlantKey key, Optional<BotanicalName> stored, BotanicalName name, boolean withdrawn) {
+        this.withdrawn = withdrawn;
         this.serial = serial;
         this.key = key;
         this.stored = stored;
@@ -27,6 +31,11 @@ final class PlantEdit {
 
     boolean isNew() {
         return stored.isEmpty();
+    }
+
+    /// Whether nothing of it was in the catalog before: all its rows come and go with it.
+    boolean isFresh() {
+        return isNew() || withdrawn;
     }
 
     /// The plain name it had and has no longer.

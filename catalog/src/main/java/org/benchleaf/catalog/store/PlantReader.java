@@ -28,8 +28,9 @@ import org.benchleaf.shared.rule.PlantRules;
 final class PlantReader {
     /// A cultivar inherits from its taxon, and a taxon below species from its species: two levels and no more.
     private static final String PLANTS = "SELECT p.*, t.serial AS taxon_serial, t.plant_key AS taxon_key,"
-            + " s.serial AS above_serial FROM plant p LEFT JOIN plant t ON t.name = p.taxon_name"
-            + " LEFT JOIN plant s ON s.name = t.taxon_name WHERE p.plant_key IN (<keys>)";
+            + " s.serial AS above_serial FROM plant p LEFT JOIN plant t ON t.name = p.taxon_name AND t.withdrawn = 0"
+            + " LEFT JOIN plant s ON s.name = t.taxon_name AND s.withdrawn = 0"
+            + " WHERE p.withdrawn = 0 AND p.plant_key IN (<keys>)";
 
     private static final String NAMES = "SELECT plant, kind, language, text, source FROM plant_name"
             + " WHERE plant IN (<keys>) ORDER BY plant, kind, language, name_rank DESC, place, text, source";

@@ -53,7 +53,8 @@ final class PlantResolver {
             BotanicalName name = NameColumns.read(row);
             PlantKey key = new PlantKey(row.getString("plant_key"));
             if (!byKey.containsKey(key)) {
-                byKey.put(key, new PlantEdit(row.getInt("serial"), key, Optional.of(name), name));
+                byKey.put(key, new PlantEdit(
+                                row.getInt("serial"), key, Optional.of(name), name, row.getInt("withdrawn") == 1));
             }
         });
     }
@@ -86,7 +87,7 @@ final class PlantResolver {
 
     private PlantEdit named(PlantKey key, BotanicalName name) {
         PlantEdit edit =
-                byKey.computeIfAbsent(key, given -> new PlantEdit(nextSerial++, given, Optional.empty(), name));
+                byKey.computeIfAbsent(key, given -> new PlantEdit(nextSerial++, given, Optional.empty(), name, false));
         edit.name = name;
         return edit;
     }
@@ -117,7 +118,7 @@ final class PlantResolver {
                 checkKeysFrom(serial);
             }
             if (!keysTaken.contains(key) && !keysOfPlan.contains(key)) {
-                PlantEdit edit = new PlantEdit(serial, key, Optional.empty(), name);
+                PlantEdit edit = new PlantEdit(serial, key, Optional.empty(), name, false);
                 byKey.put(key, edit);
                 byName.put(name.toString(), edit);
                 return edit;

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.catalog.intake.ImportPlan;
@@ -51,21 +52,25 @@ final class PlantWriter {
     private static final String NO_NAME =
             "DELETE FROM plant_name" + " WHERE plant = ? AND kind = ? AND language = ? AND text = ? AND source = ?";
 
+    private static final String BRING_BACK = "UPDATE plant SET withdrawn = 0 WHERE serial = ?";
+
     private final Session session;
     private final SourceIds sources;
     private final Source file;
     private final int rank;
     private final long revision;
+    private final ChangeLog log;
     private final Set<Integer> changed = new HashSet<>();
     /// Those whose cultivars have news too.
     private final Set<Integer> factsChanged = new HashSet<>();
 
-    PlantWriter(Session session, ImportPlan plan, long revision) throws SQLException {
+    PlantWriter(Session session, ImportPlan plan, long revision, ChangeLog log) throws SQLException {
         this.session = session;
         this.sources = new SourceIds(session);
         this.file = new Source(plan.file());
         this.rank = plan.rank() == ImportPlan.Rank.OWN ? 1 : 0;
         this.revision = revision;
+        this.log = log;
     }
 
     /// Writes the plants' rows.
@@ -105,8 +110,14 @@ final class PlantWriter {
             }
         }
         try (Batch insert = new Batch(session, NEW_PLANT);
-                Batch rename = new Batch(session, RENAME)) {
+                Batch rename = new Batch(session, RENAME);
+                Batch bringBack = new Batch(session, BRING_BACK)) {
             for (PlantEdit edit : edits) {
+                if (edit.withdrawn) {
+                    bringBack.add(edit.serial);
+                    changed.add(edit.serial);
+                    factsChanged.add(edit.serial);
+                }
                 if (!edit.named()) {
                     continue;
                 }
@@ -115,6 +126,7 @@ final class PlantWriter {
                     insert.add(with(with(name, edit.key), edit.serial));
                 } else {
                     rename.add(with(name, edit.serial));
+                    log.add(RowChange.renamed(edit));
                 }
                 changed.add(edit.serial);
                 factsChanged.add(edit.serial);
@@ -156,6 +168,9 @@ final class PlantWriter {
                             row.rank(),
                             row.entered(),
                             row.chosen() ? 1 : 0);
+                    if (!edit.isFresh()) {
+                        log.add(RowChange.fact(edit.serial, fact, shelf.before(fact.attribute(), fact.source())));
+                    }
                     changed.add(edit.serial);
                     factsChanged.add(edit.serial);
                 }
@@ -201,6 +216,7 @@ final class PlantWriter {
                 for (NameShelf.Id id : shelf.removed()) {
                     remove.add(edit.serial, id.kind(), id.language(), id.text(), id.source());
                     changed.add(edit.serial);
+                    log.add(RowChange.name(edit.serial, id, shelf.before(id), Optional.empty()));
                 }
                 for (Map.Entry<NameShelf.Id, NameShelf.Row> entry :
                         shelf.changed().entrySet()) {
@@ -208,6 +224,12 @@ final class PlantWriter {
                     NameShelf.Row row = entry.getValue();
                     write.add(edit.serial, id.kind(), id.language(), id.text(), id.source(), row.rank(), row.place());
                     changed.add(edit.serial);
+                    if (!edit.isFresh()) {
+                        log.add(RowChange.name(edit.serial, id, shelf.before(id), Optional.of(row)));
+                    }
+                }
+                if (edit.isFresh()) {
+                    log.add(RowChange.plant(edit, shelf.size()));
                 }
             }
         }

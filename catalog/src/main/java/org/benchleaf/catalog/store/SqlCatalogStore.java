@@ -11,8 +11,10 @@ import java.util.List;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.ImportDiff;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.StockLedger;
+import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.shared.Problem;
@@ -122,6 +124,22 @@ public final class SqlCatalogStore implements AutoCloseable {
     /// @throws ImportRefused when the plan cannot be applied
     public CatalogRevision apply(ImportPlan plan) {
         return database.write(session -> PlanApplier.apply(session, plan, clock.instant()));
+    }
+
+    /// What a plan would change; nothing is changed.
+    ///
+    /// @param most how many changed rows are told
+    public ImportDiff rehearse(ImportPlan plan, int most) {
+        return database.rehearse(session -> {
+            DiffCollector collector = new DiffCollector(most);
+            PlanApplier.write(session, plan, clock.instant(), collector);
+            return collector.diff(session, plan);
+        });
+    }
+
+    /// Takes the newest import back.
+    public UndoneImport undo() {
+        return database.write(session -> ImportUndo.undo(session, clock.instant()));
     }
 
     /// Loads a list of sale rules in place of the earlier one of its name.

@@ -34,7 +34,7 @@ final class SqlNameBook implements NameBook {
         this.view = view;
         this.revision = State.revision(session);
         session.each(
-                "SELECT name, plant_key FROM plant",
+                "SELECT name, plant_key FROM plant WHERE withdrawn = 0",
                 row -> names.put(row.getString(1), new PlantKey(row.getString(2))));
         Set<String> shared = new HashSet<>();
         session.each(SYNONYMS, row -> {
@@ -46,7 +46,7 @@ final class SqlNameBook implements NameBook {
             }
         });
         synonyms.keySet().removeAll(shared);
-        this.lots = new HashSet<>(session.list("SELECT lot FROM lot", row -> row.getString(1)));
+        this.lots = new HashSet<>(session.list("SELECT lot FROM lot WHERE withdrawn = 0", row -> row.getString(1)));
     }
 
     @Override

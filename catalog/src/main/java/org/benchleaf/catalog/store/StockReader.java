@@ -27,10 +27,10 @@ import org.benchleaf.shared.stock.StockSize;
 /// Puts the stock of plants together from items and lots, two queries for any number of plants.
 final class StockReader {
     private static final String ITEMS = "SELECT p.plant_key, i.number, i.size, i.form, i.gtin, i.price"
-            + " FROM plant p JOIN item i ON i.plant = p.serial WHERE p.plant_key IN (<keys>)";
+            + " FROM plant p JOIN item i ON i.plant = p.serial WHERE i.withdrawn = 0 AND p.plant_key IN (<keys>)";
     private static final String LOTS = "SELECT p.plant_key, l.item, l.lot, l.place, l.ready_week, l.on_hand,"
             + " l.conditions, l.seen_on FROM plant p JOIN lot l ON l.plant = p.serial"
-            + " WHERE p.plant_key IN (<keys>) ORDER BY l.lot";
+            + " WHERE l.withdrawn = 0 AND p.plant_key IN (<keys>) ORDER BY l.lot";
     /// Stands in for a currency that is always written; stored prices carry theirs.
     private static final Currency DOLLARS = Currency.getInstance("USD");
 

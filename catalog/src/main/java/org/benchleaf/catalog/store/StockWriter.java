@@ -2,6 +2,7 @@ package org.benchleaf.catalog.store;
 
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -25,21 +26,25 @@ final class StockWriter {
     private static final int MOST_ITEMS = 999;
 
     private static final String OLD_ITEMS =
-            "SELECT plant, number, size, form, gtin, price FROM item WHERE plant IN (<keys>)";
+            "SELECT plant, number, size, form, gtin, price, withdrawn FROM item WHERE plant IN (<keys>)";
     private static final String ITEM = "INSERT INTO item (plant, number, size, form, gtin, price)"
             + " VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (plant, number) DO UPDATE SET gtin = excluded.gtin,"
-            + " price = excluded.price";
-    private static final String OLD_LOTS = "SELECT lot, plant, item, place, ready_week, on_hand, conditions, seen_on"
-            + " FROM lot WHERE lot IN (<keys>)";
+            + " price = excluded.price, withdrawn = 0";
+    private static final String OLD_LOTS = "SELECT lot, plant, item, place, ready_week, on_hand, conditions, seen_on,"
+            + " withdrawn FROM lot WHERE lot IN (<keys>)";
     private static final String LOT = "INSERT INTO lot"
             + " (lot, plant, item, place, ready_week, on_hand, conditions, seen_on) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"
-            + " ON CONFLICT (lot) DO UPDATE SET item = excluded.item, place = excluded.place,"
+            + " ON CONFLICT (lot) DO UPDATE SET plant = excluded.plant, item = excluded.item, place = excluded.place,"
             + " ready_week = excluded.ready_week, on_hand = excluded.on_hand, conditions = excluded.conditions,"
-            + " seen_on = excluded.seen_on";
+            + " seen_on = excluded.seen_on, withdrawn = 0";
 
     private record Product(int plant, String size, String form) {}
 
-    private record Item(int plant, int number, Optional<String> gtin, Optional<String> price) {}
+    private record Item(int plant, int number, Optional<String> gtin, Optional<String> price, boolean withdrawn) {
+        List<@Nullable String> image() {
+            return Arrays.asList(orNull(gtin), orNull(price));
+        }
+    }
 
     private record Lot(
             int plant,
@@ -48,19 +53,34 @@ final class StockWriter {
             Optional<String> ready,
             int onHand,
             String conditions,
-            Optional<String> seenOn) {}
+            Optional<String> seenOn,
+            boolean withdrawn) {
+        /// In the order of [ImportUndo].
+        List<@Nullable String> image() {
+            return Arrays.asList(
+                    Integer.toString(item),
+                    place,
+                    orNull(ready),
+                    Integer.toString(onHand),
+                    conditions,
+                    orNull(seenOn));
+        }
+    }
 
     private final Session session;
     private final ImportPlan plan;
     private final PlantResolver plants;
     private final long revision;
     private final Instant now;
+    private final ChangeLog log;
     private final Map<Product, Item> items = new HashMap<>();
+    private final Map<Product, Item> itemsBefore = new HashMap<>();
     private final Map<Product, Item> itemsChanged = new LinkedHashMap<>();
     private final Map<Integer, Integer> lastItem = new HashMap<>();
     private final Map<String, Lot> lots = new HashMap<>();
 
-    StockWriter(Session session, ImportPlan plan, PlantResolver plants, long revision, Instant now) {
+    StockWriter(Session session, ImportPlan plan, PlantResolver plants, long revision, Instant now, ChangeLog log) {
+        this.log = log;
         this.session = session;
         this.plan = plan;
         this.plants = plants;
@@ -111,7 +131,8 @@ final class StockWriter {
                             plant,
                             number,
                             Optional.ofNullable(row.getString(5)),
-                            Optional.ofNullable(row.getString(6))));
+                            Optional.ofNullable(row.getString(6)),
+                            row.getInt(7) == 1));
             lastItem.merge(plant, number, Math::max);
         });
         List<String> numbers =
@@ -129,7 +150,8 @@ final class StockWriter {
                                 Optional.ofNullable(row.getString(5)),
                                 row.getInt(6),
                                 row.getString(7),
-                                Optional.ofNullable(row.getString(8)))));
+                                Optional.ofNullable(row.getString(8)),
+                                row.getInt(9) == 1)));
     }
 
     /// The item of a row; a price or trade number that the row leaves empty stays as it was.
@@ -153,21 +175,30 @@ final class StockWriter {
                 number,
                 draft.gtin()
                         .map(Object::toString)
-                        .or(() -> Optional.ofNullable(old).flatMap(Item::gtin)),
+                        .or(() -> shown(old).flatMap(Item::gtin)),
                 draft.price()
                         .map(Object::toString)
-                        .or(() -> Optional.ofNullable(old).flatMap(Item::price)));
+                        .or(() -> shown(old).flatMap(Item::price)),
+                false);
         if (!item.equals(old)) {
             items.put(product, item);
+            if (old != null) {
+                itemsBefore.putIfAbsent(product, old);
+            }
             itemsChanged.put(product, item);
         }
         return item;
     }
 
+    /// An item taken back with its import says nothing any more.
+    private static Optional<Item> shown(@Nullable Item old) {
+        return Optional.ofNullable(old).filter(item -> !item.withdrawn());
+    }
+
     /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant:
     /// that is a number used twice. What was seen stays when the row says nothing of it.
     private static Lot lot(LotDraft draft, Item item, Optional<Lot> old) {
-        if (old.isPresent() && old.get().plant() != item.plant()) {
+        if (old.isPresent() && !old.get().withdrawn() && old.get().plant() != item.plant()) {
             throw new ImportRefused(
                     draft.place(),
                     Problem.of("lot.other.plant", draft.lot())
@@ -180,12 +211,13 @@ final class StockWriter {
                 draft.where(),
                 draft.ready().map(YearWeek::toString),
                 draft.count(),
-                seen || old.isEmpty()
+                seen || old.isEmpty() || old.get().withdrawn()
                         ? Term.write(draft.conditions())
                         : old.get().conditions(),
-                seen || old.isEmpty()
+                seen || old.isEmpty() || old.get().withdrawn()
                         ? draft.seenOn().map(Object::toString)
-                        : old.get().seenOn());
+                        : old.get().seenOn(),
+                false);
     }
 
     private void writeItems() throws SQLException {
@@ -199,6 +231,12 @@ final class StockWriter {
                         entry.getKey().form(),
                         orNull(item.gtin()),
                         orNull(item.price()));
+                log.add(RowChange.item(
+                        item.plant(),
+                        item.number(),
+                        entry.getKey().size() + " " + entry.getKey().form(),
+                        shown(itemsBefore.get(entry.getKey())).map(Item::image),
+                        item.image()));
             }
         }
     }
@@ -216,6 +254,13 @@ final class StockWriter {
                         lot.onHand(),
                         lot.conditions(),
                         orNull(lot.seenOn()));
+                log.add(RowChange.lot(
+                        lot.plant(),
+                        entry.getKey(),
+                        Optional.ofNullable(before.get(entry.getKey()))
+                                .filter(old -> !old.withdrawn())
+                                .map(Lot::image),
+                        lot.image()));
             }
         }
         try (LedgerEntries entries = new LedgerEntries(session, now)) {

@@ -11,7 +11,9 @@ import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.shared.measure.HeatZoneRange;
 import org.benchleaf.shared.measure.LengthRange;
+import org.benchleaf.shared.measure.PhRange;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.Need;
@@ -21,6 +23,7 @@ import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.Fragrance;
+import org.benchleaf.shared.plant.SelfFertility;
 import org.benchleaf.shared.site.DamageRating;
 
 /// Judges one plant against a customer's wishes and says why, one reason a wish, in the order asked.
@@ -63,25 +66,34 @@ public final class FitJudge {
     public Reason judge(Wish wish, Facts facts, BotanicalName name, PlantStock stock, Occasion occasion) {
         return switch (wish) {
             case Wish.HardyIn hardy -> HardinessJudge.judge(hardy, facts);
+            case Wish.BearsHeat(int zone) -> when(wish, facts.fact(Attributes.HEAT_ZONE), range -> heat(range, zone));
             case Wish.GrowsIn(var light) -> nearest(wish, facts.fact(Attributes.EXPOSURE), light);
             case Wish.LikesSoil(var moisture) -> nearest(wish, facts.fact(Attributes.MOISTURE), moisture);
             case Wish.LikesTexture(var texture) -> nearest(wish, facts.fact(Attributes.SOIL_TEXTURE), texture);
+            case Wish.GrowsAtPh(int tenths) -> when(wish, facts.fact(Attributes.SOIL_PH), range -> acidity(range, tenths));
+            case Wish.NeedsAtMost(var water) ->
+                when(wish, facts.fact(Attributes.WATER_NEED), need -> steps(need.ordinal() - water.ordinal()));
+            case Wish.GrowsAtLeast(var rate) ->
+                when(wish, facts.fact(Attributes.GROWTH_RATE), known -> steps(rate.ordinal() - known.ordinal()));
             case Wish.Bears bears -> StressJudge.judge(bears, facts);
-            case Wish.LeftAloneBy(var browser) ->
-                when(
-                        wish,
-                        facts.fact(browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT),
-                        rating -> steps(rating.ordinal() - DamageRating.SELDOM.ordinal()));
-            case Wish.NoTallerThan(int cm) -> when(wish, facts.fact(Attributes.HEIGHT), height -> over(height, cm));
-            case Wish.AtLeastTall(int cm) -> when(wish, facts.fact(Attributes.HEIGHT), height -> under(height, cm));
-            case Wish.NoWiderThan(int cm) -> when(wish, facts.fact(Attributes.SPREAD), spread -> over(spread, cm));
-            case Wish.OfForm(var forms) ->
-                when(
-                        wish,
-                        facts.fact(Attributes.LIFE_FORM),
-                        known -> so(known.stream().anyMatch(forms::contains)));
-            case Wish.OfFoliage(var asked) ->
-                when(wish, facts.fact(Attributes.FOLIAGE), known -> foliage(known, asked));
+            case Wish.LeftAloneBy(var browser) -> when(
+                    wish,
+                    facts.fact(browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT),
+                    rating -> steps(rating.ordinal() - DamageRating.SELDOM.ordinal()));
+            case Wish.NoTallerThan(int cm) ->
+                when(wish, facts.fact(Attributes.HEIGHT), height -> over(height, cm));
+            case Wish.AtLeastTall(int cm) ->
+                when(wish, facts.fact(Attributes.HEIGHT), height -> under(height, cm));
+            case Wish.NoWiderThan(int cm) ->
+                when(wish, facts.fact(Attributes.SPREAD), spread -> over(spread, cm));
+            case Wish.AtLeastWide(int cm) ->
+                when(wish, facts.fact(Attributes.SPREAD), spread -> under(spread, cm));
+            case Wish.AtTenYears(var bound, int cm) -> atTenYears(wish, facts, bound, cm);
+            case Wish.OfForm(var forms) -> when(
+                    wish,
+                    facts.fact(Attributes.LIFE_FORM),
+                    known -> so(known.stream().anyMatch(forms::contains)));
+            case Wish.OfFoliage(var asked) -> when(wish, facts.fact(Attributes.FOLIAGE), known -> foliage(known, asked));
             case Wish.OfHabit(var habit) -> when(wish, facts.fact(Attributes.HABIT), known -> so(known == habit));
             case Wish.Shows shows -> SeasonJudge.judge(shows, facts);
             case Wish.Fragrant() ->
@@ -93,6 +105,10 @@ public final class FitJudge {
             case Wish.ShipTo ship -> ShippingJudge.judge(ship, facts);
             case Wish.NotOfGenus(var genus) -> genus(wish, name, !name.genus().equals(genus));
             case Wish.OfGenus(var genus) -> genus(wish, name, name.genus().equals(genus));
+            case Wish.OfSpecies(var genus, var epithet) -> species(wish, name, genus, epithet, true);
+            case Wish.NotOfSpecies(var genus, var epithet) -> species(wish, name, genus, epithet, false);
+            case Wish.OfSex(var sex) -> when(wish, facts.fact(Attributes.SEX), known -> so(known == sex));
+            case Wish.FruitsAlone() -> when(wish, facts.fact(Attributes.SELF_FERTILE), FitJudge::fruitsAlone);
             case Wish.InStock inStock -> StockJudge.judge(inStock, stock, occasion);
             case Wish.AtMostPrice price -> StockJudge.judge(price, stock, occasion);
         };
@@ -154,6 +170,47 @@ public final class FitJudge {
         return asked.contains(known)
                 ? Optional.empty()
                 : Optional.of(near ? new Shortfall.Steps(1) : new Shortfall.NotSo());
+    }
+
+    private static Reason atTenYears(Wish wish, Facts facts, Wish.Bound bound, int cm) {
+        return switch (bound) {
+            case NO_TALLER -> when(wish, facts.fact(Attributes.HEIGHT_10YR), height -> over(height, cm));
+            case AT_LEAST_TALL -> when(wish, facts.fact(Attributes.HEIGHT_10YR), height -> under(height, cm));
+            case NO_WIDER -> when(wish, facts.fact(Attributes.SPREAD_10YR), spread -> over(spread, cm));
+            case AT_LEAST_WIDE -> when(wish, facts.fact(Attributes.SPREAD_10YR), spread -> under(spread, cm));
+        };
+    }
+
+    /// The heat of the site counts, not its cold: a plant that bears more heat than there is bears it.
+    private static Optional<Shortfall> heat(HeatZoneRange range, int zone) {
+        return steps(zone - range.high());
+    }
+
+    private static Optional<Shortfall> acidity(PhRange range, int tenths) {
+        int outside = tenths < range.lowTenths()
+                ? tenths - range.lowTenths()
+                : Math.max(0, tenths - range.highTenths());
+        return outside == 0 ? Optional.empty() : Optional.of(new Shortfall.PhTenths(outside));
+    }
+
+    private static Optional<Shortfall> fruitsAlone(SelfFertility known) {
+        return switch (known) {
+            case YES -> Optional.empty();
+            case PARTLY -> steps(1);
+            case NO -> so(false);
+        };
+    }
+
+    /// A cultivar named under its genus alone may be of any of its species.
+    private static Reason species(Wish wish, BotanicalName name, String genus, String epithet, boolean wanted) {
+        boolean sameGenus = name.genus().equals(genus);
+        if (sameGenus && name.species().isEmpty()) {
+            return new Reason.Unknown(wish);
+        }
+        boolean same = sameGenus && name.species().orElseThrow().text().equals(epithet);
+        Reason.Seen seen = Reason.Seen.own(
+                name.genus() + name.species().map(known -> " " + known.text()).orElse(""));
+        return same == wanted ? new Reason.Met(wish, seen) : new Reason.Missed(wish, seen, new Shortfall.NotSo());
     }
 
     private static Reason genus(Wish wish, BotanicalName name, boolean met) {

@@ -15,6 +15,7 @@ public final class Nearness {
     private static final double FARTHEST_HALF_ZONES = 6;
     private static final double FARTHEST_STEPS = 4;
     private static final double FARTHEST_MONTHS = 7;
+    private static final double FARTHEST_PH_TENTHS = 30;
     /// About the CIEDE2000 between red and blue.
     private static final double FARTHEST_COLOR = 60;
 
@@ -30,6 +31,7 @@ public final class Nearness {
                     case Shortfall.Centimetres(int cm) -> ofSize(cm, askedCm(wish));
                     case Shortfall.HalfZones(int halves) -> down(Math.abs(halves), FARTHEST_HALF_ZONES);
                     case Shortfall.Steps(int steps) -> down(steps, FARTHEST_STEPS);
+                    case Shortfall.PhTenths(int tenths) -> down(Math.abs(tenths), FARTHEST_PH_TENTHS);
                     case Shortfall.Months(int months) -> down(months, FARTHEST_MONTHS);
                     case Shortfall.OtherColor(double difference) -> down(difference, FARTHEST_COLOR);
                     case Shortfall.TooFew(int missing) -> {
@@ -63,6 +65,8 @@ public final class Nearness {
             case Wish.NoTallerThan(int cm) -> cm;
             case Wish.AtLeastTall(int cm) -> cm;
             case Wish.NoWiderThan(int cm) -> cm;
+            case Wish.AtLeastWide(int cm) -> cm;
+            case Wish.AtTenYears(var bound, int cm) -> cm;
             default -> 1;
         };
     }

@@ -20,9 +20,13 @@ import org.benchleaf.shared.need.Wish;
 /// this list changes the index: raise [IndexFormat#VERSION].
 public enum Basis {
     HARDINESS(Attributes.HARDINESS),
+    HEAT(Attributes.HEAT_ZONE),
     EXPOSURE(Attributes.EXPOSURE),
     MOISTURE(Attributes.MOISTURE),
     TEXTURE(Attributes.SOIL_TEXTURE),
+    PH(Attributes.SOIL_PH),
+    WATER(Attributes.WATER_NEED),
+    GROWTH(Attributes.GROWTH_RATE),
     DROUGHT(Attributes.DROUGHT_TOLERANCE, Attributes.MOISTURE),
     WET_FEET(Attributes.WET_TOLERANCE, Attributes.MOISTURE),
     SALT_SOIL(Attributes.SALT_SOIL),
@@ -33,6 +37,7 @@ public enum Basis {
     RABBIT(Attributes.RABBIT),
     HEIGHT(Attributes.HEIGHT),
     SPREAD(Attributes.SPREAD),
+    TEN_YEARS(Attributes.HEIGHT_10YR, Attributes.SPREAD_10YR),
     LIFE_FORM(Attributes.LIFE_FORM),
     FOLIAGE(Attributes.FOLIAGE),
     HABIT(Attributes.HABIT),
@@ -51,7 +56,10 @@ public enum Basis {
     USES(Attributes.USES),
     CAUTIONS(Attributes.CAUTIONS),
     SALE_RULES(Attributes.SALE_RULES),
-    GENUS();
+    SEX(Attributes.SEX),
+    SELF_FERTILE(Attributes.SELF_FERTILE),
+    GENUS(),
+    SPECIES();
 
     private static final String PART = "\u001f";
     private static final Source CATALOG = new Source("the catalog");
@@ -67,9 +75,13 @@ public enum Basis {
     public static Optional<Basis> of(Wish wish) {
         return switch (wish) {
             case Wish.HardyIn w -> Optional.of(HARDINESS);
+            case Wish.BearsHeat w -> Optional.of(HEAT);
             case Wish.GrowsIn w -> Optional.of(EXPOSURE);
             case Wish.LikesSoil w -> Optional.of(MOISTURE);
             case Wish.LikesTexture w -> Optional.of(TEXTURE);
+            case Wish.GrowsAtPh w -> Optional.of(PH);
+            case Wish.NeedsAtMost w -> Optional.of(WATER);
+            case Wish.GrowsAtLeast w -> Optional.of(GROWTH);
             case Wish.Bears(var stress) ->
                 Optional.of(
                         switch (stress) {
@@ -84,6 +96,8 @@ public enum Basis {
             case Wish.NoTallerThan w -> Optional.of(HEIGHT);
             case Wish.AtLeastTall w -> Optional.of(HEIGHT);
             case Wish.NoWiderThan w -> Optional.of(SPREAD);
+            case Wish.AtLeastWide w -> Optional.of(SPREAD);
+            case Wish.AtTenYears w -> Optional.of(TEN_YEARS);
             case Wish.OfForm w -> Optional.of(LIFE_FORM);
             case Wish.OfFoliage w -> Optional.of(FOLIAGE);
             case Wish.OfHabit w -> Optional.of(HABIT);
@@ -104,6 +118,10 @@ public enum Basis {
             case Wish.ShipTo w -> Optional.of(SALE_RULES);
             case Wish.NotOfGenus w -> Optional.of(GENUS);
             case Wish.OfGenus w -> Optional.of(GENUS);
+            case Wish.OfSpecies w -> Optional.of(SPECIES);
+            case Wish.NotOfSpecies w -> Optional.of(SPECIES);
+            case Wish.OfSex w -> Optional.of(SEX);
+            case Wish.FruitsAlone w -> Optional.of(SELF_FERTILE);
             case Wish.InStock w -> Optional.empty();
             case Wish.AtMostPrice w -> Optional.empty();
         };
@@ -119,6 +137,13 @@ public enum Basis {
         if (this == GENUS) {
             return Optional.of(plant.name().genus());
         }
+        if (this == SPECIES) {
+            String genus = plant.name().genus();
+            return Optional.of(plant.name()
+                    .species()
+                    .map(epithet -> genus + " " + epithet.text())
+                    .orElse(genus));
+        }
         String text = attributes.stream()
                 .map(attribute -> plant.facts().fact(attribute).map(Fact::text).orElse(""))
                 .collect(Collectors.joining(PART));
@@ -129,6 +154,14 @@ public enum Basis {
     Known read(String text) {
         if (this == GENUS) {
             return new Known(Facts.NONE, BotanicalName.ofGenus(text));
+        }
+        if (this == SPECIES) {
+            int blank = text.indexOf(' ');
+            return new Known(
+                    Facts.NONE,
+                    blank < 0
+                            ? BotanicalName.ofGenus(text)
+                            : BotanicalName.ofSpecies(text.substring(0, blank), text.substring(blank + 1)));
         }
         List<Fact<?>> facts = new ArrayList<>();
         String[] parts = text.split(PART, -1);

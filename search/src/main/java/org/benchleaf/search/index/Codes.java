@@ -1,5 +1,6 @@
 package org.benchleaf.search.index;
 
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -14,8 +15,24 @@ final class Codes<T> {
     private final ConcurrentMap<T, Integer> codes = new ConcurrentHashMap<>();
     private final AtomicInteger next = new AtomicInteger();
 
+    private final ConcurrentMap<Integer, T> values = new ConcurrentHashMap<>();
+
     int give(T value) {
-        return codes.computeIfAbsent(value, fresh -> next.getAndIncrement());
+        return codes.computeIfAbsent(value, fresh -> {
+            int code = next.getAndIncrement();
+            values.put(code, fresh);
+            return code;
+        });
+    }
+
+    /// How many are numbered.
+    int count() {
+        return next.get();
+    }
+
+    /// The value of a number that was given.
+    T value(int code) {
+        return Objects.requireNonNull(values.get(code));
     }
 
     int find(T value) {

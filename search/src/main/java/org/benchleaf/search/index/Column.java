@@ -12,6 +12,12 @@ sealed interface Column {
     /// @param flags flags by code, added to `flag` from index 0
     void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag);
 
+    /// Counts how many of some documents hold each code.
+    ///
+    /// @param docs documents, of which the first `used` count
+    /// @param histogram by code
+    void count(int[] docs, int used, int[] histogram);
+
     static Column of(int[] codes) {
         int most = 0;
         for (int code : codes) {
@@ -43,6 +49,13 @@ sealed interface Column {
         }
 
         @Override
+        public void count(int[] docs, int used, int[] histogram) {
+            for (int i = 0; i < used; i++) {
+                histogram[codes[docs[i]] & 0xFF]++;
+            }
+        }
+
+        @Override
         public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
             for (int i = 0; i < count; i++) {
                 int code = codes[from + i] & 0xFF;
@@ -61,6 +74,13 @@ sealed interface Column {
         }
 
         @Override
+        public void count(int[] docs, int used, int[] histogram) {
+            for (int i = 0; i < used; i++) {
+                histogram[codes[docs[i]]]++;
+            }
+        }
+
+        @Override
         public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
             for (int i = 0; i < count; i++) {
                 int code = codes[from + i];
@@ -76,6 +96,13 @@ sealed interface Column {
         @Override
         public int code(int doc) {
             return codes[doc];
+        }
+
+        @Override
+        public void count(int[] docs, int used, int[] histogram) {
+            for (int i = 0; i < used; i++) {
+                histogram[codes[docs[i]]]++;
+            }
         }
 
         @Override

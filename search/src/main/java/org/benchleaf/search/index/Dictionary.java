@@ -12,6 +12,7 @@ import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 
 /// The distinct texts of one basis, numbered as they are met, and the outcome of each for a wish.
@@ -55,6 +56,17 @@ final class Dictionary {
 
     synchronized Basis.Known value(int code) {
         return values.get(code);
+    }
+
+    /// How many numbers are given.
+    synchronized int size() {
+        return values.size();
+    }
+
+    /// The judge's reason for a wish and a number.
+    Reason reason(FitJudge by, Wish wish, int code) {
+        Basis.Known value = value(code);
+        return by.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION);
     }
 
     /// The outcome of a wish for each number given so far.

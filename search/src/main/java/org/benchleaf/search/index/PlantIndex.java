@@ -7,11 +7,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.util.FixedBitSet;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.search.facet.Facet;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
@@ -20,6 +22,8 @@ import org.benchleaf.shared.need.Need;
 /// anew from the catalog. Safe for many threads; each answer is given from one state, while the next one is
 /// prepared.
 public final class PlantIndex implements AutoCloseable {
+    private static final long LOOK_EVERY_NANOS = 100_000_000L;
+
     private final CatalogView catalog;
     private final IndexBuilder builder;
     private final Dictionaries dictionaries = new Dictionaries();
@@ -27,6 +31,8 @@ public final class PlantIndex implements AutoCloseable {
     private final IndexOpener opener;
     private IndexFiles files;
     private volatile Snapshot current;
+    private final AtomicBoolean looking = new AtomicBoolean();
+    private volatile long lookedAt = System.nanoTime();
 
     private PlantIndex(IndexFolder folder, CatalogView catalog) throws IOException {
         this.catalog = catalog;
@@ -78,6 +84,19 @@ public final class PlantIndex implements AutoCloseable {
         return newest;
     }
 
+    /// Catches up when the catalog was not looked at for a tenth of a second, whoever changed it; so nothing stays out for
+    /// long even when another program changed the catalog. While one thread does, the others go on with what is there.
+    public void freshen() {
+        if (System.nanoTime() - lookedAt > LOOK_EVERY_NANOS && looking.compareAndSet(false, true)) {
+            try {
+                catchUp();
+                lookedAt = System.nanoTime();
+            } finally {
+                looking.set(false);
+            }
+        }
+    }
+
     private Snapshot withPlants(Snapshot old, Set<PlantKey> plants, CatalogRevision newest) throws IOException {
         builder.update(files.writer(), plants);
         files.commit(newest);
@@ -125,14 +144,15 @@ public final class PlantIndex implements AutoCloseable {
     /// Ranks every plant for a need.
     ///
     /// @param words what the names must hold, all of it; may be empty
+    /// @param facets what to count
     /// @param limit how many of the best to name
-    public Proposal propose(Need need, String words, YearWeek now, int limit) {
+    public Proposal propose(Need need, String words, Set<Facet> facets, YearWeek now, int limit) {
         List<String> wanted = FoldedName.words(words);
         return ask(snapshot -> {
             Optional<List<FixedBitSet>> allowed = wanted.isEmpty()
                     ? Optional.empty()
                     : Optional.of(NameQueries.bits(snapshot, NameQueries.words(wanted)));
-            return new NeedPass(snapshot, dictionaries, need, now, limit).run(allowed);
+            return new NeedPass(snapshot, dictionaries, need, facets, now, limit).run(allowed);
         });
     }
 

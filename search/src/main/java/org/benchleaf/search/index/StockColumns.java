@@ -165,6 +165,19 @@ final class StockColumns {
         return found;
     }
 
+    /// How many sizes there are; their numbers are 0 to one less.
+    int sizes() {
+        return shared.sizes.count();
+    }
+
+    StockSize size(int code) {
+        return shared.sizes.value(code);
+    }
+
+    int start(int slot) {
+        return slot < starts.length ? starts[slot] : 0;
+    }
+
     int end(int slot) {
         return slot < starts.length ? starts[slot] + lengths[slot] : 0;
     }

@@ -1,5 +1,6 @@
 package org.benchleaf.search.index;
 
+import java.util.Optional;
 import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.need.Wish;
@@ -16,6 +17,15 @@ sealed interface StockWish {
     /// @param count how many
     /// @param outcomes receives them from index 0 on
     void outcomes(int[] slots, int from, int count, int[] outcomes);
+
+    /// A wish about stock or price; empty for any other.
+    static Optional<StockWish> of(Wish wish, Occasion occasion, StockColumns stock) {
+        return switch (wish) {
+            case Wish.InStock inStock -> Optional.of(of(inStock, occasion, stock));
+            case Wish.AtMostPrice price -> Optional.of(of(price, occasion, stock));
+            default -> Optional.empty();
+        };
+    }
 
     static StockWish of(Wish.InStock wish, Occasion occasion, StockColumns stock) {
         int size = wish.size().map(stock::sizeCode).orElse(ANY);
@@ -44,6 +54,12 @@ sealed interface StockWish {
                 int lot = slot < first.length ? first[slot] : -1;
                 outcomes[i] = lot < 0 ? nothing : Outcome.ofCount(most(lot, stock.end(slot)), asked);
             }
+        }
+
+        /// The most of one item that a plant has.
+        int most(int slot) {
+            int[] first = stock.firstOf(size);
+            return slot < first.length && first[slot] >= 0 ? most(first[slot], stock.end(slot)) : 0;
         }
 
         private int most(int from, int end) {
@@ -78,6 +94,12 @@ sealed interface StockWish {
                 long price = lot < 0 ? NONE : price(lot, stock.end(slot));
                 outcomes[i] = price == NONE ? Outcome.UNKNOWN : Outcome.ofPrice(price, most);
             }
+        }
+
+        /// The price that counts for a plant; `Long.MAX_VALUE` without one.
+        long price(int slot) {
+            int[] first = stock.firstOf(size);
+            return slot < first.length && first[slot] >= 0 ? price(first[slot], stock.end(slot)) : NONE;
         }
 
         private long price(int from, int end) {

@@ -13,6 +13,19 @@ public final class Tally {
         two = new int[wishes][wishes];
     }
 
+    /// Adds what another counted.
+    void add(Tally other) {
+        total += other.total;
+        meetAll += other.meetAll;
+        missNone += other.missNone;
+        for (int wish = 0; wish < one.length; wish++) {
+            one[wish] += other.one[wish];
+            for (int second = 0; second < one.length; second++) {
+                two[wish][second] += other.two[wish][second];
+            }
+        }
+    }
+
     /// Adds to the plants that are not known to miss a fixed wish.
     void addTotal(int plants) {
         total += plants;

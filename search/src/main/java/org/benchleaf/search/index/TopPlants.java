@@ -59,6 +59,11 @@ final class TopPlants {
         places[at] = place;
     }
 
+    /// The ranks kept.
+    java.util.stream.LongStream ranks() {
+        return java.util.Arrays.stream(ranks, 0, size);
+    }
+
     int size() {
         return size;
     }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.need.WeighedWish;
-import org.benchleaf.shared.need.Wish;
 
 /// What one wish adds to each plant's rank, ready for a pass over documents.
 ///
@@ -17,11 +16,8 @@ sealed interface WishTable {
             WeighedWish weighed, int bit, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
         Optional<Basis> basis = Basis.of(weighed.wish());
         if (basis.isEmpty()) {
-            StockWish wish = switch (weighed.wish()) {
-                case Wish.InStock inStock -> StockWish.of(inStock, occasion, stock);
-                case Wish.AtMostPrice price -> StockWish.of(price, occasion, stock);
-                default -> throw new IllegalStateException("a wish without a basis: " + weighed);
-            };
+            StockWish wish = StockWish.of(weighed.wish(), occasion, stock)
+                    .orElseThrow(() -> new IllegalStateException("a wish without a basis: " + weighed));
             return new OfStock(wish, weighed.weight(), bit);
         }
         short[] outcomes = dictionaries.of(basis.get()).outcomes(weighed.wish());
@@ -40,7 +36,7 @@ sealed interface WishTable {
     }
 
     private static long flag(int outcome, int bit) {
-        return outcome == Outcome.MET ? 0 : outcome == Outcome.UNKNOWN ? 1L << bit + 32 : 1L << bit;
+        return Outcome.isMet(outcome) ? 0 : outcome == Outcome.UNKNOWN ? 1L << bit + 32 : 1L << bit;
     }
 
     /// A wish about facts: two look-ups by the code of the facts.

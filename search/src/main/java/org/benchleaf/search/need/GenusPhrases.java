@@ -7,7 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.need.Wish;
 
-/// `hydrangea`, `no boxwood or holly`: a genus asked for or ruled out, by its Latin or its usual English name.
+/// `hydrangea`, `no boxwood or holly`, `not Norway maple`: a genus or species asked for or ruled out, by its Latin or its
+/// usual name.
 final class GenusPhrases implements PhraseReader {
     private final Vocabulary words;
     private final Pattern without;
@@ -23,20 +24,33 @@ final class GenusPhrases implements PhraseReader {
     public Optional<Taken> read(Sentence sentence, int at) {
         Optional<Matcher> no = sentence.match(without, at);
         if (no.isEmpty()) {
-            return genus(sentence, at).map(found -> Taken.of(found.end(), new Wish.OfGenus(found.meaning())));
+            return taxon(sentence, at).map(found -> Taken.of(found.end(), found.wanted()));
         }
         List<Wish> wishes = new ArrayList<>();
         int end = at;
-        Optional<Sentence.Phrase> next = genus(sentence, no.get().end());
+        Optional<Named> next = taxon(sentence, no.get().end());
         while (next.isPresent()) {
-            wishes.add(new Wish.NotOfGenus(next.get().meaning()));
+            wishes.add(next.get().unwanted());
             end = next.get().end();
-            next = sentence.match(another, end).flatMap(match -> genus(sentence, match.end()));
+            next = sentence.match(another, end).flatMap(match -> taxon(sentence, match.end()));
         }
         return wishes.isEmpty() ? Optional.empty() : Optional.of(Taken.of(end, wishes));
     }
 
-    private Optional<Sentence.Phrase> genus(Sentence sentence, int at) {
-        return sentence.phrase(words, "genera", at);
+    /// The longer of a species and a genus that begin here.
+    private Optional<Named> taxon(Sentence sentence, int at) {
+        Optional<Named> genus = sentence.phrase(words, "genera", at)
+                .map(found -> new Named(
+                        found.end(), new Wish.OfGenus(found.meaning()), new Wish.NotOfGenus(found.meaning())));
+        Optional<Named> species = sentence.phrase(words, "species", at).map(found -> {
+            int blank = found.meaning().indexOf(' ');
+            String of = found.meaning().substring(0, blank);
+            String epithet = found.meaning().substring(blank + 1);
+            return new Named(found.end(), new Wish.OfSpecies(of, epithet), new Wish.NotOfSpecies(of, epithet));
+        });
+        boolean longer = species.isPresent() && species.get().end() > genus.map(Named::end).orElse(0);
+        return longer ? species : genus;
     }
+
+    private record Named(int end, Wish wanted, Wish unwanted) {}
 }

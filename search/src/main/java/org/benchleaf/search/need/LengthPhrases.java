@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.need.Wish;
+import org.jspecify.annotations.Nullable;
 
 /// `under 5 ft`, `6-8 ft`, `at least 10 feet tall`, `up to 6 ft wide`, `5 ft or less`: mature height or spread.
 ///
@@ -19,16 +20,19 @@ final class LengthPhrases implements PhraseReader {
                     + "|in\\.?(?!\\s*(?:#|no\\b|a\\b|\\d|\\p{L}{3,}))|\"|cm|metres?|meters?|mm|m)";
     private static final double ABOUT = 0.2;
 
+    private final Vocabulary words;
     private final Pattern pattern;
 
     LengthPhrases(Vocabulary words) {
+        this.words = words;
         String feetAndInches = NUMBER + "\\s*(?:ft|feet|foot|')\\s*\\d{1,2}\\s*(?:inches|inch|in|\")";
         String range = NUMBER + "\\s*" + UNIT + "?\\s*(?:-|" + words.any("through") + ")\\s*" + NUMBER + "\\s*" + UNIT;
         String single = NUMBER + "\\s*" + UNIT;
         pattern = Pattern.compile("(?:(?<most>" + words.any("at most") + ")|(?<least>" + words.any("at least")
                 + "))?\\s*(?<length>" + feetAndInches + "|" + range + "|" + single + ")"
                 + "(?:\\s*(?<wide>" + words.any("wide") + ")|\\s*" + words.any("tall") + ")?"
-                + "(?:\\s*(?<less>" + words.any("or less") + ")|\\s*(?<more>" + words.any("or more") + "))?");
+                + "(?:\\s*(?<less>" + words.any("or less") + ")|\\s*(?<more>" + words.any("or more") + "))?"
+                + "(?:\\s*" + words.any("tall") + ")?(?:\\s*(?<ten>" + words.any("at ten years") + "))?");
     }
 
     @Override
@@ -42,26 +46,43 @@ final class LengthPhrases implements PhraseReader {
         return LengthRange.read(length).toOptional().flatMap(range -> taken(sentence, at, match, range));
     }
 
-    private static Optional<Taken> taken(Sentence sentence, int at, Matcher match, LengthRange range) {
-        boolean wide = match.group("wide") != null;
+    /// `no wider than`, `narrower than`: the bound itself says that it is about the spread.
+    private boolean wider(@Nullable String bound) {
+        return bound != null && words.meaning("wider", bound.replaceAll("\\s+", " ")).isPresent();
+    }
+
+    private Optional<Taken> taken(Sentence sentence, int at, Matcher match, LengthRange range) {
+        boolean wide = match.group("wide") != null || wider(match.group("most")) || wider(match.group("least"));
         boolean most = match.group("most") != null || match.group("less") != null;
         boolean least = match.group("least") != null || match.group("more") != null;
         boolean single = range.lowCm() == range.highCm();
-        if (wide) {
-            // nothing asks for a plant to be wide: the lower end of a span is left alone
-            return least ? Optional.empty() : Optional.of(Taken.of(match.end(), new Wish.NoWiderThan(range.highCm())));
-        }
+        boolean about = single && !most && !least && !wide;
         List<Wish> wishes = new ArrayList<>();
-        boolean about = single && !most && !least;
-        if (!most) {
-            wishes.add(new Wish.AtLeastTall(about ? part(range.lowCm(), 1 - ABOUT) : range.lowCm()));
+        // a width is the room there is; nothing asks for a plant to be wide unless it says so
+        if (wide ? least : !most) {
+            wishes.add(bound(match, wide, false, about ? part(range.lowCm(), 1 - ABOUT) : range.lowCm()));
         }
         if (!least) {
-            wishes.add(new Wish.NoTallerThan(about ? part(range.highCm(), 1 + ABOUT) : range.highCm()));
+            wishes.add(bound(match, wide, true, about ? part(range.highCm(), 1 + ABOUT) : range.highCm()));
         }
         Taken taken = Taken.of(match.end(), wishes);
+        if (wide || match.group("ten") != null) {
+            return Optional.of(taken);
+        }
         String key = about ? "height-about" : "height-when-grown";
         return Optional.of(taken.with(new Note(key, sentence.words(at, match.end()), range.toString())));
+    }
+
+    private static Wish bound(Matcher match, boolean wide, boolean most, int cm) {
+        if (match.group("ten") != null) {
+            Wish.Bound across = most ? Wish.Bound.NO_WIDER : Wish.Bound.AT_LEAST_WIDE;
+            Wish.Bound up = most ? Wish.Bound.NO_TALLER : Wish.Bound.AT_LEAST_TALL;
+            return new Wish.AtTenYears(wide ? across : up, cm);
+        }
+        if (wide) {
+            return most ? new Wish.NoWiderThan(cm) : new Wish.AtLeastWide(cm);
+        }
+        return most ? new Wish.NoTallerThan(cm) : new Wish.AtLeastTall(cm);
     }
 
     private static int part(int cm, double factor) {

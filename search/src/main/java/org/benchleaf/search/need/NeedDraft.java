@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.benchleaf.search.NeedQuery;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
@@ -15,6 +16,7 @@ final class NeedDraft {
     private final List<Part> parts = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
     private final List<String> left = new ArrayList<>();
+    private final List<OtherReading> others = new ArrayList<>();
     private Taken.StockPart stock = Taken.StockPart.NONE;
     private Taken.Manner next = Taken.Manner.PLAIN;
     private boolean runOn;
@@ -23,21 +25,23 @@ final class NeedDraft {
         runOn = false;
         notes.addAll(taken.notes());
         switch (taken.manner()) {
-            case PERHAPS_AFTER, MUST_AFTER -> next = taken.manner();
-            case PERHAPS_BEFORE -> {
-                if (!parts.isEmpty()) {
-                    Part last = parts.removeLast();
-                    parts.add(last.preferred(words));
-                }
-            }
+            case PERHAPS_AFTER, MUST_AFTER, STRONG_AFTER -> next = taken.manner();
+            case PERHAPS_BEFORE -> changeLast(words, WordPhrases::preferred);
+            case STRONG_BEFORE -> changeLast(words, WordPhrases::stressed);
             case PLAIN -> {
                 stock = stock.or(taken.stock());
-                List<WeighedWish> wishes = taken.wishes().stream()
-                        .map(wish -> weighed(wish, taken.weight()))
-                        .toList();
+                taken.others().forEach(other -> others.add(new OtherReading(words, other)));
+                List<WeighedWish> wishes =
+                        taken.wishes().stream().map(wish -> weighed(wish, taken.weight())).toList();
                 parts.add(new Part(words, wishes, !taken.stock().isNothing()));
                 next = Taken.Manner.PLAIN;
             }
+        }
+    }
+
+    private void changeLast(String words, UnaryOperator<WeighedWish> change) {
+        if (!parts.isEmpty()) {
+            parts.add(parts.removeLast().with(words, change));
         }
     }
 
@@ -46,7 +50,8 @@ final class NeedDraft {
         WeighedWish weighed = new WeighedWish(wish, weight, usual.fixed());
         return switch (next) {
             case PERHAPS_AFTER -> WordPhrases.preferred(weighed);
-            case MUST_AFTER -> new WeighedWish(wish, weight, true);
+            case MUST_AFTER -> weighed.fixed(true);
+            case STRONG_AFTER -> WordPhrases.stressed(weighed);
             default -> weighed;
         };
     }
@@ -82,7 +87,12 @@ final class NeedDraft {
                 }
             }
         }
-        return new NeedReading(new Need(List.copyOf(wishes.values())), understood, left, notes);
+        for (Understood one : understood) {
+            if (one.wish().freed()) {
+                notes.add(new Note("freed", one.words(), ""));
+            }
+        }
+        return new NeedReading(new Need(List.copyOf(wishes.values())), understood, left, notes, others);
     }
 
     /// What is shipped leaves in the week it must be ready by.
@@ -98,9 +108,8 @@ final class NeedDraft {
 
     /// A run of words and what it asks; the wish for stock is put together at the end.
     private record Part(String words, List<WeighedWish> wishes, boolean stock) {
-        Part preferred(String more) {
-            List<WeighedWish> less = wishes.stream().map(WordPhrases::preferred).toList();
-            return new Part(words + " " + more, less, stock);
+        Part with(String more, UnaryOperator<WeighedWish> change) {
+            return new Part(words + " " + more, wishes.stream().map(change).toList(), stock);
         }
     }
 }

@@ -22,17 +22,25 @@ public final class NeedReader {
     private final List<PhraseReader> readers;
 
     public NeedReader(Vocabulary vocabulary) {
-        this(vocabulary, Optional.empty());
+        this(vocabulary, Optional.empty(), PostalZones.NONE);
     }
 
     /// @param home where the shop ships from, for sale rules
     public NeedReader(Vocabulary vocabulary, Optional<Destination> home) {
+        this(vocabulary, home, PostalZones.NONE);
+    }
+
+    /// @param home where the shop ships from, for sale rules
+    /// @param zones the zone of each postal code, from the shop's table
+    public NeedReader(Vocabulary vocabulary, Optional<Destination> home, PostalZones zones) {
         this.shipping = new ShipPhrases(vocabulary, home);
         this.vocabulary = vocabulary;
         this.weeks = new WeekPhrases(vocabulary);
         // of two that take as many words, the first wins
         readers = List.of(
                 new ZonePhrases(vocabulary),
+                new PostalPhrases(vocabulary, zones),
+                new SiteNumberPhrases(vocabulary),
                 new PricePhrases(vocabulary),
                 new SizePhrases(vocabulary),
                 new LengthPhrases(vocabulary),

@@ -39,6 +39,14 @@ final class SeasonPhrases implements PhraseReader {
         Optional<Matcher> found = sentence.match(pattern, at);
         if (found.isPresent()) {
             Matcher match = found.get();
+            // "fall foliage" with a color before it: the season's name is part of what is shown, not a month
+            Optional<Season> named = Optional.ofNullable(match.group("between"))
+                    .or(() -> Optional.ofNullable(match.group("months")))
+                    .flatMap(month -> words.meaning("seasons", clean(month + " " + match.group("season"))))
+                    .flatMap(text -> Term.read(Season.class, text).toOptional());
+            if (named.isPresent()) {
+                return Optional.of(taken(match, named.get(), Optional.empty()));
+            }
             return words.meaning("seasons", clean(match.group("season")))
                     .flatMap(text -> Term.read(Season.class, text).toOptional())
                     .map(season -> taken(match, season, months(match, "months").or(() -> months(match, "between"))));

@@ -1,10 +1,8 @@
 package org.benchleaf.search.need;
 
 import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
@@ -18,30 +16,16 @@ import java.util.stream.Collectors;
 
 /// The words of a language that needs are read with: phrases by duty, each with its meaning. Immutable.
 public final class Vocabulary {
-    private static final String ENGLISH = "/org/benchleaf/search/need_en.words";
-
     private final Map<String, Map<String, String>> sections;
 
     private Vocabulary(Map<String, Map<String, String>> sections) {
         this.sections = sections;
     }
 
-    /// The words that come with the program.
-    public static Vocabulary english() {
-        try (InputStream words = Vocabulary.class.getResourceAsStream(ENGLISH)) {
-            if (words == null) {
-                throw new IllegalStateException("missing from the program: " + ENGLISH);
-            }
-            return read(words);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
     /// Reads the words of a language from UTF-8 text in the form of `need_en.words`.
     ///
     /// @throws IllegalArgumentException when a wish in it is not one
-    /// @throws UncheckedIOException when the text cannot be read
+    /// @throws java.io.UncheckedIOException when the text cannot be read
     public static Vocabulary read(InputStream words) {
         Map<String, Map<String, String>> sections = new LinkedHashMap<>();
         String section = "";
@@ -64,6 +48,16 @@ public final class Vocabulary {
         for (String phrase : (equals < 0 ? line : line.substring(0, equals)).split(",")) {
             table.put(phrase.strip(), meaning);
         }
+    }
+
+    /// This vocabulary, and these names of species: `acer rubrum` or `red maple`, each with genus and epithet parted by a
+    /// blank. A phrase that stands in the vocabulary already keeps its meaning.
+    public Vocabulary withSpecies(Map<String, String> species) {
+        Map<String, Map<String, String>> more = new LinkedHashMap<>(sections);
+        Map<String, String> known = new LinkedHashMap<>(table("species"));
+        species.forEach((name, meaning) -> known.putIfAbsent(name.toLowerCase(Locale.ROOT), meaning));
+        more.put("species", known);
+        return new Vocabulary(more);
     }
 
     /// This vocabulary, and the names of these genera, capital first.

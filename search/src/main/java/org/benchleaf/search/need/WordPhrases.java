@@ -1,12 +1,16 @@
 package org.benchleaf.search.need;
 
+import java.util.List;
 import java.util.Optional;
 import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
 
 /// The phrases of the vocabulary: wishes, and words such as `if possible` that say how much a wish counts.
 final class WordPhrases implements PhraseReader {
     /// A wish that is only preferred. Ours, no source.
     static final double PREFERRED = 0.5;
+
+    private static final double STRESSED = 2;
 
     private final Vocabulary words;
 
@@ -22,10 +26,15 @@ final class WordPhrases implements PhraseReader {
     private Optional<Taken> wish(Sentence sentence, int at) {
         return sentence.phrase(words, "wishes", at).map(phrase -> {
             WishWords meaning = WishWords.read(phrase.meaning());
-            Taken taken = Taken.of(phrase.end(), meaning.wishes());
+            Taken plain = Taken.of(phrase.end(), meaning.wishes()).weighing(meaning.weight());
+            Taken taken = plain;
+            for (List<Wish> other : meaning.others()) {
+                taken = taken.or(other);
+            }
+            Taken read = taken;
             return meaning.note()
-                    .map(key -> taken.with(new Note(key, sentence.words(at, phrase.end()), "")))
-                    .orElse(taken);
+                    .map(key -> read.with(new Note(key, sentence.words(at, phrase.end()), "")))
+                    .orElse(read);
         });
     }
 
@@ -35,7 +44,18 @@ final class WordPhrases implements PhraseReader {
                         phrase.end(),
                         phrase.meaning().equals("before") ? Taken.Manner.PERHAPS_BEFORE : Taken.Manner.PERHAPS_AFTER))
                 .or(() -> sentence.phrase(words, "must", at)
-                        .map(phrase -> Taken.ofManner(phrase.end(), Taken.Manner.MUST_AFTER)));
+                        .map(phrase -> Taken.ofManner(phrase.end(), Taken.Manner.MUST_AFTER)))
+                .or(() -> sentence.phrase(words, "above all", at)
+                        .map(phrase -> Taken.ofManner(
+                                phrase.end(),
+                                phrase.meaning().equals("before")
+                                        ? Taken.Manner.STRONG_BEFORE
+                                        : Taken.Manner.STRONG_AFTER)));
+    }
+
+    /// A wish that counts more than others. Ours, no source.
+    static WeighedWish stressed(WeighedWish wish) {
+        return wish.weighing(Math.min(10, wish.weight() * STRESSED));
     }
 
     static WeighedWish preferred(WeighedWish wish) {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -45,7 +46,7 @@ class PlantIndexTest {
     }
 
     private static List<PlantKey> best(PlantIndex index) {
-        return index.propose(SHADE, "", NOW, 10).best();
+        return index.propose(SHADE, "", Set.of(), NOW, 10).best();
     }
 
     private List<PlantKey> openedAndClosed() {
@@ -179,7 +180,7 @@ class PlantIndexTest {
             List<Future<Integer>> asked = Stream.generate(() -> askers.submit(() -> {
                         int answers = 0;
                         for (int i = 0; i < 200; i++) {
-                            answers += index.propose(SHADE, "", NOW, 5).best().size();
+                            answers += index.propose(SHADE, "", Set.of(), NOW, 5).best().size();
                         }
                         return answers;
                     }))

@@ -30,7 +30,7 @@ class NeedGrammarDocsTest {
 
     @Test
     void everyPhraseOfTheVocabularyIsReadAsItself() {
-        Vocabulary english = Vocabulary.english();
+        Vocabulary english = EnglishWords.read();
         NeedReader reader = new NeedReader(english);
         for (String phrase : english.table("wishes").keySet()) {
             NeedReading reading = reader.read(phrase, java.time.LocalDate.of(2026, 11, 25));

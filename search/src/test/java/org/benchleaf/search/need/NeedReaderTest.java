@@ -34,7 +34,7 @@ class NeedReaderTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final YearWeek MID_APRIL = new YearWeek(2027, 15);
 
-    private final NeedReader reader = new NeedReader(Vocabulary.english());
+    private final NeedReader reader = new NeedReader(EnglishWords.read());
 
     private NeedReading read(String sentence) {
         return reader.read(sentence, TODAY);
@@ -262,7 +262,7 @@ class NeedReaderTest {
     void readsGeneraByEnglishAndByLatinName() {
         assertThat(wishes("no boxwood or holly"))
                 .containsExactly(new Wish.NotOfGenus("Buxus"), new Wish.NotOfGenus("Ilex"));
-        NeedReader latin = new NeedReader(Vocabulary.english().withGenera(Set.of("Leucothoe")));
+        NeedReader latin = new NeedReader(EnglishWords.read().withGenera(Set.of("Leucothoe")));
         assertThat(latin.read("leucothoe", TODAY).need().wishes())
                 .containsExactly(WeighedWish.of(new Wish.OfGenus("Leucothoe")));
     }

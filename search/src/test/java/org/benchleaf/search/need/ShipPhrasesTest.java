@@ -18,7 +18,7 @@ class ShipPhrasesTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Destination HOME = Destination.read("PA").orThrow();
 
-    private final NeedReader reader = new NeedReader(Vocabulary.english(), Optional.of(HOME));
+    private final NeedReader reader = new NeedReader(EnglishWords.read(), Optional.of(HOME));
 
     private List<Shipment> shipments(String sentence) {
         return reader.read(sentence, TODAY).need().wishes().stream()

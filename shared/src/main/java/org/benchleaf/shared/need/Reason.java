@@ -44,6 +44,9 @@ public sealed interface Reason {
         /// Steps of light, moisture or tolerance away; 1 or more.
         record Steps(int steps) implements Shortfall {}
 
+        /// Tenths of pH below (negative) or above what it grows in.
+        record PhTenths(int tenths) implements Shortfall {}
+
         /// Months away from those asked for; 1 to 6.
         record Months(int months) implements Shortfall {}
 

@@ -12,13 +12,32 @@ public record WeighedWish(Wish wish, double weight, boolean fixed) {
         }
     }
 
-    /// As usual: hardiness, safety and sale rules fixed, everything else weight 1.
+    /// As usual: weight 1; hardiness, safety, sale rules and what a plant must or must not be are fixed.
     public static WeighedWish of(Wish wish) {
-        boolean fixed = wish instanceof Wish.HardyIn
+        return new WeighedWish(wish, 1, isUsuallyFixed(wish));
+    }
+
+    /// Whether a wish of this kind is never given up unless the asker says so.
+    public static boolean isUsuallyFixed(Wish wish) {
+        return wish instanceof Wish.HardyIn
                 || wish instanceof Wish.SafeFor
                 || wish instanceof Wish.ShipTo
                 || wish instanceof Wish.NotOfGenus
-                || wish instanceof Wish.OfGenus;
-        return new WeighedWish(wish, 1, fixed);
+                || wish instanceof Wish.OfGenus
+                || wish instanceof Wish.NotOfSpecies
+                || wish instanceof Wish.OfSpecies;
+    }
+
+    /// Whether the asker gave up what is usually fixed; an answer says so.
+    public boolean freed() {
+        return !fixed && isUsuallyFixed(wish);
+    }
+
+    public WeighedWish weighing(double other) {
+        return new WeighedWish(wish, other, fixed);
+    }
+
+    public WeighedWish fixed(boolean other) {
+        return new WeighedWish(wish, weight, other);
     }
 }

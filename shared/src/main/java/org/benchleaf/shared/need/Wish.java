@@ -10,21 +10,33 @@ import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.plant.Creature;
 import org.benchleaf.shared.plant.Foliage;
+import org.benchleaf.shared.plant.GrowthRate;
 import org.benchleaf.shared.plant.Habit;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
 import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.SoilTexture;
+import org.benchleaf.shared.site.WaterNeed;
 import org.benchleaf.shared.stock.StockSize;
 
 /// One criterion of what a customer asks. Sealed: a new wish does not compile until it is judged and worded.
 public sealed interface Wish {
     /// Lives through the winters of the site, and its summers.
     record HardyIn(HardinessZone zone) implements Wish {}
+
+    /// Bears the heat of the site: its AHS heat zone, 1 to 12.
+    record BearsHeat(int zone) implements Wish {
+        public BearsHeat {
+            if (zone < 1 || zone > 12) {
+                throw new IllegalArgumentException("a heat zone is 1 to 12; got " + zone);
+            }
+        }
+    }
 
     /// Does well in this light.
     record GrowsIn(Exposure exposure) implements Wish {}
@@ -34,6 +46,21 @@ public sealed interface Wish {
 
     /// Does well in this texture of soil.
     record LikesTexture(SoilTexture texture) implements Wish {}
+
+    /// Does well at this acidity of the soil: pH in tenths, 30 to 100.
+    record GrowsAtPh(int tenths) implements Wish {
+        public GrowsAtPh {
+            if (tenths < 30 || tenths > 100) {
+                throw new IllegalArgumentException("pH is 3.0 to 10.0; got tenths " + tenths);
+            }
+        }
+    }
+
+    /// Once established, needs at most this much water.
+    record NeedsAtMost(WaterNeed water) implements Wish {}
+
+    /// Grows at least this fast.
+    record GrowsAtLeast(GrowthRate rate) implements Wish {}
 
     /// Bears a stress of the site at least fairly well.
     record Bears(Stress stress) implements Wish {}
@@ -49,6 +76,12 @@ public sealed interface Wish {
 
     /// Mature spread at most this, in cm.
     record NoWiderThan(int cm) implements Wish {}
+
+    /// Mature spread at least this, in cm.
+    record AtLeastWide(int cm) implements Wish {}
+
+    /// Ten years after planting, within this bound, in cm.
+    record AtTenYears(Bound bound, int cm) implements Wish {}
 
     /// One of these kinds of plant; at least one.
     record OfForm(Set<LifeForm> forms) implements Wish {
@@ -94,6 +127,18 @@ public sealed interface Wish {
     /// Is of this genus; capital first.
     record OfGenus(String genus) implements Wish {}
 
+    /// Is of this species, whatever the cultivar; epithet without a hybrid mark.
+    record OfSpecies(String genus, String epithet) implements Wish {}
+
+    /// Is not of this species; epithet without a hybrid mark.
+    record NotOfSpecies(String genus, String epithet) implements Wish {}
+
+    /// Has these flowers: `male` for a plant that must not fruit, `female` for one that must.
+    record OfSex(Sex sex) implements Wish {}
+
+    /// Fruits without a partner.
+    record FruitsAlone() implements Wish {}
+
     /// To be had: so many, in that size, by that week (each when given).
     ///
     /// @param count 1 or more
@@ -107,6 +152,14 @@ public sealed interface Wish {
 
     /// Costs at most this a piece, in the size asked for.
     record AtMostPrice(Money price) implements Wish {}
+
+    /// One end of a size.
+    enum Bound {
+        NO_TALLER,
+        AT_LEAST_TALL,
+        NO_WIDER,
+        AT_LEAST_WIDE
+    }
 
     /// A stress of the site that a plant bears or not.
     enum Stress {

@@ -1,0 +1,59 @@
+package org.benchleaf.app.cli;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.benchleaf.content.Wording;
+import org.benchleaf.search.Match;
+import org.benchleaf.search.NeedAnswer;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Reason;
+
+/// Answers as comma separated values (RFC 4180), one line a plant.
+final class AnswerCsv {
+    private final Wording wording;
+
+    AnswerCsv(Wording wording) {
+        this.wording = wording;
+    }
+
+    String headings() {
+        return "need,place,key,name,common_name,met,missed,unknown,stock";
+    }
+
+    List<String> lines(String sentence, int skip, NeedAnswer answer, YearWeek now) {
+        return IntStream.range(0, answer.matches().size())
+                .mapToObj(at -> line(sentence, skip + at + 1, answer.matches().get(at), now))
+                .toList();
+    }
+
+    private String line(String sentence, int place, Match match, YearWeek now) {
+        return Stream.of(
+                        sentence,
+                        Integer.toString(place),
+                        match.plant().key().text(),
+                        match.plant().name().toString(),
+                        match.plant().commonName(wording.language()).orElse(""),
+                        reasons(match, Reason.Met.class),
+                        reasons(match, Reason.Missed.class),
+                        reasons(match, Reason.Unknown.class),
+                        new AnswerText(wording).stock(match.stock(), now))
+                .map(AnswerCsv::cell)
+                .collect(Collectors.joining(","));
+    }
+
+    private String reasons(Match match, Class<? extends Reason> kind) {
+        return match.fit().reasons().stream()
+                .filter(kind::isInstance)
+                .map(wording::reason)
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
+    /// A cell that a spreadsheet program must not take for a formula begins with an apostrophe.
+    private static String cell(String text) {
+        String safe = text.matches("(?s)[=+@\\t\\r-].*") ? "'" + text : text;
+        return safe.matches("(?s).*[\",\r\n].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    }
+}

@@ -1,0 +1,68 @@
+package org.benchleaf.bench.eval;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.Settings;
+import org.benchleaf.app.Workspace;
+import org.benchleaf.app.service.ImportService;
+import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.intake.ColumnMaps;
+import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.demo.DemoCatalog;
+import org.benchleaf.shared.measure.LengthStyle;
+
+/// Loads the demo nursery and, when given, a table of landscape taxa, asks what published lists answer, and writes how
+/// far the answers agree.
+public final class Evaluation {
+    private static final Clock NOVEMBER = Clock.fixed(Instant.parse("2026-11-25T15:00:00Z"), ZoneOffset.UTC);
+
+    private Evaluation() {}
+
+    /// @param taxa a table of landscape taxa, when there is one
+    public static void run(Optional<Path> taxa, PrintStream out) throws IOException {
+        Path folder = Files.createTempDirectory("benchleaf-evaluation").resolve("shop");
+        Workspace workspace = Workspace.create(
+                folder,
+                new Settings("Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
+        try (Catalog catalog = Catalog.create(workspace.database())) {
+            load(new ImportService(catalog), taxa, folder);
+        }
+        try (Benchleaf benchleaf = Benchleaf.open(folder, NOVEMBER)) {
+            new Report(benchleaf, out).write(taxa.isPresent());
+        }
+    }
+
+    private static void load(ImportService imports, Optional<Path> taxa, Path folder) throws IOException {
+        for (String file : DemoCatalog.plantFiles()) {
+            try (InputStream content = DemoCatalog.open(file)) {
+                imports.apply(imports.plan(file, content.readAllBytes(), ColumnMaps.ownPlants()));
+            }
+        }
+        for (String file : DemoCatalog.stockFiles()) {
+            try (InputStream content = DemoCatalog.open(file)) {
+                imports.apply(imports.plan(file, content.readAllBytes(), ColumnMaps.ownStock()));
+            }
+        }
+        if (taxa.isPresent()) {
+            Path map = folder.resolve("landscape-taxa.json");
+            try (InputStream json = Objects.requireNonNull(
+                    Evaluation.class.getResourceAsStream("/org/benchleaf/bench/landscape-taxa.json"))) {
+                Files.writeString(map, new String(json.readAllBytes(), StandardCharsets.UTF_8));
+            }
+            ImportPlan plan = imports.plan(taxa.get(), Optional.of(map.toString()));
+            imports.apply(plan);
+        }
+    }
+}

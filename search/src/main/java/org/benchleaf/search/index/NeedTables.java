@@ -1,0 +1,62 @@
+package org.benchleaf.search.index;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.benchleaf.search.facet.Facet;
+import org.benchleaf.search.fit.Occasion;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.need.WeighedWish;
+
+/// A need made ready for passes: a table a wish, shared by all threads of one answer.
+final class NeedTables {
+    private final Dictionaries dictionaries;
+    private final StockColumns stock;
+    private final Need need;
+    private final Set<Facet> facets;
+    private final YearWeek week;
+    private final Occasion occasion;
+    private final byte[] standings;
+    private final int fixed;
+    private final List<WishTable> tables = new ArrayList<>();
+
+    NeedTables(StockColumns stock, Dictionaries dictionaries, Need need, Set<Facet> facets, YearWeek week) {
+        this.dictionaries = dictionaries;
+        this.stock = stock;
+        this.need = need;
+        this.facets = facets;
+        this.week = week;
+        this.occasion = Occasion.of(need, week);
+        this.standings = stock.standings(StockColumns.week(week));
+        List<WeighedWish> wishes = need.wishes();
+        int fixedBits = 0;
+        for (int bit = 0; bit < wishes.size(); bit++) {
+            tables.add(WishTable.of(wishes.get(bit), bit, occasion, dictionaries, stock));
+            fixedBits |= wishes.get(bit).fixed() ? 1 << bit : 0;
+        }
+        fixed = fixedBits;
+    }
+
+    List<WishTable> tables() {
+        return tables;
+    }
+
+    /// The bits of fixed wishes.
+    int fixed() {
+        return fixed;
+    }
+
+    /// What can be had of each slot at all; the better the higher.
+    byte[] standings() {
+        return standings;
+    }
+
+    FacetPass newFacets() {
+        return new FacetPass(facets, need.wishes(), dictionaries, stock, occasion);
+    }
+
+    LoosenPass newLoosen() {
+        return new LoosenPass(need, dictionaries, stock, week);
+    }
+}
