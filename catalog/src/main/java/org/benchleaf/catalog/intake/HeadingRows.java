@@ -19,11 +19,12 @@ final class HeadingRows {
     private final Deque<SourceRow> ahead = new ArrayDeque<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<String> headings;
+    private Optional<SheetException> broken = Optional.empty();
 
     HeadingRows(String file, RowSource source) {
         this.file = file;
         this.source = source;
-        while (ahead.size() < LOOK && read()) {}
+        lookAhead();
         SourceRow first = take().orElseThrow(() -> new SheetException(Problem.of("file.empty", file)));
         while (isTitle(first) && !ahead.isEmpty()) {
             tell(first, Problem.of("heading.title", first.cells().stream()
@@ -33,6 +34,18 @@ final class HeadingRows {
             first = take().orElseThrow();
         }
         this.headings = headings(first);
+    }
+
+    /// A file that breaks further down breaks when one comes there.
+    private void lookAhead() {
+        try {
+            while (ahead.size() < LOOK && read()) {}
+        } catch (SheetException below) {
+            if (ahead.isEmpty()) {
+                throw below;
+            }
+            broken = Optional.of(below);
+        }
     }
 
     List<String> headings() {
@@ -46,6 +59,9 @@ final class HeadingRows {
     /// The next row below the headings that holds anything.
     Optional<SourceRow> next() {
         if (ahead.isEmpty()) {
+            if (broken.isPresent()) {
+                throw broken.get();
+            }
             read();
         }
         return take();

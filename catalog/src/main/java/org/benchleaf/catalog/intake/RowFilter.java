@@ -11,7 +11,7 @@ import org.benchleaf.shared.Problem;
 final class RowFilter {
     private static final Pattern TOTAL =
             Pattern.compile("(?:grand |sub)?-?totals?(?: .{0,30})?:?|sum:?|Σ:?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern NUMBER = Pattern.compile("[$€£]?\\s?-?[\\d.,]+\\s?%?");
+    private static final Pattern NUMBER = Pattern.compile("[$€£]?\\s?-?[\\d.,]+\\s?%?|#[A-Z/0!?]+");
     /// More numbers than this under no name are a row that lost its name.
     private static final int MOST_TOTALS = 3;
 
