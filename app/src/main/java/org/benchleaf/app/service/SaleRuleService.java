@@ -59,7 +59,8 @@ public final class SaleRuleService {
     public record Said(BotanicalName name, Optional<PlantKey> key, boolean sure, PlantRules rules) {}
 
     /// What the lists say of what a person typed: a key, a name of the catalog, or any other botanical name, which is
-    /// then judged as it is written. For the law a name is never guessed at: it is looked up as a common or misspelt
+    /// then judged as it is written. For the law a name is never guessed at: it is looked up as a common or
+    misspelt
     /// one only when no list has its genus.
     ///
     /// @param at the state of the catalog whose lists are asked; the lists in force when empty
