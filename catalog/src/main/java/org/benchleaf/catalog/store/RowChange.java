@@ -3,6 +3,7 @@ package org.benchleaf.catalog.store;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -56,9 +57,11 @@ record RowChange(
     }
 
     private static List<@Nullable String> columns(org.benchleaf.shared.name.BotanicalName name) {
-        return Arrays.stream(NameColumns.values(name))
-                .map(value -> value == null ? null : value.toString())
-                .collect(java.util.stream.Collectors.toCollection(java.util.ArrayList::new));
+        List<@Nullable String> columns = new ArrayList<>();
+        for (Object value : NameColumns.values(name)) {
+            columns.add(value == null ? null : value.toString());
+        }
+        return columns;
     }
 
     static RowChange fact(int plant, FactShelf.Changed fact, Optional<FactShelf.Row> before) {
