@@ -38,7 +38,8 @@ import org.benchleaf.shared.Problem;
 import org.benchleaf.search.need.Vocabulary;
 import org.jspecify.annotations.Nullable;
 
-/// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is opened when
+/// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is
+/// opened when
 /// first asked for, so that printing one sheet does not wait for it.
 public final class Benchleaf implements AutoCloseable {
     private final Workspace workspace;
@@ -105,8 +106,8 @@ public final class Benchleaf implements AutoCloseable {
         return index;
     }
 
-    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood. Costs one
-    /// pass over the plants: keep it.
+    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood.
+    /// Costs one pass over the plants: keep it.
     public NeedReader needReader() {
         Set<String> genera = new HashSet<>();
         Map<String, String> species = new HashMap<>();

@@ -7,7 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated plants (ICNCP) do.
+/// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated plants (ICNCP)
+/// do.
 ///
 /// @param genusMark × for a nothogenus, + for a graft-chimaera
 /// @param genus capital first
@@ -60,7 +61,8 @@ public record BotanicalName(
                 genusMark, genus, species, infraspecific, group, Optional.of(epithet), tradeDesignation);
     }
 
-    /// The taxon whose facts hold for this plant unless it states its own: the name without what cultivation added, or
+    /// The taxon whose facts hold for this plant unless it states its own: the name without what cultivation added,
+    /// or
     /// the species above a rank below it. Empty for a genus, and for a cultivar under its genus alone.
     public Optional<BotanicalName> taxonAbove() {
         boolean cultivated = group.isPresent() || cultivar.isPresent() || tradeDesignation.isPresent();
