@@ -61,7 +61,9 @@ class NameCommandTest {
         List<String> lines = name("--batch", batch.toString()).out().lines().toList();
 
         assertThat(lines).hasSize(3);
-        assertThat(lines.get(0)).startsWith("{\"typed\":\"Acer rubrum\",\"read\":{\"outcome\":\"read\"").contains("\"how\":\"exact\"");
+        assertThat(lines.get(0))
+                .startsWith("{\"typed\":\"Acer rubrum\",\"read\":{\"outcome\":\"read\"")
+                .contains("\"how\":\"exact\"");
         assertThat(lines.get(1)).endsWith("\"plants\":[]}");
         assertThat(lines.get(2)).contains("\"how\":\"common-name\"");
     }

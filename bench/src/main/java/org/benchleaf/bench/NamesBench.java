@@ -23,8 +23,21 @@ final class NamesBench {
     private static final int FIRST = 10;
     private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
     private static final String[][] HEARD = {
-        {"ph", "f"}, {"c", "k"}, {"ae", "e"}, {"th", "t"}, {"x", "ks"}, {"qu", "kw"}, {"y", "i"}, {"ia", "ea"},
-        {"us", "is"}, {"um", "em"}, {"a ", "uh "}, {"er", "ur"}, {"z", "s"}, {"en", "in"}, {"el", "le"}
+        {"ph", "f"},
+        {"c", "k"},
+        {"ae", "e"},
+        {"th", "t"},
+        {"x", "ks"},
+        {"qu", "kw"},
+        {"y", "i"},
+        {"ia", "ea"},
+        {"us", "is"},
+        {"um", "em"},
+        {"a ", "uh "},
+        {"er", "ur"},
+        {"z", "s"},
+        {"en", "in"},
+        {"el", "le"}
     };
 
     private NamesBench() {}
@@ -41,7 +54,8 @@ final class NamesBench {
             Figures like = measure(asked, one -> names.find(one.text(), FIRST));
             Figures begun = measure(asked, one -> names.complete(one.begun(), FIRST));
             long found = asked.stream()
-                    .filter(one -> names.find(one.text(), FIRST).stream().anyMatch(hit -> hit.plant().equals(one.meant())))
+                    .filter(one -> names.find(one.text(), FIRST).stream()
+                            .anyMatch(hit -> hit.plant().equals(one.meant())))
                     .count();
             out.printf(
                     Locale.ROOT,
@@ -56,7 +70,8 @@ final class NamesBench {
                     Memory.liveMiB());
         } finally {
             try (Stream<Path> files = Files.walk(folder)) {
-                files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+                files.sorted(Comparator.reverseOrder())
+                        .forEach(file -> file.toFile().delete());
             }
         }
     }
@@ -80,8 +95,11 @@ final class NamesBench {
             int number = random.nextInt(plants);
             var name = NamesOnly.name(number);
             String whole = (name.genus() + " " + name.cultivar().orElse("")).toLowerCase(Locale.ROOT);
-            String text = i % 3 == 0 ? typo(whole, random) : i % 3 == 1 ? typo(typo(whole, random), random) : heard(whole, random);
-            String begun = whole.substring(0, Math.min(whole.length(), 2 + random.nextInt(12))).strip();
+            String text = i % 3 == 0
+                    ? typo(whole, random)
+                    : i % 3 == 1 ? typo(typo(whole, random), random) : heard(whole, random);
+            String begun = whole.substring(0, Math.min(whole.length(), 2 + random.nextInt(12)))
+                    .strip();
             asked.add(new Asked(text, begun, PlantKey.ofSerial(number + 1L)));
         }
         return asked;

@@ -109,9 +109,11 @@ final class NameCommand implements Callable<Integer> {
     }
 
     private void write(NameAnswer answer, Wording wording) {
-        boolean sure = !answer.found().isEmpty()
-                && answer.found().getFirst().how().compareTo(NameMatch.PREFIX) <= 0;
-        if (answer.reading() instanceof NameReading.Partly partly && partly.known().isPresent() && sure) {
+        boolean sure =
+                !answer.found().isEmpty() && answer.found().getFirst().how().compareTo(NameMatch.PREFIX) <= 0;
+        if (answer.reading() instanceof NameReading.Partly partly
+                && partly.known().isPresent()
+                && sure) {
             console.out().println(wording.text("name.left-over", Map.of("read", partly.rest())));
         }
         if (answer.found().isEmpty()) {

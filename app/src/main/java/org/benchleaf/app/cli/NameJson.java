@@ -54,10 +54,11 @@ final class NameJson {
             node.put("leftOver", partly.rest());
         }
         ArrayNode notes = node.putArray("notes");
-        reading.notes().forEach(note -> notes.addObject()
-                .put("kind", word(note.kind()))
-                .put("text", note.text())
-                .put("guess", note.kind().guess()));
+        reading.notes()
+                .forEach(note -> notes.addObject()
+                        .put("kind", word(note.kind()))
+                        .put("text", note.text())
+                        .put("guess", note.kind().guess()));
     }
 
     private static void parts(ObjectNode node, BotanicalName name) {
@@ -72,8 +73,9 @@ final class NameJson {
             }
             node.put("species", species.text());
         });
-        name.infraspecific().ifPresent(below -> node.put("rank", below.rank().mark())
-                .put("belowSpecies", below.epithet().text()));
+        name.infraspecific()
+                .ifPresent(below -> node.put("rank", below.rank().mark())
+                        .put("belowSpecies", below.epithet().text()));
         name.group().ifPresent(group -> node.put("group", group));
         name.cultivar().ifPresent(cultivar -> node.put("cultivar", cultivar));
         name.tradeDesignation().ifPresent(trade -> node.put("tradeDesignation", trade));
@@ -101,9 +103,10 @@ final class NameJson {
             common.withArray(name.language().getLanguage()).add(name.text());
         }
         ArrayNode synonyms = node.putArray("synonyms");
-        plant.synonyms().forEach(synonym -> synonyms.addObject()
-                .put("name", synonym.text())
-                .put("by", synonym.source().text()));
+        plant.synonyms()
+                .forEach(synonym -> synonyms.addObject()
+                        .put("name", synonym.text())
+                        .put("by", synonym.source().text()));
     }
 
     static String word(Enum<?> constant) {
