@@ -35,7 +35,8 @@ public final class Evaluation {
         Path folder = Files.createTempDirectory("benchleaf-evaluation").resolve("shop");
         Workspace workspace = Workspace.create(
                 folder,
-                new Settings("Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
+                new Settings(
+                        "Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
         try (Catalog catalog = Catalog.create(workspace.database())) {
             load(new ImportService(catalog, new MapShelf(workspace.mapsFolder())), taxa);
         }

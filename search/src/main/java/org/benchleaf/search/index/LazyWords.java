@@ -4,7 +4,8 @@ import java.io.IOException;
 import org.apache.lucene.index.LeafReader;
 import org.jspecify.annotations.Nullable;
 
-/// The words of a segment, read once when first asked for: most programs that open the index look up no misspelt name.
+/// The words of a segment, read once when first asked for: most programs that open the index look up no misspelt
+/// name.
 final class LazyWords {
     private final LeafReader reader;
     private volatile @Nullable SegmentWords words;

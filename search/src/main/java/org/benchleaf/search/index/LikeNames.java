@@ -6,7 +6,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-/// Proposes plants whose names hold words spelt or sounding like those said: the more of the letters said are found in
+/// Proposes plants whose names hold words spelt or sounding like those said: the more of the letters said are found
+/// in
 /// a plant's names, and the nearer, the better. What it proposes is compared name by name elsewhere.
 final class LikeNames {
     /// Worth of a letter found as said.

@@ -83,7 +83,8 @@ public final class PlantIndex implements AutoCloseable {
         return newest;
     }
 
-    /// Catches up when the catalog was not looked at for a tenth of a second, whoever changed it; so nothing stays out
+    /// Catches up when the catalog was not looked at for a tenth of a second, whoever changed it; so nothing stays
+    /// out
     /// for long even when another program changed the catalog. While one thread does, the others go on with what is
     /// there.
     public void freshen() {

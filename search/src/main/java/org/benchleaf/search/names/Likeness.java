@@ -19,7 +19,8 @@ import org.benchleaf.search.sound.Sounds;
 /// between words free to move. Made for one question; used by one thread.
 final class Likeness {
     private static final int FAR = 1_000_000;
-    /// A word said that is in no name of the plant, as `plant` or `bush` may be, costs as much as so many sounds amiss.
+    /// A word said that is in no name of the plant, as `plant` or `bush` may be, costs as much as so many sounds
+    /// amiss.
     private static final int EXTRA_SOUND = 4;
 
     private static final int EXTRA_WORD = 6;

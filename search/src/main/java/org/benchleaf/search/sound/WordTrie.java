@@ -3,7 +3,8 @@ package org.benchleaf.search.sound;
 import java.util.Arrays;
 import java.util.List;
 
-/// Words as a tree of letters, walked from front to back: finds those spelt or sounding nearly like another one without
+/// Words as a tree of letters, walked from front to back: finds those spelt or sounding nearly like another one
+/// without
 /// looking at every word. Unchanging; safe for many threads.
 public final class WordTrie {
     /// Longer words are left out; the longest epithet of USDA PLANTS has 21 letters.

@@ -79,7 +79,8 @@ public record BotanicalName(
                 Optional.empty()));
     }
 
-    /// The name as a label has room for: a cultivar without its Group and without the rank below species, for genus and
+    /// The name as a label has room for: a cultivar without its Group and without the rank below species, for genus
+    /// and
     /// epithet name it alone (ICNCP Art. 8, from memory). Any other name is whole.
     public BotanicalName labelName() {
         boolean cultivar = this.cultivar.isPresent() || tradeDesignation.isPresent();
