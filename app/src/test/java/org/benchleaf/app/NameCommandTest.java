@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -14,19 +15,18 @@ import org.junit.jupiter.api.io.TempDir;
 /// Names asked over the counter and over the telephone, on the demo catalog.
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class NameCommandTest {
-    @TempDir
-    private Path folder;
-
+    private Path folder = Path.of("");
     private String shop = "";
 
     @BeforeAll
-    void runTheDemo() {
+    void runTheDemo(@TempDir Path empty) {
+        folder = empty;
         shop = folder.resolve("demo").toString();
         Run.benchleaf("demo", shop);
     }
 
     private Run name(String... arguments) {
-        List<String> all = new java.util.ArrayList<>(List.of("name", "--workspace", shop));
+        List<String> all = new ArrayList<>(List.of("name", "--workspace", shop));
         all.addAll(List.of(arguments));
         return Run.benchleaf(all.toArray(String[]::new));
     }

@@ -2,6 +2,7 @@ package org.benchleaf.app.service;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
@@ -31,14 +32,12 @@ public final class NameLookup {
         Map<PlantKey, PlantRecord> plants =
                 catalog.plants(hits.stream().map(NameHit::plant).toList());
         List<Found> found = hits.stream()
-                .filter(hit -> plants.containsKey(hit.plant()))
-                .map(hit -> found(hit, plants))
+                .flatMap(hit -> Optional.ofNullable(plants.get(hit.plant())).map(plant -> found(hit, plant)).stream())
                 .toList();
         return new NameAnswer(typed, NameReader.read(typed), found);
     }
 
-    private static Found found(NameHit hit, Map<PlantKey, PlantRecord> plants) {
-        PlantRecord plant = plants.get(hit.plant());
+    private static Found found(NameHit hit, PlantRecord plant) {
         List<Source> sources = hit.how() == NameMatch.SYNONYM
                 ? plant.synonyms().stream()
                         .filter(synonym -> synonym.text().equals(hit.matched()))

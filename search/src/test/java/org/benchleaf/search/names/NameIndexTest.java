@@ -69,7 +69,7 @@ class NameIndexTest {
         lucothoe                          | 1 | ONE_EDIT    | Leucothoe fontanesiana
         hydrnagea limelihgt               | 3 | ONE_EDIT    | Hydrangea paniculata 'Limelight'
         lucothee                          | 1 | TWO_EDITS   | Leucothoe fontanesiana
-        kory opsis                        | 2 | TWO_EDITS   | Coreopsis verticillata 'Moonbeam'
+        kory opsis                        | 2 | TWO_EDITS   | Coreopsis Moonbeam
         luke oh thee                      | 1 | SOUNDS_ALIKE | Leucothoe fontanesiana
         a sir rubrum                      | 7 | SOUNDS_ALIKE | Acer rubrum
         high drain jah lime light         | 3 | SOUNDS_ALIKE | Hydrangea Limelight
@@ -109,6 +109,6 @@ class NameIndexTest {
 
         assertThat(names.find("Aster tataricus", 5))
                 .containsExactly(new NameHit(PlantKey.ofSerial(9), "Aster tataricus", NameMatch.SYNONYM));
-        assertThat(names.find("tatarian", 5)).isEmpty();
+        assertThat(names.complete("tatarian", 5)).isEmpty();
     }
 }
