@@ -1,6 +1,8 @@
 package org.benchleaf.catalog.store;
 
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -46,17 +48,13 @@ final class LotUndo {
     void lot(RowChange change) throws SQLException {
         String lot = change.id().get(0);
         List<@Nullable String> after = change.after().orElseThrow();
-        List<@Nullable String> found = session.first(
+        Optional<List<@Nullable String>> row = session.first(
                         LOT,
-                        row -> Arrays.asList(
-                                row.getString(1),
-                                row.getString(2),
-                                row.getString(3),
-                                row.getString(4),
-                                row.getString(5),
-                                row.getString(6)),
-                        lot)
-                .orElseThrow(() -> new ImportRefused(Problem.of("undo.lot.changed", lot)));
+                        LotUndo::columns, lot);
+        if (row.isEmpty()) {
+            throw new ImportRefused(Problem.of("undo.lot.changed", lot));
+        }
+        List<@Nullable String> found = row.get();
         boolean counted =
                 change.before().isEmpty() || !change.before().get().get(COUNT).equals(after.get(COUNT));
         long later = session.first(
@@ -130,6 +128,14 @@ final class LotUndo {
                 "UPDATE item SET withdrawn = 1, gtin = NULL, price = NULL WHERE plant = ? AND number = ?",
                 change.plant(),
                 item);
+    }
+
+    private static List<@Nullable String> columns(ResultSet row) throws SQLException {
+        List<@Nullable String> columns = new ArrayList<>();
+        for (int column = 1; column <= 6; column++) {
+            columns.add(row.getString(column));
+        }
+        return columns;
     }
 
     private ImportRefused refused(String key, int plant, String size) throws SQLException {

@@ -1,11 +1,13 @@
 package org.benchleaf.catalog.store;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.shared.name.BotanicalName;
 import org.jspecify.annotations.Nullable;
 
 /// One row before and after an import, each as a list of its columns.
@@ -59,10 +61,12 @@ record RowChange(
                 Optional.of(columns(edit.name)));
     }
 
-    private static List<@Nullable String> columns(org.benchleaf.shared.name.BotanicalName name) {
-        return Arrays.stream(NameColumns.values(name))
-                .map(value -> value == null ? null : value.toString())
-                .collect(java.util.stream.Collectors.toCollection(java.util.ArrayList::new));
+    private static List<@Nullable String> columns(BotanicalName name) {
+        List<@Nullable String> columns = new ArrayList<>();
+        for (Object value : NameColumns.values(name)) {
+            columns.add(value == null ? null : value.toString());
+        }
+        return columns;
     }
 
     static RowChange fact(int plant, FactShelf.Changed fact, Optional<FactShelf.Row> before) {
@@ -111,7 +115,11 @@ record RowChange(
 
     static List<@Nullable String> read(String json) {
         try {
-            return JSON.readValue(json, new TypeReference<List<@Nullable String>>() {});
+            List<@Nullable String> columns = new ArrayList<>();
+            for (JsonNode column : JSON.readTree(json)) {
+                columns.add(column.isNull() ? null : column.asText());
+            }
+            return columns;
         } catch (JsonProcessingException damaged) {
             throw new IllegalStateException("a row of the undo log is damaged", damaged);
         }
