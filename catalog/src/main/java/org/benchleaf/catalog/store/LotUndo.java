@@ -48,13 +48,13 @@ final class LotUndo {
     void lot(RowChange change) throws SQLException {
         String lot = change.id().get(0);
         List<@Nullable String> after = change.after().orElseThrow();
-        Optional<List<@Nullable String>> row = session.first(
+        Optional<List<@Nullable String>> stored = session.first(
                         LOT,
                         LotUndo::columns, lot);
-        if (row.isEmpty()) {
+        if (stored.isEmpty()) {
             throw new ImportRefused(Problem.of("undo.lot.changed", lot));
         }
-        List<@Nullable String> found = row.get();
+        List<@Nullable String> found = stored.get();
         boolean counted =
                 change.before().isEmpty() || !change.before().get().get(COUNT).equals(after.get(COUNT));
         long later = session.first(
