@@ -2,9 +2,11 @@ package org.benchleaf.content;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.rule.Destination;
@@ -16,6 +18,7 @@ import org.benchleaf.shared.rule.RuleArea;
 import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.rule.RuleMatch;
 import org.benchleaf.shared.rule.Ruling;
+import org.benchleaf.shared.rule.SaleStanding;
 import org.benchleaf.shared.rule.SaleVerdict;
 import org.benchleaf.shared.rule.Shipment;
 
@@ -99,7 +102,8 @@ final class SaleWords {
     private void dates(Ruling ruling, Shipment shipment, List<String> parts) {
         Optional<LocalDate> sale = ruling.match().dates().saleFrom();
         Optional<LocalDate> receipt = ruling.match().dates().receipt();
-        if (sale.isPresent() && ruling.sale() == Phase.COMING) {
+        boolean prohibits = ruling.match().effective().equals(Optional.of(SaleStanding.PROHIBITED));
+        if (sale.isPresent() && ruling.sale() == Phase.COMING && prohibits) {
             parts.add(words.text(
                     "rules.sale-until", Map.of("date", words.date(sale.get().minusDays(1)))));
         }
@@ -118,14 +122,30 @@ final class SaleWords {
                 .orElse(place.region().name());
     }
 
+    /// Counties of one state are named together.
     String area(RuleArea area) {
-        return words.listOf(area.places().stream().map(this::place).toList());
+        Map<String, List<String>> counties = new LinkedHashMap<>();
+        for (Jurisdiction place : area.places()) {
+            String region =
+                    place.region().map(Region::name).orElseGet(() -> words.text("rules.country." + place.country()));
+            List<String> within = counties.computeIfAbsent(region, fresh -> new ArrayList<>());
+            if (area.places().stream()
+                    .noneMatch(
+                            other -> other.county().isEmpty() && other.region().equals(place.region()))) {
+                place.county().ifPresent(within::add);
+            }
+        }
+        return words.listOf(counties.entrySet().stream()
+                .map(entry -> counties(entry.getKey(), entry.getValue()))
+                .toList());
     }
 
-    private String place(Jurisdiction place) {
-        return place.region()
-                .map(region -> place(new Destination(region, place.county())))
-                .orElseGet(() -> words.text("rules.country." + place.country()));
+    private String counties(String region, List<String> counties) {
+        return switch (counties.size()) {
+            case 0 -> region;
+            case 1 -> words.text("rules.county", Map.of("county", counties.getFirst(), "region", region));
+            default -> words.text("rules.counties", Map.of("counties", words.listOf(counties), "region", region));
+        };
     }
 
     /// The keys that are put together from names, for the test that none is missing.

@@ -49,6 +49,7 @@ import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
 import org.benchleaf.shared.rule.RuleArea;
+import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.rule.SaleStanding;
 import org.benchleaf.shared.site.DamageRating;
 import org.benchleaf.shared.site.Exposure;
@@ -403,6 +404,7 @@ final class Samples {
                                 PageCaution.of(caution, new Source("ASPCA Animal Poison Control list, 2024 copy")))
                         .toList(),
                 List.of(new SaleNote(
+                        RuleKind.SALE,
                         RuleArea.read("NY").orThrow(),
                         SaleStanding.RESTRICTED,
                         Optional.of(java.time.LocalDate.of(2015, 3, 10)),

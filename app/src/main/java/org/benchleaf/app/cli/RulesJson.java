@@ -54,6 +54,7 @@ final class RulesJson {
         root.put("plant", said.name().toString());
         said.key().ifPresent(key -> root.put("key", key.text()));
         root.put("inCatalog", said.key().isPresent());
+        root.put("sure", said.sure());
         root.put("on", day.toString());
         root.put("compiledOn", compiledOn.toString());
         root.put("caution", wording.saleCaution(compiledOn));

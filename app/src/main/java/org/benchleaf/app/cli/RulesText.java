@@ -74,7 +74,8 @@ final class RulesText {
     private String heading(Said said) {
         return said.name() + "  "
                 + said.key().map(key -> "[" + key + "]").orElseGet(() -> wording.text("rules.not-in-catalog"))
-                + "\n";
+                + "\n"
+                + (said.sure() ? "" : "  " + wording.text("rules.by-common-name") + "\n");
     }
 
     private void add(StringBuilder text, String mark, Ruling ruling, Shipment shipment) {

@@ -8,6 +8,7 @@ import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
 import org.benchleaf.catalog.model.PlantRecord;
@@ -53,12 +54,13 @@ public final class SaleRuleService {
     ///
     /// @param name as it is to be shown
     /// @param key its key, when it is in the catalog
+    /// @param sure false when it was found by a common name or by a guess at the spelling
     /// @param rules what bears on it
-    public record Said(BotanicalName name, Optional<PlantKey> key, PlantRules rules) {}
+    public record Said(BotanicalName name, Optional<PlantKey> key, boolean sure, PlantRules rules) {}
 
     /// What the lists say of what a person typed: a key, a name of the catalog, or any other botanical name, which
-    /// is then judged as it is written. For the law a name is never guessed at: a misspelt one is looked up only
-    /// when no list has its genus.
+    /// is then judged as it is written. For the law a name is never guessed at: one that is misspelt is looked up
+    /// only when no list has its genus.
     ///
     /// @param at the state of the catalog whose lists are asked; the lists in force when empty
     /// @throws Refusal when no list is loaded, or nothing is known by that name
@@ -70,23 +72,24 @@ public final class SaleRuleService {
         }
         Optional<BotanicalName> written =
                 NameReader.read(text) instanceof NameReading.Read read ? Optional.of(read.name()) : Optional.empty();
+        NameBook names = catalog.names();
         Optional<PlantRecord> exact = PlantKey.read(text)
                 .toOptional()
-                .or(() -> written.flatMap(catalog.names()::byName))
-                .or(() -> catalog.names().bySynonym(text))
+                .or(() -> written.flatMap(names::byName))
+                .or(() -> names.bySynonym(text))
                 .flatMap(view::plant);
         if (exact.isPresent()) {
-            return said(exact.get(), book);
+            return said(exact.get(), true, book);
         }
         Optional<BotanicalName> listed = written.filter(name -> book.knowsGenus(name.genus()));
-        return listed.isPresent() ? said(listed.get(), book) : said(finder.find(text), book);
+        return listed.isPresent() ? said(listed.get(), book) : said(finder.find(text), false, book);
     }
 
     private static Said said(BotanicalName name, SaleRuleBook book) {
-        return new Said(name, Optional.empty(), book.of(name, List.of()).orElseThrow());
+        return new Said(name, Optional.empty(), true, book.of(name, List.of()).orElseThrow());
     }
 
-    private Said said(PlantRecord plant, SaleRuleBook book) {
+    private Said said(PlantRecord plant, boolean sure, SaleRuleBook book) {
         List<String> synonyms = new ArrayList<>();
         Optional<PlantRecord> next = Optional.of(plant);
         while (next.isPresent()) {
@@ -96,6 +99,7 @@ public final class SaleRuleService {
         return new Said(
                 plant.name(),
                 Optional.of(plant.key()),
+                sure,
                 book.of(plant.name(), synonyms).orElseThrow());
     }
 }

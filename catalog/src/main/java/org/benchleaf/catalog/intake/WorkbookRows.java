@@ -12,7 +12,8 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.SheetVisibility;
 
-/// The rows of one sheet of a workbook, read as a stream: a row at a time is in memory, and the texts that cells share.
+/// The rows of one sheet of a workbook, read as a stream: a row at a time is in memory, and the texts that cells
+/// share.
 final class WorkbookRows implements RowSource {
     /// A sheet of the format has no more columns; source: ECMA-376, 18.3.1.13.
     private static final int MOST_COLUMNS = 16_384;

@@ -28,6 +28,8 @@ public final class SaleRuleBook {
     private final Set<Region> covered = new TreeSet<>();
     private final Optional<LocalDate> compiledOn;
     private final HybridParents parents = new HybridParents();
+    /// Most plants stand in no list; they share this.
+    private final Optional<PlantRules> nothing;
 
     private SaleRuleBook(List<SaleRule> rules) {
         this.rules = List.copyOf(rules);
@@ -46,6 +48,7 @@ public final class SaleRuleBook {
             }
         }
         this.compiledOn = rules.stream().map(SaleRule::compiledOn).max(Comparator.naturalOrder());
+        this.nothing = compiledOn.map(day -> new PlantRules(List.of(), covered, day));
     }
 
     public static SaleRuleBook empty() {
@@ -87,6 +90,9 @@ public final class SaleRuleBook {
                 .flatMap(one -> byGenus.getOrDefault(NameStem.fold(one.genus()), List.of()).stream())
                 .distinct()
                 .forEach(entry -> match(entry, name, others).ifPresent(matches::add));
+        if (matches.isEmpty()) {
+            return nothing;
+        }
         matches.sort(Comparator.comparing(RuleMatch::rule));
         return Optional.of(new PlantRules(matches, covered, compiledOn.get()));
     }

@@ -13,7 +13,8 @@ import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
-/// Takes the newest import back, row by row from the last to the first, inside one transaction; refuses as a whole when
+/// Takes the newest import back, row by row from the last to the first, inside one transaction; refuses as a whole
+/// when
 /// anything later stands on it.
 final class ImportUndo {
     private static final String NEWEST = "SELECT id, file, revision, last_entry, applied_at FROM import"

@@ -11,10 +11,13 @@ import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
-/// Takes back what an import did to items and lots. The ledger only grows: a count is put back by an entry of its own.
+/// Takes back what an import did to items and lots. The ledger only grows: a count is put back by an entry of its
+/// own.
 final class LotUndo {
     /// Where the count stands among a lot's columns; the order is that of the query below.
     private static final int COUNT = 3;
+
+    private static final int COLUMNS = 6;
 
     private static final String LOT =
             "SELECT item, place, ready_week, on_hand, conditions, seen_on FROM lot WHERE lot = ? AND withdrawn = 0";
@@ -45,16 +48,19 @@ final class LotUndo {
         return restored;
     }
 
+    private static List<@Nullable String> columns(ResultSet row) throws SQLException {
+        List<@Nullable String> columns = new ArrayList<>();
+        for (int place = 1; place <= COLUMNS; place++) {
+            columns.add(row.getString(place));
+        }
+        return columns;
+    }
+
     void lot(RowChange change) throws SQLException {
         String lot = change.id().get(0);
         List<@Nullable String> after = change.after().orElseThrow();
-        Optional<List<@Nullable String>> stored = session.first(
-                        LOT,
-                        LotUndo::columns, lot);
-        if (stored.isEmpty()) {
-            throw new ImportRefused(Problem.of("undo.lot.changed", lot));
-        }
-        List<@Nullable String> found = stored.get();
+        List<@Nullable String> found = session.<List<@Nullable String>>first(LOT, LotUndo::columns, lot)
+                .orElseThrow(() -> new ImportRefused(Problem.of("undo.lot.changed", lot)));
         boolean counted =
                 change.before().isEmpty() || !change.before().get().get(COUNT).equals(after.get(COUNT));
         long later = session.first(
@@ -128,14 +134,6 @@ final class LotUndo {
                 "UPDATE item SET withdrawn = 1, gtin = NULL, price = NULL WHERE plant = ? AND number = ?",
                 change.plant(),
                 item);
-    }
-
-    private static List<@Nullable String> columns(ResultSet row) throws SQLException {
-        List<@Nullable String> columns = new ArrayList<>();
-        for (int column = 1; column <= 6; column++) {
-            columns.add(row.getString(column));
-        }
-        return columns;
     }
 
     private ImportRefused refused(String key, int plant, String size) throws SQLException {

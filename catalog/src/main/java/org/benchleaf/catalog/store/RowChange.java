@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.benchleaf.shared.name.BotanicalName;
 import org.jspecify.annotations.Nullable;
 
 /// One row before and after an import, each as a list of its columns.
@@ -61,7 +60,7 @@ record RowChange(
                 Optional.of(columns(edit.name)));
     }
 
-    private static List<@Nullable String> columns(BotanicalName name) {
+    private static List<@Nullable String> columns(org.benchleaf.shared.name.BotanicalName name) {
         List<@Nullable String> columns = new ArrayList<>();
         for (Object value : NameColumns.values(name)) {
             columns.add(value == null ? null : value.toString());

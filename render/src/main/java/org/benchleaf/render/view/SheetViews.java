@@ -16,6 +16,7 @@ import org.benchleaf.render.page.PageFact;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.page.SaleNote;
 import org.benchleaf.render.page.StockBlock;
+import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.stock.Availability;
 
 /// Puts a product sheet into words, for paper and for the web.
@@ -111,18 +112,24 @@ final class SheetViews {
     }
 
     private SheetView.NoteLine saleNote(SaleNote note, SourceMarks marks) {
-        String standing = words.text("standing." + note.standing().name());
-        String text = note.since()
-                .map(day -> words.text(
-                        note.coming() ? "sheet.sale-note.from" : "sheet.sale-note.since",
-                        Map.of("area", words.area(note.area()), "standing", standing, "date", words.date(day))))
-                .orElseGet(() ->
-                        words.text("sheet.sale-note", Map.of("area", words.area(note.area()), "standing", standing)));
+        String text = note.kind() == RuleKind.QUARANTINE
+                ? words.text("rules.quarantine", Map.of("area", words.area(note.area())))
+                : standing(note);
         String remark = note.remark().isBlank()
                 ? ""
                 : words.text("list.comma") + note.remark().strip();
         return new SheetView.NoteLine(
                 checked.apply("sale rule", text + remark), marks.mark(java.util.Optional.of(note.source()), false));
+    }
+
+    private String standing(SaleNote note) {
+        String standing = words.text("standing." + note.standing().name());
+        return note.since()
+                .map(day -> words.text(
+                        note.coming() ? "sheet.sale-note.from" : "sheet.sale-note.since",
+                        Map.of("area", words.area(note.area()), "standing", standing, "date", words.date(day))))
+                .orElseGet(() ->
+                        words.text("sheet.sale-note", Map.of("area", words.area(note.area()), "standing", standing)));
     }
 
     private SheetView.StockLines stock(StockBlock stock) {
