@@ -30,7 +30,8 @@ import picocli.CommandLine.Parameters;
         name = "audit",
         mixinStandardHelpOptions = true,
         description =
-                "Looks through the catalog: gaps, conflicts between sources, impossible values, names not accepted; with a score of data quality.")
+                "Looks through the catalog: gaps, conflicts between sources, impossible values, names not accepted;"
+                        + " with a score of data quality.")
 final class AuditCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -93,8 +94,7 @@ final class AuditCommand implements Callable<Integer> {
         AuditReport report = new AuditReport(wording);
         for (PlantAudit plant : plants.stream().limit(most).toList()) {
             out.println(wording.text(
-                    "audit.plant",
-                    Map.of("name", plant.name().toString(), "score", Integer.toString(plant.score()))));
+                    "audit.plant", Map.of("name", plant.name().toString(), "score", Integer.toString(plant.score()))));
             plant.remarks().stream()
                     .filter(remark -> remark.kind() != Kind.GAP)
                     .forEach(remark -> out.println("    " + wording.problem(remark.problem())));
@@ -104,10 +104,11 @@ final class AuditCommand implements Callable<Integer> {
             }
         }
         if (plants.size() > most) {
-            out.println(
-                    wording.text("audit.more", Map.of("count", wording.count((long) plants.size() - most))));
+            out.println(wording.text("audit.more", Map.of("count", wording.count((long) plants.size() - most))));
         }
-        report.gaps(sums).forEach(row -> out.printf("  %-24s %s%n", row.cells().get(0), row.cells().get(1)));
+        report.gaps(sums)
+                .forEach(row -> out.printf(
+                        "  %-24s %s%n", row.cells().get(0), row.cells().get(1)));
         report.sums(sums).forEach(sum -> out.println(sum.value() + " " + sum.label()));
     }
 

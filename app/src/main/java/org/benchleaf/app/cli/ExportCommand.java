@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "export",
         mixinStandardHelpOptions = true,
-        description = "Writes plants or stock as a spreadsheet in the catalog's own format: loaded again, it changes nothing.")
+        description = "Writes plants or stock as a spreadsheet in the catalog's own format: loaded again, it changes"
+                + " nothing.")
 final class ExportCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -40,7 +41,10 @@ final class ExportCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private Subject subject;
 
-    @Parameters(index = "1", paramLabel = "FILE", description = "where it is written; its ending says how: .csv or .xlsx")
+    @Parameters(
+            index = "1",
+            paramLabel = "FILE",
+            description = "where it is written; its ending says how: .csv or .xlsx")
     @SuppressWarnings("NullAway.Init")
     private Path file;
 
@@ -60,11 +64,10 @@ final class ExportCommand implements Callable<Integer> {
         CatalogExport.Format format = format();
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock);
                 OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-            int count =
-                    switch (subject) {
-                        case PLANTS -> CatalogExport.plants(benchleaf.catalog(), format, darwinCore, out);
-                        case STOCK -> CatalogExport.stock(benchleaf.catalog(), format, out);
-                    };
+            int count = switch (subject) {
+                case PLANTS -> CatalogExport.plants(benchleaf.catalog(), format, darwinCore, out);
+                case STOCK -> CatalogExport.stock(benchleaf.catalog(), format, out);
+            };
             console.out()
                     .println(
                             json

@@ -61,7 +61,9 @@ public final class AuditReport {
     /// In how many plants each fact is missing, most first.
     public List<Report.Row> gaps(AuditSums sums) {
         return sums.gapsByAttribute().entrySet().stream()
-                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .sorted(Map.Entry.<String, Integer>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
                 .map(gap -> new Report.Row(Mark.SAME, List.of(heading(gap.getKey()), wording.count(gap.getValue()))))
                 .toList();
     }

@@ -74,10 +74,11 @@ public final class Audit {
                 .forEach((attribute, problem) -> remarks.add(new Remark(Kind.IMPOSSIBLE, attribute.id(), problem)));
         Set<String> told = new HashSet<>();
         for (Fact<?> other : plant.otherFacts()) {
-            conflict(plant, other).filter(remark -> told.add(remark.attribute())).ifPresent(remarks::add);
+            conflict(plant, other)
+                    .filter(remark -> told.add(remark.attribute()))
+                    .ifPresent(remarks::add);
         }
-        Optional<PlantKey> accepted =
-                names.bySynonym(plant.name().toString()).filter(key -> !key.equals(plant.key()));
+        Optional<PlantKey> accepted = names.bySynonym(plant.name().toString()).filter(key -> !key.equals(plant.key()));
         accepted.flatMap(names::byKey)
                 .ifPresent(other -> remarks.add(new Remark(
                         Kind.NAME,

@@ -26,20 +26,22 @@ final class PlantTable {
 
     static List<String> cells(PlantRecord plant) {
         List<Fact<?>> own = plant.facts().all().stream()
-                .filter(fact -> !fact.inherited() && Attributes.byId(fact.attribute().id()).isPresent())
+                .filter(fact -> !fact.inherited()
+                        && Attributes.byId(fact.attribute().id()).isPresent())
                 .toList();
         String usual = usual(own, plant);
         List<String> cells = new ArrayList<>();
         for (Column column : ColumnMaps.ownPlants().columns()) {
-            cells.add(switch (column.field()) {
-                case "key" -> plant.key().text();
-                case "name" -> plant.name().toString();
-                case "common_names" -> commonNames(plant, column.language());
-                case "synonyms" -> synonyms(plant, usual);
-                case "source" -> usual;
-                case "fact_sources" -> otherSources(own, usual);
-                default -> fact(own, column.field());
-            });
+            cells.add(
+                    switch (column.field()) {
+                        case "key" -> plant.key().text();
+                        case "name" -> plant.name().toString();
+                        case "common_names" -> commonNames(plant, column.language());
+                        case "synonyms" -> synonyms(plant, usual);
+                        case "source" -> usual;
+                        case "fact_sources" -> otherSources(own, usual);
+                        default -> fact(own, column.field());
+                    });
         }
         return cells;
     }

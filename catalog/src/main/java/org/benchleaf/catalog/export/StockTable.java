@@ -36,21 +36,23 @@ final class StockTable {
     private static List<String> cells(PlantRecord plant, ItemRecord item, LotRecord lot) {
         List<String> cells = new ArrayList<>();
         for (Column column : ColumnMaps.ownStock().columns()) {
-            cells.add(switch (column.field()) {
-                case "key" -> plant.key().text();
-                case "lot" -> lot.lot();
-                case "name" -> plant.name().toString();
-                case "size" -> item.size().toString();
-                case "form" -> item.form() == ItemForm.REGULAR ? "" : item.form().term();
-                case "place" -> lot.place();
-                case "count" -> Integer.toString(lot.count());
-                case "ready_week" -> lot.ready().map(Object::toString).orElse("");
-                case "price" -> item.price().map(Object::toString).orElse("");
-                case "condition" -> Term.write(lot.conditions());
-                case "seen_on" -> lot.seenOn().map(Object::toString).orElse("");
-                case "gtin" -> item.gtin().map(Object::toString).orElse("");
-                default -> "";
-            });
+            cells.add(
+                    switch (column.field()) {
+                        case "key" -> plant.key().text();
+                        case "lot" -> lot.lot();
+                        case "name" -> plant.name().toString();
+                        case "size" -> item.size().toString();
+                        case "form" ->
+                            item.form() == ItemForm.REGULAR ? "" : item.form().term();
+                        case "place" -> lot.place();
+                        case "count" -> Integer.toString(lot.count());
+                        case "ready_week" -> lot.ready().map(Object::toString).orElse("");
+                        case "price" -> item.price().map(Object::toString).orElse("");
+                        case "condition" -> Term.write(lot.conditions());
+                        case "seen_on" -> lot.seenOn().map(Object::toString).orElse("");
+                        case "gtin" -> item.gtin().map(Object::toString).orElse("");
+                        default -> "";
+                    });
         }
         return cells;
     }
