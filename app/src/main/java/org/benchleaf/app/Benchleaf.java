@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.PlantFinder;
@@ -23,6 +24,10 @@ import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.audit.Audit;
+import org.benchleaf.catalog.audit.AuditSums;
+import org.benchleaf.catalog.audit.PlantAudit;
+import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
@@ -162,6 +167,16 @@ public final class Benchleaf implements AutoCloseable {
 
     public WebPages webPages() {
         return WebPages.using(content);
+    }
+
+    /// Looks at every plant; `each` is handed each result.
+    public AuditSums audit(Consumer<PlantAudit> each) {
+        return Audit.run(catalog.view(), catalog.names(), each);
+    }
+
+    /// Looks at one plant.
+    public PlantAudit audit(PlantRecord plant) {
+        return Audit.of(plant, catalog.names());
     }
 
     public ReportPages reports() {

@@ -33,6 +33,8 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new PreviewCommand(console, clock));
         command.addSubcommand(new UndoCommand(console, clock));
         command.addSubcommand(new MapCommand(console, clock));
+        command.addSubcommand(new AuditCommand(console, clock));
+        command.addSubcommand(new ExportCommand(console, clock));
         command.addSubcommand(new NeedCommand(console, clock));
         command.addSubcommand(new WhyCommand(console, clock));
         command.addSubcommand(new FacetsCommand(console, clock));

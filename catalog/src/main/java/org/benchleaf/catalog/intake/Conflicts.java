@@ -35,7 +35,7 @@ final class Conflicts {
         return conflicts;
     }
 
-    private static boolean disagree(Fact<?> one, Fact<?> other) {
+    static boolean disagree(Fact<?> one, Fact<?> other) {
         if (one.attribute().equals(Attributes.HEIGHT) || one.attribute().equals(Attributes.SPREAD)) {
             return one.value() instanceof LengthRange a && other.value() instanceof LengthRange b && isFar(a, b);
         }

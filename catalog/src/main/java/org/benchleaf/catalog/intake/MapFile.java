@@ -39,7 +39,7 @@ public final class MapFile {
             String rows,
             String rank,
             @Nullable String source,
-            List<ColumnForm> columns,
+            @JsonInclude(JsonInclude.Include.ALWAYS) List<ColumnForm> columns,
             @Nullable List<String> passedOver) {}
 
     @JsonInclude(JsonInclude.Include.NON_EMPTY)

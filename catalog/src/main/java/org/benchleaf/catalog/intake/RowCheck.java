@@ -3,10 +3,14 @@ package org.benchleaf.catalog.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.benchleaf.shared.Problem;
 
 /// Fits a row's fields to the headings; says what is odd about its shape and its letters.
 final class RowCheck {
+    /// An apostrophe before what a spreadsheet program would run, as our own export writes it.
+    private static final Pattern FORMULA_AS_TEXT = Pattern.compile("(?s)'[=+\\-@].*");
+
     private final String file;
     private final char delimiter;
     private final List<String> headings;
@@ -24,6 +28,9 @@ final class RowCheck {
         List<String> cells = new ArrayList<>();
         for (int at = 0; at < headings.size(); at++) {
             String cell = at < fields.size() ? fields.get(at).strip() : "";
+            if (delimiter != SheetReader.NONE && FORMULA_AS_TEXT.matcher(cell).matches()) {
+                cell = cell.substring(1);
+            }
             cells.add(letters(cell, new Place(file, number, Optional.of(headings.get(at))), findings));
         }
         for (RowSource.CellNote note : source.notes()) {

@@ -48,11 +48,12 @@ final class FactShelf {
         return Optional.ofNullable(before.get(new Place(attribute, source)));
     }
 
-    /// A source states a value; saying the same again is nothing new.
+    /// A source states a value; saying the same again is nothing new, in a file of another rank either:
+    /// so a list that was written out from here changes nothing when it comes back.
     void state(String attribute, int source, String value, int rank, long revision) {
         Map<Integer, Row> rows = byAttribute.computeIfAbsent(attribute, id -> new HashMap<>());
         Row old = rows.get(source);
-        if (old != null && old.value().equals(value) && old.rank() == rank) {
+        if (old != null && old.value().equals(value)) {
             return;
         }
         boolean shown = old != null && old.chosen();

@@ -1,9 +1,11 @@
 package org.benchleaf.catalog.store;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -47,6 +49,9 @@ final class NameShelf {
 
     /// @param source who is written beside a name that is new; one that is there keeps its own
     void stateCommon(String language, List<String> texts, int rank, int source) {
+        if (shown(language).equals(texts.stream().distinct().toList())) {
+            return; // whoever gave them, they are known in this order
+        }
         Map<String, Integer> sourceBefore = new LinkedHashMap<>();
         now.entrySet().removeIf(entry -> {
             Id id = entry.getKey();
@@ -65,7 +70,32 @@ final class NameShelf {
         }
     }
 
+    /// The names of a language as readers see them: those of the highest rank first.
+    private List<String> shown(String language) {
+        Set<String> seen = new HashSet<>();
+        return now.entrySet().stream()
+                .filter(entry -> entry.getKey().kind().equals(COMMON)
+                        && entry.getKey().language().equals(language))
+                .sorted(Comparator.<Map.Entry<Id, Row>>comparingInt(
+                                entry -> -entry.getValue().rank())
+                        .thenComparingInt(entry -> entry.getValue().place())
+                        .thenComparing(entry -> entry.getKey().text())
+                        .thenComparingInt(entry -> entry.getKey().source()))
+                .map(entry -> entry.getKey().text())
+                .filter(text -> seen.add(text.toLowerCase(Locale.ROOT)))
+                .toList();
+    }
+
     void stateSynonyms(int source, List<String> texts, int rank) {
+        List<String> known = now.entrySet().stream()
+                .filter(entry -> entry.getKey().kind().equals(SYNONYM)
+                        && entry.getKey().source() == source)
+                .sorted(Comparator.comparingInt(entry -> entry.getValue().place()))
+                .map(entry -> entry.getKey().text())
+                .toList();
+        if (known.equals(texts.stream().distinct().toList())) {
+            return;
+        }
         now.keySet().removeIf(id -> id.kind().equals(SYNONYM) && id.source() == source);
         int place = 0;
         for (String text : new LinkedHashSet<>(texts)) {

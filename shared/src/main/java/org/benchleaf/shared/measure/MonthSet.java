@@ -40,6 +40,9 @@ public record MonthSet(int bits) {
         int bits = 0;
         for (String run : wanted.split("[;,/|]|\\band\\b")) {
             String[] ends = run.strip().split("\\s*(?:-|–|—|\\bto\\b)\\s*");
+            if (ends.length == 0) {
+                return Reading.refused("months.unknown", text); // a lone dash
+            }
             int from = monthOf(ends[0]);
             int to = ends.length == 2 ? monthOf(ends[1]) : from;
             if (from < 0 || to < 0 || ends.length > 2) {

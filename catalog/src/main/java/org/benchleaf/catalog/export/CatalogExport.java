@@ -1,0 +1,80 @@
+package org.benchleaf.catalog.export;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.benchleaf.catalog.CatalogView;
+
+/// Writes plants or stock in the catalog's own format: loaded again, the file changes nothing.
+///
+/// Of facts that several sources state the chosen one is written; what a cultivar takes from its taxon is left empty.
+public final class CatalogExport {
+    private CatalogExport() {}
+
+    /// What kind of file.
+    public enum Format {
+        CSV,
+        XLSX
+    }
+
+    /// Every plant that is grown, one row each, in the order of keys.
+    ///
+    /// @param darwinCore whether columns of Darwin Core terms stand behind the own ones
+    /// @return how many
+    /// @throws IOException when nothing can be written there
+    public static int plants(CatalogView view, Format format, boolean darwinCore, OutputStream out) throws IOException {
+        try (TableWriter table = table(format, "Plants", out)) {
+            List<String> headings = new ArrayList<>(PlantTable.headings());
+            headings.addAll(darwinCore ? DarwinCore.TERMS : List.of());
+            table.row(headings);
+            int[] count = new int[1];
+            view.forEachPlant(plant -> {
+                List<String> cells = new ArrayList<>(PlantTable.cells(plant));
+                cells.addAll(darwinCore ? DarwinCore.cells(plant) : List.of());
+                write(table, cells);
+                count[0]++;
+            });
+            return count[0];
+        } catch (UncheckedIOException unwritable) {
+            throw unwritable.getCause();
+        }
+    }
+
+    /// Every lot, one row each.
+    ///
+    /// @return how many
+    /// @throws IOException when nothing can be written there
+    public static int stock(CatalogView view, Format format, OutputStream out) throws IOException {
+        try (TableWriter table = table(format, "Stock", out)) {
+            table.row(StockTable.headings());
+            int[] count = new int[1];
+            view.forEachStock(stock -> view.plant(stock.plant())
+                    .ifPresent(plant -> StockTable.rows(plant, stock).forEach(cells -> {
+                        write(table, cells);
+                        count[0]++;
+                    })));
+            return count[0];
+        } catch (UncheckedIOException unwritable) {
+            throw unwritable.getCause();
+        }
+    }
+
+    private static TableWriter table(Format format, String name, OutputStream out) throws IOException {
+        return switch (format) {
+            case CSV -> new CsvTable(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            case XLSX -> new WorkbookTable(out, name);
+        };
+    }
+
+    private static void write(TableWriter table, List<String> cells) {
+        try {
+            table.row(cells);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+    }
+}

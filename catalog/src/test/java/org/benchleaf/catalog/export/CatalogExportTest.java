@@ -1,0 +1,144 @@
+package org.benchleaf.catalog.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.benchleaf.catalog.Drafts.OCTOBER_GLORY;
+import static org.benchleaf.catalog.Drafts.RED_MAPLE;
+import static org.benchleaf.catalog.Drafts.alsoKnownAs;
+import static org.benchleaf.catalog.Drafts.fact;
+import static org.benchleaf.catalog.Drafts.lot;
+import static org.benchleaf.catalog.Drafts.maples;
+import static org.benchleaf.catalog.Drafts.plant;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.CatalogRevision;
+import org.benchleaf.catalog.Drafts;
+import org.benchleaf.catalog.audit.Audit;
+import org.benchleaf.catalog.audit.AuditSums;
+import org.benchleaf.catalog.audit.PlantAudit;
+import org.benchleaf.catalog.export.CatalogExport.Format;
+import org.benchleaf.catalog.intake.ColumnMap;
+import org.benchleaf.catalog.intake.ColumnMaps;
+import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.intake.ImportPlanner;
+import org.benchleaf.catalog.intake.PlantDraft;
+import org.benchleaf.catalog.intake.Sheet;
+import org.benchleaf.catalog.intake.SheetReader;
+import org.benchleaf.catalog.model.Attributes;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class CatalogExportTest {
+    @TempDir
+    Path folder;
+
+    private Catalog catalog;
+
+    @BeforeEach
+    void makeCatalog() {
+        catalog = Catalog.create(folder.resolve("catalog.db"));
+        List<PlantDraft> plants = new ArrayList<>(maples());
+        plants.add(alsoKnownAs(
+                plant(
+                        org.benchleaf.shared.name.BotanicalName.ofSpecies("Itea", "virginica"),
+                        fact(Attributes.DESCRIPTION, "-5 °F, says the list; \"sweetspire\""),
+                        fact(Attributes.SELLING_NOTE, "=SUM of fall colors"),
+                        fact(Attributes.BLOOM, "Nov-Feb"),
+                        fact(Attributes.FLOWER_COLOR, "white #F4F2EA; pink #E59AB0"),
+                        fact(Attributes.DEER, "seldom", Drafts.HANDBOOK)),
+                "Itea japonica"));
+        catalog.apply(Drafts.plan(catalog, ImportPlan.Rank.REFERENCE, plants, List.of(lot("=1", OCTOBER_GLORY, 40))));
+    }
+
+    @AfterEach
+    void closeCatalog() {
+        catalog.close();
+    }
+
+    private ImportPlan plan(String file, byte[] bytes, ColumnMap map) {
+        try (Sheet sheet = SheetReader.open(file, bytes)) {
+            return ImportPlanner.plan(sheet, map, catalog.names());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Format.class)
+    void comesBackWithoutAChangeOrAFinding(Format format) throws IOException {
+        CatalogRevision before = catalog.view().revision();
+        for (boolean darwinCore : new boolean[] {false, true}) {
+            ByteArrayOutputStream plants = new ByteArrayOutputStream();
+            assertThat(CatalogExport.plants(catalog.view(), format, darwinCore, plants))
+                    .isEqualTo(3);
+            ImportPlan plan = plan("plants." + format, plants.toByteArray(), ColumnMaps.ownPlants());
+            assertThat(plan.findings()).isEmpty();
+            assertThat(plan.plants()).hasSize(3);
+            assertThat(catalog.rehearse(plan, 10).entries()).isEmpty();
+            assertThat(catalog.apply(plan)).isEqualTo(before);
+        }
+        ByteArrayOutputStream stock = new ByteArrayOutputStream();
+        assertThat(CatalogExport.stock(catalog.view(), format, stock)).isEqualTo(1);
+        ImportPlan plan = plan("stock." + format, stock.toByteArray(), ColumnMaps.ownStock());
+        assertThat(plan.findings()).isEmpty();
+        assertThat(plan.lots()).hasSize(1);
+        assertThat(catalog.apply(plan)).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"=1+1, '''=1+1'", "-5, -5", "+3.5, +3.5", "-5 °F, '''-5 °F'", "@x, '''@x'", "5-9, 5-9", "Acer, Acer"})
+    void neverWritesACellThatRunsAsAFormula(String cell, String written) {
+        assertThat(CsvTable.safe(cell)).isEqualTo(written);
+    }
+
+    @Test
+    void namesTheTaxonInTermsOfDarwinCore() throws IOException {
+        ByteArrayOutputStream plants = new ByteArrayOutputStream();
+        CatalogExport.plants(catalog.view(), Format.CSV, true, plants);
+        assertThat(plants.toString(StandardCharsets.UTF_8))
+                .contains("dwc:scientificName,dwc:family,dwc:genus")
+                .contains(",Acer rubrum 'October Glory',,Acer,rubrum,,October Glory,cultivar,,ICNCP");
+    }
+
+    @Test
+    void auditsGapsConflictsAndWhatCannotBe() {
+        catalog.apply(Drafts.plan(
+                catalog,
+                plant(
+                        RED_MAPLE,
+                        fact(Attributes.HEIGHT, "5-8 ft", Drafts.HANDBOOK),
+                        fact(Attributes.HEIGHT_10YR, "70-80 ft", Drafts.HANDBOOK))));
+        List<PlantAudit> plants = new ArrayList<>();
+        AuditSums sums = Audit.run(catalog.view(), catalog.names(), plants::add);
+        assertThat(sums.plants()).isEqualTo(3);
+        assertThat(sums.score()).isBetween(1.0, 60.0);
+        PlantAudit maple = plants.stream()
+                .filter(each -> each.name().equals(RED_MAPLE))
+                .findFirst()
+                .orElseThrow();
+        assertThat(maple.remarks())
+                .extracting(remark -> remark.kind() + " " + remark.attribute())
+                .contains("IMPOSSIBLE height_10yr", "CONFLICT height", "GAP exposure")
+                .doesNotContain("GAP hardiness");
+        assertThat(sums.gapsByAttribute()).containsEntry("exposure", 3);
+    }
+
+    @Test
+    void scoresAPlantHigherWhenItsGapIsFilled() {
+        PlantAudit before = Audit.of(red(), catalog.names());
+        catalog.apply(Drafts.plan(catalog, plant(RED_MAPLE, fact(Attributes.EXPOSURE, "full sun"))));
+        assertThat(Audit.of(red(), catalog.names()).score()).isGreaterThan(before.score());
+    }
+
+    private org.benchleaf.catalog.model.PlantRecord red() {
+        return catalog.names().byName(RED_MAPLE).flatMap(catalog.view()::plant).orElseThrow();
+    }
+}
