@@ -1,17 +1,17 @@
 package org.benchleaf.app;
 
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
@@ -20,6 +20,7 @@ import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
+import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.content.ContentPack;
@@ -31,14 +32,14 @@ import org.benchleaf.render.WebPages;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.names.NameIndex;
-import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.PostalZones;
-import org.benchleaf.shared.Problem;
 import org.benchleaf.search.need.Vocabulary;
+import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
-/// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is opened when
+/// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is
+/// opened when
 /// first asked for, so that printing one sheet does not wait for it.
 public final class Benchleaf implements AutoCloseable {
     private final Workspace workspace;
@@ -105,8 +106,8 @@ public final class Benchleaf implements AutoCloseable {
         return index;
     }
 
-    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood. Costs one
-    /// pass over the plants: keep it.
+    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood.
+    /// Costs one pass over the plants: keep it.
     public NeedReader needReader() {
         Set<String> genera = new HashSet<>();
         Map<String, String> species = new HashMap<>();

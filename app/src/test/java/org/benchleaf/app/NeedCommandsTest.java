@@ -80,7 +80,8 @@ class NeedCommandsTest {
     void knowsTheZoneOfAPostalCodeFromTheShopsTable() throws IOException {
         assertThat(run("need", "--zip", "19380").err()).contains("benchleaf zones FILE");
         // made up for the test; tables of real codes are the shop's to bring
-        Path table = Files.writeString(folder.resolve("zones.csv"), "zipcode,zone,trange\n19380,7a,0 to 5\n1002,5b,-15 to -10\n");
+        Path table = Files.writeString(
+                folder.resolve("zones.csv"), "zipcode,zone,trange\n19380,7a,0 to 5\n1002,5b,-15 to -10\n");
         assertThat(run("zones", table.toString()).out()).contains("2 postal codes taken in");
         assertThat(run("need", "shrub at zip 19380").out()).contains("zone 7a");
         assertThat(run("need", "shrub for 01002").out()).contains("5b");

@@ -24,8 +24,10 @@ final class EngineBench {
         try (BufferedWriter lines = Files.newBufferedWriter(file)) {
             for (int from = 0; from < plants; from += BATCH) {
                 int first = from;
-                for (String line : (Iterable<String>) EngineRuns.lines(
-                        SyntheticCatalog.plan(new CatalogRevision(0), from, Math.min(plants, from + BATCH)), first)::iterator) {
+                for (String line :
+                        (Iterable<String>) EngineRuns.lines(
+                                SyntheticCatalog.plan(new CatalogRevision(0), from, Math.min(plants, from + BATCH)),
+                                first)::iterator) {
                     lines.write(line);
                     lines.newLine();
                 }

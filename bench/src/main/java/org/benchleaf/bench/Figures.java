@@ -19,6 +19,7 @@ record Figures(long[] nanos) {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "p50 %.2f ms, p95 %.2f ms, max %.2f ms", percentile(0.5), percentile(0.95), percentile(1));
+        return String.format(
+                Locale.ROOT, "p50 %.2f ms, p95 %.2f ms, max %.2f ms", percentile(0.5), percentile(0.95), percentile(1));
     }
 }

@@ -48,7 +48,15 @@ final class NeedBench {
                 ask(search, needs); // warm
                 Memory.forgetPeak();
                 Figures figures = ask(search, needs);
-                out.printf("%,d plants: load %.1f s, index %.1f s, need %s; live heap %d MiB, database %d MiB, index %d MiB%n", plants, (loaded - start) / 1e9, (indexed - loaded) / 1e9, figures, Memory.liveMiB(), size(database), size(folder.resolve("index")));
+                out.printf(
+                        "%,d plants: load %.1f s, index %.1f s, need %s; live heap %d MiB, database %d MiB, index %d MiB%n",
+                        plants,
+                        (loaded - start) / 1e9,
+                        (indexed - loaded) / 1e9,
+                        figures,
+                        Memory.liveMiB(),
+                        size(database),
+                        size(folder.resolve("index")));
             }
         }
     }
@@ -69,13 +77,17 @@ final class NeedBench {
 
     private static long size(Path place) throws IOException {
         try (Stream<Path> files = Files.walk(place)) {
-            return files.filter(Files::isRegularFile).mapToLong(file -> file.toFile().length()).sum() >> 20;
+            return files.filter(Files::isRegularFile)
+                            .mapToLong(file -> file.toFile().length())
+                            .sum()
+                    >> 20;
         }
     }
 
     private static void delete(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
-            files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
         }
     }
 }

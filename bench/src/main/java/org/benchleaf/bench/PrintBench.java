@@ -40,9 +40,12 @@ import org.benchleaf.shared.stock.StockSize;
 final class PrintBench {
     private static final URI BASE = URI.create("https://plants.shop.example");
     private static final Shop SHOP = new Shop("A nursery", "Somewhere");
-    private static final List<PlantColor> GREEN = PlantColor.readList("green #4F7A3A").orThrow();
-    private static final List<PlantColor> RED = PlantColor.readList("orange-red #B8472F; yellow #D9A93B").orThrow();
-    private static final List<PlantColor> WHITE = PlantColor.readList("white #F3F1E7").orThrow();
+    private static final List<PlantColor> GREEN =
+            PlantColor.readList("green #4F7A3A").orThrow();
+    private static final List<PlantColor> RED =
+            PlantColor.readList("orange-red #B8472F; yellow #D9A93B").orThrow();
+    private static final List<PlantColor> WHITE =
+            PlantColor.readList("white #F3F1E7").orThrow();
 
     private PrintBench() {}
 
@@ -72,7 +75,15 @@ final class PrintBench {
 
     private static void report(PrintStream out, String what, int count, long nanos) {
         long peak = Memory.peakMiB();
-        out.printf("%,d %s: %.1f s, %.0f a second; peak heap %d MiB, live %d MiB, limit %d MiB%n", count, what, nanos / 1e9, count / (nanos / 1e9), peak, Memory.liveMiB(), Runtime.getRuntime().maxMemory() >> 20);
+        out.printf(
+                "%,d %s: %.1f s, %.0f a second; peak heap %d MiB, live %d MiB, limit %d MiB%n",
+                count,
+                what,
+                nanos / 1e9,
+                count / (nanos / 1e9),
+                peak,
+                Memory.liveMiB(),
+                Runtime.getRuntime().maxMemory() >> 20);
     }
 
     private static Iterable<BenchCard> pages(int count) {
@@ -102,8 +113,18 @@ final class PrintBench {
                 ZoneRange.read("4-8").toOptional(),
                 Optional.of(LengthRange.ofFeet(3 + random.nextInt(4), 8)),
                 Optional.of(LengthRange.ofFeet(3, 6)),
-                new YearLook(Optional.of(new Show(WHITE, MonthSet.read("Apr-May").orThrow())), Optional.of(Foliage.DECIDUOUS), List.of(), GREEN, RED, Optional.empty(), List.of(), Optional.empty(), Optional.empty()),
-                Caution.readList("toxic: dogs, horses - leaves poisonous if eaten").orThrow(),
+                new YearLook(
+                        Optional.of(new Show(WHITE, MonthSet.read("Apr-May").orThrow())),
+                        Optional.of(Foliage.DECIDUOUS),
+                        List.of(),
+                        GREEN,
+                        RED,
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty()),
+                Caution.readList("toxic: dogs, horses - leaves poisonous if eaten")
+                        .orThrow(),
                 StockSize.read("#3").toOptional(),
                 ItemForm.REGULAR,
                 Optional.of(Money.usDollars("24." + (10 + random.nextInt(89)))),
@@ -115,7 +136,15 @@ final class PrintBench {
         List<Label> labels = new ArrayList<>(count);
         for (int number = 0; number < count; number++) {
             SplittableRandom random = new SplittableRandom(number);
-            labels.add(new Label(title(number, random), StockSize.read("#3").toOptional(), ItemForm.REGULAR, Optional.of("B" + number % 40 + "-" + number % 17), Optional.of("S" + number), Optional.empty(), Optional.empty(), LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1))));
+            labels.add(new Label(
+                    title(number, random),
+                    StockSize.read("#3").toOptional(),
+                    ItemForm.REGULAR,
+                    Optional.of("B" + number % 40 + "-" + number % 17),
+                    Optional.of("S" + number),
+                    Optional.empty(),
+                    Optional.empty(),
+                    LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1))));
         }
         return labels;
     }

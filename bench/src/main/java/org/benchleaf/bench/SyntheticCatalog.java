@@ -48,11 +48,21 @@ import org.benchleaf.shared.stock.StockSize;
 /// ten missing. The same number gives the same plant in every catalog, so a small one is the head of a large one.
 final class SyntheticCatalog {
     private static final Source SOURCE = new Source("made up for a benchmark");
-    private static final String[] START = {"Ab", "Bel", "Cor", "Dan", "Er", "Fal", "Gen", "Hel", "Ix", "Jun", "Kel", "Lor", "Mar", "Nol", "Or", "Pel", "Quil", "Ros", "Sal", "Tam", "Ul", "Vel", "Wis", "Xan", "Yul", "Zel"};
+    private static final String[] START = {
+        "Ab", "Bel", "Cor", "Dan", "Er", "Fal", "Gen", "Hel", "Ix", "Jun", "Kel", "Lor", "Mar", "Nol", "Or", "Pel",
+        "Quil", "Ros", "Sal", "Tam", "Ul", "Vel", "Wis", "Xan", "Yul", "Zel"
+    };
     private static final String[] MIDDLE = {"an", "er", "il", "on", "ar", "et", "in", "ol", "un", "is"};
     private static final String[] GENUS_END = {"ia", "um", "us", "ea", "is", "anthus", "opsis", "odendron"};
     private static final String[] SPECIES_END = {"ensis", "iana", "ifolia", "osa", "ata", "ica", "ens", "ella"};
-    private static final ContainerClass[] POTS = {ContainerClass.NO_1, ContainerClass.NO_2, ContainerClass.NO_3, ContainerClass.NO_5, ContainerClass.NO_7, ContainerClass.NO_15};
+    private static final ContainerClass[] POTS = {
+        ContainerClass.NO_1,
+        ContainerClass.NO_2,
+        ContainerClass.NO_3,
+        ContainerClass.NO_5,
+        ContainerClass.NO_7,
+        ContainerClass.NO_15
+    };
     private static final List<Region> REGIONS = Region.all();
 
     private SyntheticCatalog() {}
@@ -65,19 +75,29 @@ final class SyntheticCatalog {
             SplittableRandom random = new SplittableRandom(0x5EEDL * 31 + number);
             BotanicalName name = name(number, random);
             Place place = new Place("synthetic", number + 2L, Optional.empty());
-            plants.add(new PlantDraft(place, Optional.empty(), name, List.of(new CommonName(word(random, "bush"), Locale.ENGLISH)), List.of(), facts(random)));
+            plants.add(new PlantDraft(
+                    place,
+                    Optional.empty(),
+                    name,
+                    List.of(new CommonName(word(random, "bush"), Locale.ENGLISH)),
+                    List.of(),
+                    facts(random)));
             int count = 1 + random.nextInt(3);
             for (int lot = 0; lot < count; lot++) {
                 lots.add(lot(place, number, lot, name, random));
             }
         }
-        return new ImportPlan("synthetic " + from + "-" + to, base, ImportPlan.Rank.OWN, to - from, plants, lots, List.of());
+        return new ImportPlan(
+                "synthetic " + from + "-" + to, base, ImportPlan.Rank.OWN, to - from, plants, lots, List.of());
     }
 
     static BotanicalName name(int number, SplittableRandom random) {
         int genus = number % 1_009;
-        String first = START[genus % START.length] + MIDDLE[genus / START.length % MIDDLE.length] + GENUS_END[genus % GENUS_END.length];
-        String second = word(random, SPECIES_END[random.nextInt(SPECIES_END.length)]).toLowerCase(Locale.ROOT);
+        String first = START[genus % START.length]
+                + MIDDLE[genus / START.length % MIDDLE.length]
+                + GENUS_END[genus % GENUS_END.length];
+        String second =
+                word(random, SPECIES_END[random.nextInt(SPECIES_END.length)]).toLowerCase(Locale.ROOT);
         String cultivar = word(random, "") + " " + roman(number);
         return BotanicalName.ofSpecies(first, second).withCultivar(cultivar);
     }
@@ -91,12 +111,26 @@ final class SyntheticCatalog {
     }
 
     private static String word(SplittableRandom random, String end) {
-        return START[random.nextInt(START.length)] + MIDDLE[random.nextInt(MIDDLE.length)] + MIDDLE[random.nextInt(MIDDLE.length)] + end;
+        return START[random.nextInt(START.length)]
+                + MIDDLE[random.nextInt(MIDDLE.length)]
+                + MIDDLE[random.nextInt(MIDDLE.length)]
+                + end;
     }
 
     private static List<Fact<?>> facts(SplittableRandom random) {
         List<Fact<?>> facts = new ArrayList<>();
-        LifeForm form = pick(random, LifeForm.TREE, LifeForm.SHRUB, LifeForm.SHRUB, LifeForm.CONIFER, LifeForm.GRASS, LifeForm.PERENNIAL, LifeForm.PERENNIAL, LifeForm.GROUNDCOVER, LifeForm.VINE, LifeForm.FERN);
+        LifeForm form = pick(
+                random,
+                LifeForm.TREE,
+                LifeForm.SHRUB,
+                LifeForm.SHRUB,
+                LifeForm.CONIFER,
+                LifeForm.GRASS,
+                LifeForm.PERENNIAL,
+                LifeForm.PERENNIAL,
+                LifeForm.GROUNDCOVER,
+                LifeForm.VINE,
+                LifeForm.FERN);
         boolean woody = form == LifeForm.TREE || form == LifeForm.SHRUB || form == LifeForm.CONIFER;
         int height = switch (form) {
             case TREE, CONIFER -> 300 + random.nextInt(2_000);
@@ -106,10 +140,17 @@ final class SyntheticCatalog {
         };
         add(facts, random, Attributes.LIFE_FORM, Set.of(form));
         add(facts, random, Attributes.HABIT, Habit.values()[random.nextInt(Habit.values().length)]);
-        Foliage foliage = form == LifeForm.CONIFER || random.nextInt(5) == 0 ? Foliage.EVERGREEN : woody ? Foliage.DECIDUOUS : Foliage.HERBACEOUS;
+        Foliage foliage = form == LifeForm.CONIFER || random.nextInt(5) == 0
+                ? Foliage.EVERGREEN
+                : woody ? Foliage.DECIDUOUS : Foliage.HERBACEOUS;
         add(facts, random, Attributes.FOLIAGE, foliage);
         int coldest = 4 + random.nextInt(10);
-        add(facts, random, Attributes.HARDINESS, new ZoneRange(new HardinessZone(coldest), new HardinessZone(Math.min(25, coldest + 6 + random.nextInt(6)))));
+        add(
+                facts,
+                random,
+                Attributes.HARDINESS,
+                new ZoneRange(
+                        new HardinessZone(coldest), new HardinessZone(Math.min(25, coldest + 6 + random.nextInt(6)))));
         add(facts, random, Attributes.HEIGHT, new LengthRange(height, height + height / 3));
         add(facts, random, Attributes.SPREAD, new LengthRange(height * 2 / 3 + 1, height + 1));
         add(facts, random, Attributes.EXPOSURE, some(random, Exposure.class, 2));
@@ -126,13 +167,21 @@ final class SyntheticCatalog {
         }
         add(facts, random, Attributes.WILDLIFE, some(random, Wildlife.class, 2));
         add(facts, random, Attributes.USES, some(random, Use.class, 3));
-        add(facts, random, Attributes.NATIVE_STATES, new TreeSet<>(List.of(REGIONS.get(random.nextInt(REGIONS.size())), REGIONS.get(random.nextInt(REGIONS.size() / 2)), REGIONS.get(0))));
+        add(
+                facts,
+                random,
+                Attributes.NATIVE_STATES,
+                new TreeSet<>(List.of(
+                        REGIONS.get(random.nextInt(REGIONS.size())),
+                        REGIONS.get(random.nextInt(REGIONS.size() / 2)),
+                        REGIONS.get(0))));
         return facts;
     }
 
     private static LotDraft lot(Place place, int number, int lot, BotanicalName name, SplittableRandom random) {
         ContainerClass pot = POTS[(random.nextInt(POTS.length) + lot) % POTS.length];
-        Optional<YearWeek> ready = random.nextInt(5) == 0 ? Optional.of(new YearWeek(2027, 10 + random.nextInt(12))) : Optional.empty();
+        Optional<YearWeek> ready =
+                random.nextInt(5) == 0 ? Optional.of(new YearWeek(2027, 10 + random.nextInt(12))) : Optional.empty();
         int count = random.nextInt(10) == 0 ? 0 : random.nextInt(400);
         return new LotDraft(
                 place,

@@ -50,11 +50,17 @@ final class SyntheticNeeds {
                 new Wish.OfForm(Set.of(LifeForm.values()[random.nextInt(9)])),
                 new Wish.OfFoliage(Set.of(Foliage.values()[random.nextInt(3)])),
                 new Wish.Shows(Season.FALL_COLOR, Optional.empty(), Optional.empty()),
-                new Wish.Shows(Season.FLOWER, Optional.of(MonthSet.between(month, month)), Optional.of(ColorFamily.values()[random.nextInt(8)])),
+                new Wish.Shows(
+                        Season.FLOWER,
+                        Optional.of(MonthSet.between(month, month)),
+                        Optional.of(ColorFamily.values()[random.nextInt(8)])),
                 new Wish.LikesSoil(Moisture.values()[random.nextInt(4)]),
                 new Wish.LeftAloneBy(Wish.Browser.DEER),
                 new Wish.NativeTo(Optional.of(Region.all().get(random.nextInt(50)))),
                 new Wish.ServesAs(Use.values()[random.nextInt(Use.values().length)]),
-                new Wish.InStock(10 + random.nextInt(100), Optional.of(new StockSize.Container(ContainerClass.NO_3)), Optional.empty())));
+                new Wish.InStock(
+                        10 + random.nextInt(100),
+                        Optional.of(new StockSize.Container(ContainerClass.NO_3)),
+                        Optional.empty())));
     }
 }

@@ -63,8 +63,8 @@ public final class Catalog implements AutoCloseable {
     /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were. The
     /// state counts on, and counts of lots are put back by entries of the ledger, which only grows.
     ///
-    /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it; nothing
-    ///     is changed then
+    /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it;
+    ///     nothing is changed then
     public UndoneImport undo() {
         return store.undo();
     }

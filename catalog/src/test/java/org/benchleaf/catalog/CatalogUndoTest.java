@@ -240,8 +240,7 @@ class CatalogUndoTest {
         ImportDiff.Entry lot = diff.entries().get(1);
         assertThat(lot.title()).isEqualTo("T1");
         assertThat(lot.differences())
-                .containsExactly(
-                        new ImportDiff.Difference("count", Optional.of("40"), Optional.of("25"), "", true));
+                .containsExactly(new ImportDiff.Difference("count", Optional.of("40"), Optional.of("25"), "", true));
     }
 
     @Test

@@ -15,9 +15,13 @@ import org.benchleaf.search.fit.Loosening;
 /// @param meetAll of these, plants known to meet every wish
 /// @param missNone of these, plants that miss no wish but of which something asked is not known
 /// @param matches the best, best first
-/// @param relaxations what to give up to get how many more, most first; pairs only when no single wish brings any
-/// @param loosenings by how much to loosen one wish to get how many more, when fewer than twenty plants meet all
-/// @param facets what the answer can be narrowed by: for each value, how many plants miss nothing else that is asked and
+/// @param relaxations what to give up to get how many more, most first; pairs only when no single wish brings
+/// any
+/// @param loosenings by how much to loosen one wish to get how many more, when fewer than twenty plants meet
+/// all
+/// @param facets what the answer can be narrowed by: for each value, how many plants miss nothing else that is
+/// asked
+/// and
 /// have it
 public record NeedAnswer(
         CatalogRevision revision,

@@ -30,13 +30,15 @@ public final class NeedSearch {
 
     /// The best plants for a need, each with a reason for every wish.
     ///
-    /// Plants known to miss a fixed wish are left out. A plant that sold out or was retired since the index caught
+    /// Plants known to miss a fixed wish are left out. A plant that sold out or was retired since the index
+    /// caught
     /// up moves down or leaves; one that came in since may be missed until the index has caught up.
     public NeedAnswer answer(NeedQuery query) {
         index.freshen();
         // as many again are proposed as asked for, in place of those that turn out to be gone
         int asked = query.skip() + query.limit();
-        Proposal proposal = index.propose(query.need(), query.words(), query.facets(), query.now(), asked + query.limit());
+        Proposal proposal =
+                index.propose(query.need(), query.words(), query.facets(), query.now(), asked + query.limit());
         List<PlantKey> keys = proposal.best();
         List<Match> matches = new ArrayList<>();
         int next = Math.min(query.skip(), keys.size());
@@ -57,7 +59,8 @@ public final class NeedSearch {
                 proposal.facets());
     }
 
-    /// Why a plant is among the answers, or is not: "why not this one?". Its reasons, and its place when it has one.
+    /// Why a plant is among the answers, or is not: "why not this one?". Its reasons, and its place when it
+    /// has one.
     ///
     /// @return empty when there is no such plant
     public Optional<Why> why(NeedQuery query, PlantKey plant) {
@@ -65,8 +68,7 @@ public final class NeedSearch {
         return Optional.ofNullable(plants.get(plant)).map(record -> {
             PlantStock stock = catalog.stock(List.of(plant)).getOrDefault(plant, PlantStock.none(plant));
             Fit fit = judge.fit(query.need(), record, stock, query.now());
-            Proposal proposal =
-                    index.propose(query.need(), query.words(), Set.of(), query.now(), Why.FARTHEST_PLACE);
+            Proposal proposal = index.propose(query.need(), query.words(), Set.of(), query.now(), Why.FARTHEST_PLACE);
             int at = proposal.best().indexOf(plant);
             return new Why(
                     new Match(record, stock, fit),

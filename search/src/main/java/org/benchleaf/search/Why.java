@@ -9,7 +9,8 @@ import org.benchleaf.shared.need.WeighedWish;
 /// Why a plant is an answer, or none.
 ///
 /// @param match the plant, its stock and a reason for every wish
-/// @param place its place among the answers, 1 for the best; empty when it is none or stands behind the first thousand
+/// @param place its place among the answers, 1 for the best; empty when it is none or stands behind the first
+/// thousand
 /// @param among how many plants are ranked
 public record Why(Match match, OptionalInt place, int among) {
     /// Places behind this one are not counted out.
@@ -19,8 +20,7 @@ public record Why(Match match, OptionalInt place, int among) {
     public List<Reason> keptOutBy(Need need) {
         List<WeighedWish> wishes = need.wishes();
         return java.util.stream.IntStream.range(0, wishes.size())
-                .filter(at -> wishes.get(at).fixed()
-                        && match.fit().reasons().get(at) instanceof Reason.Missed)
+                .filter(at -> wishes.get(at).fixed() && match.fit().reasons().get(at) instanceof Reason.Missed)
                 .mapToObj(at -> match.fit().reasons().get(at))
                 .toList();
     }

@@ -4,27 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.util.Optional;
-import java.util.Set;
-import org.benchleaf.catalog.model.PlantRecord;
-import org.benchleaf.search.facet.Facet;
-import org.benchleaf.search.fit.Loosening;
-import org.benchleaf.search.fit.Occasion;
-import org.benchleaf.shared.need.Wish;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.facet.Facet;
 import org.benchleaf.search.fit.Fit;
 import org.benchleaf.search.fit.FitJudge;
+import org.benchleaf.search.fit.Loosening;
+import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -94,7 +94,8 @@ class NeedSearchOracleTest {
         }
     }
 
-    /// A price is judged in the size asked for, so giving up the size changes what it is judged by: left out here.
+    /// A price is judged in the size asked for, so giving up the size changes what it is judged by: left out
+    /// here.
     @Test
     void givingUpAWishBringsWhatWasSaid() {
         InMemoryCatalogView catalog = new RandomWorld(SEED).catalog(PLANTS);
@@ -173,13 +174,12 @@ class NeedSearchOracleTest {
                         .map(weighed -> judge.judge(weighed.wish(), plant.facts(), plant.name(), stock, occasion))
                         .noneMatch(Reason.Missed.class::isInstance);
                 if (clean) {
-                    wishes(facet, stock, occasion)
-                            .forEach((value, wish) -> {
-                                Reason reason = judge.judge(wish, plant.facts(), plant.name(), stock, occasion);
-                                if (reason instanceof Reason.Met) {
-                                    expected.merge(value, 1, Integer::sum);
-                                }
-                            });
+                    wishes(facet, stock, occasion).forEach((value, wish) -> {
+                        Reason reason = judge.judge(wish, plant.facts(), plant.name(), stock, occasion);
+                        if (reason instanceof Reason.Met) {
+                            expected.merge(value, 1, Integer::sum);
+                        }
+                    });
                 }
             }
             Map<String, Integer> counted = new HashMap<>();
@@ -196,8 +196,7 @@ class NeedSearchOracleTest {
         stock.items()
                 .forEach(item -> sizes.put(
                         item.size().toString(),
-                        new Wish.InStock(
-                                occasion.count(), Optional.of(item.size()), Optional.of(occasion.by()))));
+                        new Wish.InStock(occasion.count(), Optional.of(item.size()), Optional.of(occasion.by()))));
         return sizes;
     }
 
@@ -218,13 +217,12 @@ class NeedSearchOracleTest {
     }
 
     private void assertSame(NeedSearch search, InMemoryCatalogView catalog, Need need) {
-        NeedAnswer answer = search.answer(new NeedQuery(need, "", Plants.NOW, 0, 50)
-                .counting(Set.of(Facet.values())));
+        NeedAnswer answer = search.answer(new NeedQuery(need, "", Plants.NOW, 0, 50).counting(Set.of(Facet.values())));
         Map<PlantKey, PlantStock> stocks = new HashMap<>();
         catalog.forEachStock(stock -> stocks.put(stock.plant(), stock));
         List<Fit> fits = new ArrayList<>();
-        catalog.forEachPlant(plant -> fits.add(judge.fit(
-                need, plant, stocks.getOrDefault(plant.key(), PlantStock.none(plant.key())), Plants.NOW)));
+        catalog.forEachPlant(plant -> fits.add(
+                judge.fit(need, plant, stocks.getOrDefault(plant.key(), PlantStock.none(plant.key())), Plants.NOW)));
         List<PlantRecord> plants = new ArrayList<>();
         catalog.forEachPlant(plants::add);
         List<PlantStock> theirs = plants.stream()

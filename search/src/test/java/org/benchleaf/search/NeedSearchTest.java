@@ -165,7 +165,10 @@ class NeedSearchTest {
         NeedSearch search = new NeedSearch(catalog, index);
         NeedQuery query = NeedQuery.of(Need.of(SHADE), NOW);
         List<Integer> places = List.of(1, 2, 3, 4).stream()
-                .map(serial -> search.why(query, PlantKey.ofSerial(serial)).orElseThrow().place().orElseThrow())
+                .map(serial -> search.why(query, PlantKey.ofSerial(serial))
+                        .orElseThrow()
+                        .place()
+                        .orElseThrow())
                 .toList();
         assertThat(places).containsExactlyInAnyOrder(1, 2, 3, 4);
         Need without = Need.of(new Wish.NotOfGenus("Itea"));
@@ -182,8 +185,7 @@ class NeedSearchTest {
         try (PlantIndex none = PlantIndex.open(folder.resolve("none"), empty)) {
             assertThat(new NeedSearch(empty, none)
                             .answer(NeedQuery.of(Need.of(SHADE), NOW).counting(Set.of())))
-                    .isEqualTo(new NeedAnswer(
-                            empty.revision(), 0, 0, 0, List.of(), List.of(), List.of(), Map.of()));
+                    .isEqualTo(new NeedAnswer(empty.revision(), 0, 0, 0, List.of(), List.of(), List.of(), Map.of()));
         }
     }
 

@@ -78,8 +78,7 @@ public final class AnswerJson {
         }
         ArrayNode notes = root.putArray("notes");
         for (Note note : reading.notes()) {
-            notes.add(wording.text(
-                    "need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
+            notes.add(wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
         }
         root.put("total", answer.total());
         root.put("meetAll", answer.meetAll());

@@ -14,8 +14,8 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.search.Match;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.Relaxation;
-import org.benchleaf.search.need.NeedReading;
 import org.benchleaf.search.fit.Loosening;
+import org.benchleaf.search.need.NeedReading;
 import org.benchleaf.search.need.Note;
 import org.benchleaf.search.need.OtherReading;
 import org.benchleaf.search.need.Understood;
@@ -75,10 +75,13 @@ final class AnswerText {
             out.println(wording.text("answer.loosen"));
         }
         for (Loosening loosening : answer.loosenings()) {
-            out.println("  " + wording.text("answer.loosened", Map.of(
-                    "wish", wording.wish(loosening.wish()),
-                    "to", wording.wish(loosening.loosened()),
-                    "more", wording.count(loosening.more()))));
+            out.println("  "
+                    + wording.text(
+                            "answer.loosened",
+                            Map.of(
+                                    "wish", wording.wish(loosening.wish()),
+                                    "to", wording.wish(loosening.loosened()),
+                                    "more", wording.count(loosening.more()))));
         }
     }
 
@@ -93,7 +96,10 @@ final class AnswerText {
     }
 
     void writeReading(NeedReading reading, List<WeighedWish> wishes, PrintWriter out) {
-        int widest = reading.understood().stream().mapToInt(one -> one.words().length()).max().orElse(0);
+        int widest = reading.understood().stream()
+                .mapToInt(one -> one.words().length())
+                .max()
+                .orElse(0);
         for (Understood one : reading.understood()) {
             out.println("  " + pad(one.words(), widest) + "  →  " + wish(one.wish()));
         }
@@ -132,7 +138,8 @@ final class AnswerText {
 
     void writeMatch(Match match, YearWeek now, PrintWriter out) {
         PlantRecord plant = match.plant();
-        String common = plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
+        String common =
+                plant.commonName(wording.language()).map(name -> ", " + name).orElse("");
         out.println(plant.name() + common + "  [" + plant.key() + "]");
         // two wishes met by one fact, such as both ends of a height, are said once
         match.fit().reasons().stream().map(this::reason).distinct().forEach(out::println);

@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "facets",
         mixinStandardHelpOptions = true,
-        description = "Tells what an answer can be narrowed by: for each value, how many plants miss nothing else and have it.")
+        description =
+                "Tells what an answer can be narrowed by: for each value, how many plants miss nothing else and have it.")
 final class FacetsCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -47,18 +48,20 @@ final class FacetsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            NeedParameters.Asked asked = need.asked(
-                    benchleaf, benchleaf.needReader(), String.join(" ", words), EnumSet.allOf(Facet.class));
+            NeedParameters.Asked asked =
+                    need.asked(benchleaf, benchleaf.needReader(), String.join(" ", words), EnumSet.allOf(Facet.class));
             NeedAnswer answer = benchleaf.needSearch().answer(asked.query());
             if (json) {
                 console.out().println(json(answer.facets()).toPrettyString());
             } else {
                 new AnswerText(benchleaf.wording()).writeReading(asked.reading(), asked.wishes(), console.out());
-                answer.facets().forEach((facet, counts) -> console.out()
-                        .println(benchleaf.wording().term(facet) + ": "
-                                + counts.stream()
-                                        .map(count -> count.value() + " " + benchleaf.wording().count(count.plants()))
-                                        .collect(Collectors.joining(", "))));
+                answer.facets()
+                        .forEach((facet, counts) -> console.out()
+                                .println(benchleaf.wording().term(facet) + ": "
+                                        + counts.stream()
+                                                .map(count -> count.value() + " "
+                                                        + benchleaf.wording().count(count.plants()))
+                                                .collect(Collectors.joining(", "))));
             }
         }
         return ErrorReport.DONE;

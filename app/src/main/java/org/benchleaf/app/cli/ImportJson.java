@@ -68,13 +68,14 @@ final class ImportJson {
                 .put("lots", plan.lots().size())
                 .put("rowsLeftOut", plan.rowsLeftOut());
         ArrayNode findings = root.putArray("findings");
-        plan.findings().forEach(finding -> findings.addObject()
-                .put("row", finding.place().row())
-                .put("column", finding.place().column().orElse(""))
-                .put("problem", finding.problem().key())
-                .put("read", finding.problem().details().getOrDefault("read", ""))
-                .put("outcome", finding.outcome().name().toLowerCase(Locale.ROOT))
-                .put("text", wording.problem(finding.problem())));
+        plan.findings()
+                .forEach(finding -> findings.addObject()
+                        .put("row", finding.place().row())
+                        .put("column", finding.place().column().orElse(""))
+                        .put("problem", finding.problem().key())
+                        .put("read", finding.problem().details().getOrDefault("read", ""))
+                        .put("outcome", finding.outcome().name().toLowerCase(Locale.ROOT))
+                        .put("text", wording.problem(finding.problem())));
         return root;
     }
 

@@ -18,8 +18,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "load",
         mixinStandardHelpOptions = true,
-        description =
-                "Loads spreadsheets of plants or stock, each as a whole or not at all. Exit code 1: loaded, with findings, or not loaded because rows could not be.")
+        description = "Loads spreadsheets of plants or stock, each as a whole or not at all. Exit code 1: loaded, with"
+                + " findings, or not loaded because rows could not be.")
 final class LoadCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -27,7 +27,10 @@ final class LoadCommand implements Callable<Integer> {
     @Mixin
     private final WorkspaceOption workspace = new WorkspaceOption();
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "CSV files or workbooks (.xlsx), in the order in which they are loaded")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "CSV files or workbooks (.xlsx), in the order in which they are loaded")
     private List<Path> files = List.of();
 
     @Mixin
@@ -67,11 +70,13 @@ final class LoadCommand implements Callable<Integer> {
 
     private int load(Benchleaf benchleaf, Path file) {
         ImportService imports = benchleaf.imports();
-        ImportPlan plan = imports.plan(file, maps.map(), maps.sheet(), new Progress(console.err(), benchleaf.wording())::rows);
+        ImportPlan plan =
+                imports.plan(file, maps.map(), maps.sheet(), new Progress(console.err(), benchleaf.wording())::rows);
         boolean blocked = plan.plants().size() + plan.lots().size() < plan.rows() && !leaveOut;
         if (json) {
-            Optional<Long> revision =
-                    dryRun || blocked ? Optional.empty() : Optional.of(imports.apply(plan).number());
+            Optional<Long> revision = dryRun || blocked
+                    ? Optional.empty()
+                    : Optional.of(imports.apply(plan).number());
             console.out().println(ImportJson.loaded(plan, revision, benchleaf.wording()));
             return plan.findings().isEmpty() && !blocked ? ErrorReport.DONE : ErrorReport.FINDINGS;
         }

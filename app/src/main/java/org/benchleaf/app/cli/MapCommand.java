@@ -20,7 +20,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "map",
         mixinStandardHelpOptions = true,
-        description = "Proposes what the columns of a spreadsheet mean, by headings and contents, and saves it under a name in the workspace (maps/NAME.json), to be corrected once and used with --map NAME. Without a file: lists the names.")
+        description =
+                "Proposes what the columns of a spreadsheet mean, by headings and contents, and saves it under a name"
+                        + " in the workspace (maps/NAME.json), to be corrected once and used with --map NAME. Without a"
+                        + " file: lists the names.")
 final class MapCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -62,7 +65,8 @@ final class MapCommand implements Callable<Integer> {
             }
             if (name.isPresent()) {
                 Path saved = imports.maps().save(map, name.get(), replace);
-                out.println(benchleaf.wording().text("map.saved", Map.of("file", saved.toString(), "name", name.get())));
+                out.println(
+                        benchleaf.wording().text("map.saved", Map.of("file", saved.toString(), "name", name.get())));
             }
         }
         return ErrorReport.DONE;

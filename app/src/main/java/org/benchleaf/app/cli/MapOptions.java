@@ -8,7 +8,9 @@ final class MapOptions {
     @Option(
             names = "--map",
             paramLabel = "MAP",
-            description = "the name of a saved map or of one that comes with the program (own-plants, own-stock, usda-characteristics, landscape-taxa), or a file (default: chosen by headings and contents)")
+            description = "the name of a saved map or of one that comes with the program (own-plants, own-stock,"
+                    + " usda-characteristics, landscape-taxa), or a file (default: chosen by headings and"
+                    + " contents)")
     private Optional<String> map = Optional.empty();
 
     @Option(names = "--sheet", paramLabel = "SHEET", description = "the sheet of a workbook (default: the first)")

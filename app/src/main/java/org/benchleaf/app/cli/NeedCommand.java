@@ -48,7 +48,10 @@ final class NeedCommand implements Callable<Integer> {
     @Option(names = "--csv", description = "one line a plant, for a spreadsheet")
     private boolean csv;
 
-    @Option(names = "--batch", paramLabel = "FILE", description = "answer every line of a file as a need of its own; options hold for all of them")
+    @Option(
+            names = "--batch",
+            paramLabel = "FILE",
+            description = "answer every line of a file as a need of its own; options hold for all of them")
     private Optional<Path> batch = Optional.empty();
 
     NeedCommand(Console console, Clock clock) {
@@ -87,7 +90,13 @@ final class NeedCommand implements Callable<Integer> {
                 console.out().println("## " + sentence);
             }
             new AnswerText(benchleaf.wording())
-                    .write(asked.reading(), asked.wishes(), answer, asked.query().skip(), week, console.out());
+                    .write(
+                            asked.reading(),
+                            asked.wishes(),
+                            answer,
+                            asked.query().skip(),
+                            week,
+                            console.out());
         }
     }
 

@@ -3,40 +3,39 @@ package org.benchleaf.app.cli;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.search.need.PostalZones;
-import org.benchleaf.shared.measure.HeatZoneRange;
-import org.benchleaf.shared.measure.PhRange;
-import org.benchleaf.shared.name.BotanicalName;
-import org.benchleaf.shared.plant.GrowthRate;
-import org.benchleaf.shared.plant.Sex;
-import org.benchleaf.shared.site.WaterNeed;
-import org.benchleaf.app.Refusal;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Reading;
 import org.benchleaf.shared.Term;
 import org.benchleaf.shared.color.ColorFamily;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.measure.HardinessZone;
+import org.benchleaf.shared.measure.HeatZoneRange;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.measure.PhRange;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.measure.ZoneRange;
+import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Creature;
 import org.benchleaf.shared.plant.Foliage;
+import org.benchleaf.shared.plant.GrowthRate;
 import org.benchleaf.shared.plant.Habit;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
 import org.benchleaf.shared.rule.Destination;
@@ -44,6 +43,7 @@ import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.SoilTexture;
+import org.benchleaf.shared.site.WaterNeed;
 import org.benchleaf.shared.stock.StockSize;
 import picocli.CommandLine.Option;
 
@@ -57,7 +57,10 @@ final class NeedOptions {
     @Option(names = "--zone", paramLabel = "ZONE", description = "hardy in this zone, for example 6a")
     private Optional<String> zone = Optional.empty();
 
-    @Option(names = "--zip", paramLabel = "CODE", description = "hardy at this postal code; needs a table of zones, see the command zones")
+    @Option(
+            names = "--zip",
+            paramLabel = "CODE",
+            description = "hardy at this postal code; needs a table of zones, see the command zones")
     private Optional<String> zip = Optional.empty();
 
     @Option(names = "--heat-zone", paramLabel = "N", description = "bears this AHS heat zone, 1 to 12")
@@ -66,7 +69,10 @@ final class NeedOptions {
     @Option(names = "--ph", paramLabel = "PH", description = "grows in soil of this pH, for example 6.5")
     private Optional<String> ph = Optional.empty();
 
-    @Option(names = "--water", paramLabel = "NEED", description = "needs at most low, medium or high water once established")
+    @Option(
+            names = "--water",
+            paramLabel = "NEED",
+            description = "needs at most low, medium or high water once established")
     private Optional<String> water = Optional.empty();
 
     @Option(names = "--growth", paramLabel = "RATE", description = "grows at least slow, medium or fast")
@@ -75,16 +81,25 @@ final class NeedOptions {
     @Option(names = "--min-width", paramLabel = "LENGTH", description = "grown spread at least")
     private Optional<String> minWidth = Optional.empty();
 
-    @Option(names = "--max-height-10yr", paramLabel = "LENGTH", description = "height at most, ten years after planting")
+    @Option(
+            names = "--max-height-10yr",
+            paramLabel = "LENGTH",
+            description = "height at most, ten years after planting")
     private Optional<String> maxHeightTen = Optional.empty();
 
-    @Option(names = "--min-height-10yr", paramLabel = "LENGTH", description = "height at least, ten years after planting")
+    @Option(
+            names = "--min-height-10yr",
+            paramLabel = "LENGTH",
+            description = "height at least, ten years after planting")
     private Optional<String> minHeightTen = Optional.empty();
 
     @Option(names = "--max-width-10yr", paramLabel = "LENGTH", description = "spread at most, ten years after planting")
     private Optional<String> maxWidthTen = Optional.empty();
 
-    @Option(names = "--min-width-10yr", paramLabel = "LENGTH", description = "spread at least, ten years after planting")
+    @Option(
+            names = "--min-width-10yr",
+            paramLabel = "LENGTH",
+            description = "spread at least, ten years after planting")
     private Optional<String> minWidthTen = Optional.empty();
 
     @Option(names = "--species", paramLabel = "SPECIES", description = "of this species, for example 'Acer rubrum'")
@@ -99,13 +114,22 @@ final class NeedOptions {
     @Option(names = "--fruits-alone", description = "fruits without a partner")
     private boolean fruitsAlone;
 
-    @Option(names = "--fix", paramLabel = "KIND", description = "never give up wishes of this kind, for example NativeTo; may be repeated")
+    @Option(
+            names = "--fix",
+            paramLabel = "KIND",
+            description = "never give up wishes of this kind, for example NativeTo; may be repeated")
     private List<String> fix = List.of();
 
-    @Option(names = "--free", paramLabel = "KIND", description = "wishes of this kind may be given up, for example HardyIn; may be repeated")
+    @Option(
+            names = "--free",
+            paramLabel = "KIND",
+            description = "wishes of this kind may be given up, for example HardyIn; may be repeated")
     private List<String> free = List.of();
 
-    @Option(names = "--weight", paramLabel = "KIND=N", description = "how much wishes of this kind count, 0.1 to 10; may be repeated")
+    @Option(
+            names = "--weight",
+            paramLabel = "KIND=N",
+            description = "how much wishes of this kind count, 0.1 to 10; may be repeated")
     private Map<String, Double> weights = Map.of();
 
     @Option(names = "--light", paramLabel = "LIGHT", description = "full sun, part sun, part shade or full shade")
@@ -225,20 +249,26 @@ final class NeedOptions {
     List<WeighedWish> wishes(LocalDate today, Optional<Destination> home, PostalZones zones) {
         List<Wish> wishes = new ArrayList<>();
         zone.ifPresent(text -> wishes.add(new Wish.HardyIn(zone(text))));
-        zip.ifPresent(text -> wishes.add(new Wish.HardyIn(
-                zones.zone(text).orElseThrow(() -> new Refusal(Problem.of("zip.unknown", text))))));
-        heatZone.ifPresent(zone -> wishes.add(new Wish.BearsHeat(ok(HeatZoneRange.read(zone.toString())).high())));
-        ph.ifPresent(text -> wishes.add(new Wish.GrowsAtPh(ok(PhRange.read(text)).lowTenths())));
+        zip.ifPresent(text -> wishes.add(
+                new Wish.HardyIn(zones.zone(text).orElseThrow(() -> new Refusal(Problem.of("zip.unknown", text))))));
+        heatZone.ifPresent(zone -> wishes.add(
+                new Wish.BearsHeat(ok(HeatZoneRange.read(zone.toString())).high())));
+        ph.ifPresent(
+                text -> wishes.add(new Wish.GrowsAtPh(ok(PhRange.read(text)).lowTenths())));
         light.ifPresent(text -> wishes.add(new Wish.GrowsIn(ok(Term.read(Exposure.class, text)))));
         soil.forEach(text -> wishes.add(soil(text)));
         water.ifPresent(text -> wishes.add(new Wish.NeedsAtMost(ok(Term.read(WaterNeed.class, text)))));
         growth.ifPresent(text -> wishes.add(new Wish.GrowsAtLeast(ok(Term.read(GrowthRate.class, text)))));
         bears.forEach(stress -> wishes.add(new Wish.Bears(stress)));
         browsers.forEach(browser -> wishes.add(new Wish.LeftAloneBy(browser)));
-        maxHeight.ifPresent(text -> wishes.add(new Wish.NoTallerThan(ok(LengthRange.read(text)).highCm())));
-        minHeight.ifPresent(text -> wishes.add(new Wish.AtLeastTall(ok(LengthRange.read(text)).lowCm())));
-        maxWidth.ifPresent(text -> wishes.add(new Wish.NoWiderThan(ok(LengthRange.read(text)).highCm())));
-        minWidth.ifPresent(text -> wishes.add(new Wish.AtLeastWide(ok(LengthRange.read(text)).lowCm())));
+        maxHeight.ifPresent(text ->
+                wishes.add(new Wish.NoTallerThan(ok(LengthRange.read(text)).highCm())));
+        minHeight.ifPresent(text ->
+                wishes.add(new Wish.AtLeastTall(ok(LengthRange.read(text)).lowCm())));
+        maxWidth.ifPresent(text ->
+                wishes.add(new Wish.NoWiderThan(ok(LengthRange.read(text)).highCm())));
+        minWidth.ifPresent(text ->
+                wishes.add(new Wish.AtLeastWide(ok(LengthRange.read(text)).lowCm())));
         maxHeightTen.ifPresent(text -> wishes.add(atTenYears(Wish.Bound.NO_TALLER, text)));
         minHeightTen.ifPresent(text -> wishes.add(atTenYears(Wish.Bound.AT_LEAST_TALL, text)));
         maxWidthTen.ifPresent(text -> wishes.add(atTenYears(Wish.Bound.NO_WIDER, text)));
@@ -260,7 +290,9 @@ final class NeedOptions {
         genus.ifPresent(text -> wishes.add(new Wish.OfGenus(text)));
         notGenus.forEach(text -> wishes.add(new Wish.NotOfGenus(text)));
         species.map(NeedOptions::species).ifPresent(name -> wishes.add(new Wish.OfSpecies(name[0], name[1])));
-        notSpecies.stream().map(NeedOptions::species).forEach(name -> wishes.add(new Wish.NotOfSpecies(name[0], name[1])));
+        notSpecies.stream()
+                .map(NeedOptions::species)
+                .forEach(name -> wishes.add(new Wish.NotOfSpecies(name[0], name[1])));
         sex.ifPresent(text -> wishes.add(new Wish.OfSex(ok(Term.read(Sex.class, text)))));
         if (fruitsAlone) {
             wishes.add(new Wish.FruitsAlone());
@@ -288,7 +320,8 @@ final class NeedOptions {
         for (Map.Entry<String, Double> weight : weights.entrySet()) {
             if (weight.getKey().equalsIgnoreCase(kind)) {
                 if (!(weight.getValue() >= 0.1 && weight.getValue() <= 10)) {
-                    throw new Refusal(Problem.of("wish.weight", weight.getValue().toString()));
+                    throw new Refusal(
+                            Problem.of("wish.weight", weight.getValue().toString()));
                 }
                 changed = changed.weighing(weight.getValue());
             }

@@ -19,7 +19,11 @@ final class NeedParameters {
     @Mixin
     private final NeedOptions options = new NeedOptions();
 
-    @Option(names = "--limit", paramLabel = "N", defaultValue = "10", description = "how many plants (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--limit",
+            paramLabel = "N",
+            defaultValue = "10",
+            description = "how many plants (default: ${DEFAULT-VALUE})")
     private int limit;
 
     @Option(names = "--skip", paramLabel = "N", defaultValue = "0", description = "leave out the first so many")
@@ -29,8 +33,7 @@ final class NeedParameters {
     Asked asked(Benchleaf benchleaf, NeedReader reader, String sentence, Set<Facet> facets) {
         NeedReading reading = reader.read(sentence, benchleaf.today());
         List<WeighedWish> wishes = new ArrayList<>(reading.need().wishes());
-        wishes.addAll(options.wishes(
-                benchleaf.today(), benchleaf.settings().place(), benchleaf.postalZones()));
+        wishes.addAll(options.wishes(benchleaf.today(), benchleaf.settings().place(), benchleaf.postalZones()));
         List<WeighedWish> changed = options.changed(wishes);
         YearWeek week = YearWeek.of(benchleaf.today());
         return new Asked(reading, changed, new NeedQuery(new Need(changed), "", week, skip, limit, facets));

@@ -26,7 +26,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "preview",
         mixinStandardHelpOptions = true,
-        description = "Shows what loading a spreadsheet would change, field by field; changes nothing. Exit code 1: something is doubtful or refused.")
+        description = "Shows what loading a spreadsheet would change, field by field; changes nothing. Exit code 1:"
+                + " something is doubtful or refused.")
 final class PreviewCommand implements Callable<Integer> {
     /// A page with more rows is slow to open and nobody reads it.
     private static final int MOST_ON_PAGE = 5000;
@@ -50,7 +51,11 @@ final class PreviewCommand implements Callable<Integer> {
     @Option(names = "--json", description = "answer in JSON")
     private boolean json;
 
-    @Option(names = "--show", paramLabel = "N", defaultValue = "100", description = "how many changes and findings are written out (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--show",
+            paramLabel = "N",
+            defaultValue = "100",
+            description = "how many changes and findings are written out (default: ${DEFAULT-VALUE})")
     private int most;
 
     PreviewCommand(Console console, Clock clock) {
@@ -62,7 +67,8 @@ final class PreviewCommand implements Callable<Integer> {
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             ImportService imports = benchleaf.imports();
-            ImportPlan plan = imports.plan(file, maps.map(), maps.sheet(), new Progress(console.err(), benchleaf.wording())::rows);
+            ImportPlan plan = imports.plan(
+                    file, maps.map(), maps.sheet(), new Progress(console.err(), benchleaf.wording())::rows);
             int told = Math.max(html.isPresent() ? MOST_ON_PAGE : 0, most);
             ImportDiff diff = imports.rehearse(plan, told);
             DiffReport report = new DiffReport(benchleaf.wording());
@@ -90,7 +96,9 @@ final class PreviewCommand implements Callable<Integer> {
         PrintWriter out = console.out();
         List<Entry> entries = diff.entries().stream().limit(most).toList();
         for (Entry entry : entries) {
-            out.println((entry.isNew() ? "+ " : "~ ") + report.title(entry) + (entry.isNew() ? details(report, entry) : ""));
+            out.println((entry.isNew() ? "+ " : "~ ")
+                    + report.title(entry)
+                    + (entry.isNew() ? details(report, entry) : ""));
             if (!entry.isNew()) {
                 entry.differences()
                         .forEach(difference -> out.println("    " + report.field(difference) + ": "
@@ -101,16 +109,28 @@ final class PreviewCommand implements Callable<Integer> {
         }
         int all = diff.newPlants() + diff.changedPlants() + diff.newLots() + diff.changedLots();
         if (all > entries.size()) {
-            out.println(benchleaf.wording().text("preview.more", Map.of("count", benchleaf.wording().count((long) all - entries.size()))));
+            out.println(benchleaf
+                    .wording()
+                    .text("preview.more", Map.of("count", benchleaf.wording().count((long) all - entries.size()))));
         }
         FindingText findings = new FindingText(benchleaf.wording());
         plan.findings().stream().limit(most).forEach(finding -> out.println(findings.marked(finding)));
         if (plan.findings().size() > most) {
-            out.println(benchleaf.wording().text("preview.more-findings", Map.of("count", benchleaf.wording().count((long) plan.findings().size() - most))));
+            out.println(benchleaf
+                    .wording()
+                    .text(
+                            "preview.more-findings",
+                            Map.of(
+                                    "count",
+                                    benchleaf
+                                            .wording()
+                                            .count((long) plan.findings().size() - most))));
         }
         out.println(String.join(
                 ", ",
-                report.sums(plan, diff).stream().map(sum -> sum.value() + " " + sum.label()).toList()));
+                report.sums(plan, diff).stream()
+                        .map(sum -> sum.value() + " " + sum.label())
+                        .toList()));
     }
 
     private static String details(DiffReport report, Entry entry) {

@@ -51,10 +51,9 @@ public final class RootCommand implements Runnable {
     private static StockSize size(String text) {
         return StockSize.read(text)
                 .toOptional()
-                .orElseThrow(
-                        () -> new TypeConversionException(
-                                "\"" + text
-                                        + "\" is no size; write '#3', '19 cm', '2 in cal B&B' or '5-6 ft B&B' (a class is not a gallon)"));
+                .orElseThrow(() -> new TypeConversionException("\"" + text
+                        + "\" is no size; write '#3', '19 cm', '2 in cal B&B' or '5-6 ft B&B' (a class"
+                        + " is not a gallon)"));
     }
 
     @Override

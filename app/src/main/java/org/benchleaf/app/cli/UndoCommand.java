@@ -16,7 +16,9 @@ import picocli.CommandLine.Option;
 @Command(
         name = "undo",
         mixinStandardHelpOptions = true,
-        description = "Takes the last load back that changed anything: plants, facts, names and lots are as they were. Given again, the load before it. Refused when something later stands on it.")
+        description =
+                "Takes the last load back that changed anything: plants, facts, names and lots are as they were. Given"
+                        + " again, the load before it. Refused when something later stands on it.")
 final class UndoCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -37,7 +39,8 @@ final class UndoCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             UndoneImport undone = benchleaf.imports().undo();
             benchleaf.afterChange();
-            console.out().println(json ? ImportJson.undone(undone) : text(undone, benchleaf.wording(), clock.getZone()));
+            console.out()
+                    .println(json ? ImportJson.undone(undone) : text(undone, benchleaf.wording(), clock.getZone()));
         }
         return ErrorReport.DONE;
     }
@@ -47,7 +50,10 @@ final class UndoCommand implements Callable<Integer> {
                 "undo.done",
                 Map.of(
                         "file", undone.file(),
-                        "when", DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(zone).format(undone.appliedAt()),
+                        "when",
+                                DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
+                                        .withZone(zone)
+                                        .format(undone.appliedAt()),
                         "out", wording.count(undone.plantsTakenOut()),
                         "restored", wording.count(undone.plantsRestored()),
                         "lots", wording.count((long) undone.lotsTakenOut() + undone.lotsRestored()),

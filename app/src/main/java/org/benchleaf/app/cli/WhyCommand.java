@@ -29,7 +29,10 @@ final class WhyCommand implements Callable<Integer> {
     @Mixin
     private final NeedParameters need = new NeedParameters();
 
-    @Parameters(index = "0", paramLabel = "PLANT", description = "a plant's key or name; put a name of several words in quotes")
+    @Parameters(
+            index = "0",
+            paramLabel = "PLANT",
+            description = "a plant's key or name; put a name of several words in quotes")
     private String plant = "";
 
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "WORDS", description = "the need in plain words")
@@ -70,6 +73,12 @@ final class WhyCommand implements Callable<Integer> {
                 ? wording.text("why.far-behind", Map.of("among", among))
                 : wording.text(
                         "why.kept-out",
-                        Map.of("wishes", String.join("; ", keptOut.stream().map(reason -> wording.wish(reason.wish())).toList())));
+                        Map.of(
+                                "wishes",
+                                String.join(
+                                        "; ",
+                                        keptOut.stream()
+                                                .map(reason -> wording.wish(reason.wish()))
+                                                .toList())));
     }
 }

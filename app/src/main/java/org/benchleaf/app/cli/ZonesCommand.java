@@ -21,7 +21,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "zones",
         mixinStandardHelpOptions = true,
-        description = "Takes a table of hardiness zones by postal code into the workspace; none comes with the program.")
+        description =
+                "Takes a table of hardiness zones by postal code into the workspace; none comes with the program.")
 final class ZonesCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -50,7 +51,11 @@ final class ZonesCommand implements Callable<Integer> {
                                     "zones.taken",
                                     Map.of(
                                             "codes", benchleaf.wording().count(zones.size()),
-                                            "unread", benchleaf.wording().count(zones.unread().size()))));
+                                            "unread",
+                                                    benchleaf
+                                                            .wording()
+                                                            .count(zones.unread()
+                                                                    .size()))));
             return zones.unread().isEmpty() ? ErrorReport.DONE : ErrorReport.FINDINGS;
         } catch (IOException | IllegalArgumentException unreadable) {
             throw new Refusal(Problem.of("zones.unreadable", file.toString()));

@@ -15,7 +15,8 @@ import org.benchleaf.render.page.Report;
 import org.benchleaf.render.page.Report.Mark;
 import org.benchleaf.shared.measure.LengthRange;
 
-/// A preview in words: the sums, then what is new, changed, doubtful and refused. The terminal and the page say the same.
+/// A preview in words: the sums, then what is new, changed, doubtful and refused. The terminal and the page say the
+/// same.
 public final class DiffReport {
     private final Wording wording;
 
@@ -51,7 +52,9 @@ public final class DiffReport {
         section(sections, "new", added);
         return new Report(
                 wording.text("preview.title", Map.of("file", plan.file())),
-                wording.text("preview.note", Map.of("revision", Long.toString(plan.base().number()))),
+                wording.text(
+                        "preview.note",
+                        Map.of("revision", Long.toString(plan.base().number()))),
                 sums(plan, diff),
                 sections);
     }
@@ -73,11 +76,8 @@ public final class DiffReport {
         sum(sums, "changed-lots", diff.changedLots(), Mark.CHANGED);
         sum(sums, "same", (long) diff.samePlants() + diff.sameLots(), Mark.SAME);
         sums.add(new Report.Sum(
-                wording.text("preview.sum.doubtful"),
-                wording.count(count(plan, Mark.DOUBTFUL)),
-                Mark.DOUBTFUL));
-        sums.add(new Report.Sum(
-                wording.text("preview.sum.refused"), wording.count(plan.rowsLeftOut()), Mark.REFUSED));
+                wording.text("preview.sum.doubtful"), wording.count(count(plan, Mark.DOUBTFUL)), Mark.DOUBTFUL));
+        sums.add(new Report.Sum(wording.text("preview.sum.refused"), wording.count(plan.rowsLeftOut()), Mark.REFUSED));
         return sums;
     }
 
@@ -141,7 +141,8 @@ public final class DiffReport {
         if (text.isEmpty()) {
             return "–";
         }
-        boolean length = difference.field().startsWith("height") || difference.field().startsWith("spread");
+        boolean length =
+                difference.field().startsWith("height") || difference.field().startsWith("spread");
         return length
                 ? LengthRange.read(text.get()).toOptional().map(wording::length).orElse(text.get())
                 : text.get();

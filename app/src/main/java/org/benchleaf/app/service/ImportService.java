@@ -35,8 +35,8 @@ public final class ImportService {
 
     /// Works out what loading a file would do.
     ///
-    /// @param map the name of a saved map or of one that comes with the program, or the path of a file; without it the
-    ///     catalog's own format is used when the headings are its own, else a map is proposed
+    /// @param map the name of a saved map or of one that comes with the program, or the path of a file; without it
+    ///     the catalog's own format is used when the headings are its own, else a map is proposed
     /// @param sheet of a workbook; without it the first
     /// @param progress hears how many rows are read
     public ImportPlan plan(Path file, Optional<String> map, Optional<String> sheet, LongConsumer progress) {

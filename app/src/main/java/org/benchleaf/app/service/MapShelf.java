@@ -35,8 +35,7 @@ public final class MapShelf {
         return ColumnMaps.byId(name).orElseGet(() -> {
             Path file = Path.of(name);
             if (!Files.isRegularFile(file)) {
-                throw new Refusal(
-                        Problem.of("map.unknown", name).with("accepted", String.join(", ", names())));
+                throw new Refusal(Problem.of("map.unknown", name).with("accepted", String.join(", ", names())));
             }
             return read(file);
         });
@@ -65,14 +64,17 @@ public final class MapShelf {
     }
 
     private static String reason(Problem problem) {
-        String line = problem.details().containsKey("line") ? " (line " + problem.details().get("line") + ")" : "";
+        String line = problem.details().containsKey("line")
+                ? " (line " + problem.details().get("line") + ")"
+                : "";
         return problem.details().getOrDefault("read", "") + line;
     }
 
     /// Writes a map under a name.
     ///
     /// @return the file, to be looked through
-    /// @throws Refusal when the name holds other characters than letters, digits, `-` and `_`, or there is one already
+    /// @throws Refusal when the name holds other characters than letters, digits, `-` and `_`, or it is
+    ///     taken
     public Path save(ColumnMap map, String name, boolean over) {
         if (!isName(name)) {
             throw new Refusal(Problem.of("map.name", name));

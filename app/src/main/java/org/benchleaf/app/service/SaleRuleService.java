@@ -58,9 +58,9 @@ public final class SaleRuleService {
     /// @param rules what bears on it
     public record Said(BotanicalName name, Optional<PlantKey> key, boolean sure, PlantRules rules) {}
 
-    /// What the lists say of what a person typed: a key, a name of the catalog, or any other botanical name, which is
-    /// then judged as it is written. For the law a name is never guessed at: it is looked up as a common or misspelt
-    /// one only when no list has its genus.
+    /// What the lists say of what a person typed: a key, a name of the catalog, or any other botanical name, which
+    /// is then judged as it is written. For the law a name is never guessed at: one that is misspelt is looked up
+    /// only when no list has its genus.
     ///
     /// @param at the state of the catalog whose lists are asked; the lists in force when empty
     /// @throws Refusal when no list is loaded, or nothing is known by that name

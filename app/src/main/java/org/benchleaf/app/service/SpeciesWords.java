@@ -21,7 +21,10 @@ public final class SpeciesWords {
             words.put((name.genus() + " x " + epithet.text()).toLowerCase(Locale.ROOT), species);
             if (name.taxonAbove().isEmpty()) {
                 plant.commonNames().stream()
-                        .map(common -> common.text().toLowerCase(Locale.ROOT).replace('-', ' ').replace('’', '\''))
+                        .map(common -> common.text()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('-', ' ')
+                                .replace('’', '\''))
                         .filter(common -> common.contains(" "))
                         .forEach(common -> words.put(common, species));
             }

@@ -14,7 +14,8 @@ import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.measure.LengthRange;
 
-/// One plant as a line of a wide table, as somebody would lay it out who has only a database: sets as bits, what is not
+/// One plant as a line of a wide table, as somebody would lay it out who has only a database: sets as bits, what is
+/// not
 /// known empty. Columns: [#COLUMNS].
 final class WideRows {
     static final String COLUMNS = "id integer, name text, form integer, foliage integer, zmin integer, zmax integer,"
@@ -40,26 +41,44 @@ final class WideRows {
                         Integer.toString(id),
                         plant.name().sortKey(),
                         facts.value(Attributes.LIFE_FORM).map(WideRows::bits).orElse(""),
-                        facts.value(Attributes.FOLIAGE).map(one -> bits(Set.of(one))).orElse(""),
-                        facts.value(Attributes.HARDINESS).map(range -> "" + range.coldest().half()).orElse(""),
-                        facts.value(Attributes.HARDINESS).map(range -> "" + range.warmest().half()).orElse(""),
+                        facts.value(Attributes.FOLIAGE)
+                                .map(one -> bits(Set.of(one)))
+                                .orElse(""),
+                        facts.value(Attributes.HARDINESS)
+                                .map(range -> "" + range.coldest().half())
+                                .orElse(""),
+                        facts.value(Attributes.HARDINESS)
+                                .map(range -> "" + range.warmest().half())
+                                .orElse(""),
                         facts.value(Attributes.EXPOSURE).map(WideRows::bits).orElse(""),
                         facts.value(Attributes.MOISTURE).map(WideRows::bits).orElse(""),
-                        facts.value(Attributes.HEIGHT).map(LengthRange::highCm).map(String::valueOf).orElse(""),
-                        facts.value(Attributes.DEER).map(rating -> "" + rating.ordinal()).orElse(""),
-                        facts.value(Attributes.FALL_COLOR).map(colors -> "" + colors.size()).orElse(""),
-                        facts.value(Attributes.BLOOM).map(months -> "" + months.bits()).orElse(""),
+                        facts.value(Attributes.HEIGHT)
+                                .map(LengthRange::highCm)
+                                .map(String::valueOf)
+                                .orElse(""),
+                        facts.value(Attributes.DEER)
+                                .map(rating -> "" + rating.ordinal())
+                                .orElse(""),
+                        facts.value(Attributes.FALL_COLOR)
+                                .map(colors -> "" + colors.size())
+                                .orElse(""),
+                        facts.value(Attributes.BLOOM)
+                                .map(months -> "" + months.bits())
+                                .orElse(""),
                         facts.value(Attributes.FLOWER_COLOR)
                                 .map(colors -> "" + colors.getFirst().family().ordinal())
                                 .orElse(""),
                         facts.value(Attributes.USES).map(WideRows::bits).orElse(""),
-                        facts.value(Attributes.NATIVE_STATES).map(WideRows::states).orElse(""),
+                        facts.value(Attributes.NATIVE_STATES)
+                                .map(WideRows::states)
+                                .orElse(""),
                         Integer.toString(free3))
                 .collect(Collectors.joining(","));
     }
 
     static <E extends Enum<E>> String bits(Set<E> values) {
-        return Long.toString(values.stream().mapToLong(value -> 1L << value.ordinal()).sum());
+        return Long.toString(
+                values.stream().mapToLong(value -> 1L << value.ordinal()).sum());
     }
 
     private static String states(Set<Region> states) {

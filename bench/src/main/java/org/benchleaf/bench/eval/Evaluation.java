@@ -4,26 +4,26 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.demo.DemoCatalog;
 import org.benchleaf.shared.measure.LengthStyle;
 
-/// Loads the demo nursery and, when given, a table of landscape taxa, asks what published lists answer, and writes how
+/// Loads the demo nursery and, when given, a table of landscape taxa, asks what published lists answer, and
+/// writes how
 /// far the answers agree.
 public final class Evaluation {
     private static final Clock NOVEMBER = Clock.fixed(Instant.parse("2026-11-25T15:00:00Z"), ZoneOffset.UTC);
@@ -35,16 +35,17 @@ public final class Evaluation {
         Path folder = Files.createTempDirectory("benchleaf-evaluation").resolve("shop");
         Workspace workspace = Workspace.create(
                 folder,
-                new Settings("Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
+                new Settings(
+                        "Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
         try (Catalog catalog = Catalog.create(workspace.database())) {
-            load(new ImportService(catalog), taxa, folder);
+            load(new ImportService(catalog, new MapShelf(workspace.mapsFolder())), taxa);
         }
         try (Benchleaf benchleaf = Benchleaf.open(folder, NOVEMBER)) {
             new Report(benchleaf, out).write(taxa.isPresent());
         }
     }
 
-    private static void load(ImportService imports, Optional<Path> taxa, Path folder) throws IOException {
+    private static void load(ImportService imports, Optional<Path> taxa) throws IOException {
         for (String file : DemoCatalog.plantFiles()) {
             try (InputStream content = DemoCatalog.open(file)) {
                 imports.apply(imports.plan(file, content.readAllBytes(), ColumnMaps.ownPlants()));
@@ -56,12 +57,7 @@ public final class Evaluation {
             }
         }
         if (taxa.isPresent()) {
-            Path map = folder.resolve("landscape-taxa.json");
-            try (InputStream json = Objects.requireNonNull(
-                    Evaluation.class.getResourceAsStream("/org/benchleaf/bench/landscape-taxa.json"))) {
-                Files.writeString(map, new String(json.readAllBytes(), StandardCharsets.UTF_8));
-            }
-            ImportPlan plan = imports.plan(taxa.get(), Optional.of(map.toString()));
+            ImportPlan plan = imports.plan(taxa.get(), Optional.of("landscape-taxa"), Optional.empty(), rows -> {});
             imports.apply(plan);
         }
     }

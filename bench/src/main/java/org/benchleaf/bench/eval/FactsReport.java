@@ -33,7 +33,8 @@ final class FactsReport {
             } else if (agrees.get()) {
                 agree++;
             } else {
-                differ.add("- " + row.get("taxon") + ", " + row.get("attribute") + ": " + row.get("value") + " (" + row.get("publisher") + "); the catalog says "
+                differ.add("- " + row.get("taxon") + ", " + row.get("attribute") + ": " + row.get("value") + " ("
+                        + row.get("publisher") + "); the catalog says "
                         + stated(plant.orElseThrow(), row.get("attribute")));
             }
         }
@@ -50,7 +51,8 @@ final class FactsReport {
         Optional<Taxon> wanted = Taxon.of(taxon);
         return asking.plants().stream()
                 .filter(plant -> wanted.isPresent() && wanted.get().holds(plant))
-                .filter(plant -> plant.name().cultivar().equals(wanted.get().name().cultivar()))
+                .filter(plant ->
+                        plant.name().cultivar().equals(wanted.get().name().cultivar()))
                 .findFirst();
     }
 
@@ -58,25 +60,45 @@ final class FactsReport {
         return switch (row.get("attribute")) {
             case "height_ft" -> lengths(plant, Attributes.HEIGHT, row.get("value"));
             case "spread_ft" -> lengths(plant, Attributes.SPREAD, row.get("value"));
-            case "zones" -> ZoneRange.read(row.get("value")).toOptional().flatMap(range -> plant.facts()
-                    .value(Attributes.HARDINESS)
-                    .map(known -> known.coldest().compareTo(range.warmest()) <= 0
-                            && Math.abs(known.coldest().half() - range.coldest().half()) <= 2));
+            case "zones" ->
+                ZoneRange.read(row.get("value"))
+                        .toOptional()
+                        .flatMap(range -> plant.facts()
+                                .value(Attributes.HARDINESS)
+                                .map(known -> known.coldest().compareTo(range.warmest()) <= 0
+                                        && Math.abs(known.coldest().half()
+                                                        - range.coldest().half())
+                                                <= 2));
             default -> Optional.empty();
         };
     }
 
     private static Optional<Boolean> lengths(PlantRecord plant, Attribute<LengthRange> attribute, String feet) {
-        return LengthRange.read(feet + " ft").toOptional().flatMap(range -> plant.facts()
-                .value(attribute)
-                .map(known -> known.lowCm() <= range.highCm() * 1.05 && range.lowCm() <= known.highCm() * 1.05));
+        return LengthRange.read(feet + " ft")
+                .toOptional()
+                .flatMap(range -> plant.facts()
+                        .value(attribute)
+                        .map(known ->
+                                known.lowCm() <= range.highCm() * 1.05 && range.lowCm() <= known.highCm() * 1.05));
     }
 
     private static String stated(PlantRecord plant, String attribute) {
         return switch (attribute) {
-            case "height_ft" -> plant.facts().value(Attributes.HEIGHT).map(LengthRange::toString).orElse("nothing");
-            case "spread_ft" -> plant.facts().value(Attributes.SPREAD).map(LengthRange::toString).orElse("nothing");
-            default -> plant.facts().value(Attributes.HARDINESS).map(ZoneRange::toString).orElse("nothing");
+            case "height_ft" ->
+                plant.facts()
+                        .value(Attributes.HEIGHT)
+                        .map(LengthRange::toString)
+                        .orElse("nothing");
+            case "spread_ft" ->
+                plant.facts()
+                        .value(Attributes.SPREAD)
+                        .map(LengthRange::toString)
+                        .orElse("nothing");
+            default ->
+                plant.facts()
+                        .value(Attributes.HARDINESS)
+                        .map(ZoneRange::toString)
+                        .orElse("nothing");
         };
     }
 }

@@ -25,7 +25,8 @@ final class Report {
         out.println("# The search against published plant lists");
         out.println();
         out.println("Made by `bench/run evaluate" + (withTaxa ? " TAXA.csv" : "") + "`, over the demo nursery"
-                + (withTaxa ? " and a table of 175 landscape taxa" : "") + ": " + asking.plants().size()
+                + (withTaxa ? " and a table of 175 landscape taxa" : "") + ": "
+                + asking.plants().size()
                 + " plants. A species counts once. *Present*: taxa of the list that the catalog has. *P@10 of taxa named"
                 + " anywhere*: of the first ten species that any of the lists names, how many this list names; a plant that"
                 + " no list names is not judged. *P@10 of all*: the same over all plants; a plant that is not on a list may"
@@ -63,10 +64,20 @@ final class Report {
         double all = precision(ranked.species(plant -> true), present);
         long met = present.stream().filter(ranked::meets).count();
         out.printf(
-                Locale.ROOT, "| %s | %s | %d of %d | %.2f | %.2f | %.2f |%n",
-                list, need, present.size(), gold.size(), pooled, all, present.isEmpty() ? 0 : (double) met / present.size());
+                Locale.ROOT,
+                "| %s | %s | %d of %d | %.2f | %.2f | %.2f |%n",
+                list,
+                need,
+                present.size(),
+                gold.size(),
+                pooled,
+                all,
+                present.isEmpty() ? 0 : (double) met / present.size());
         misses.add("- **" + list + "** " + need + ". Not in the catalog: "
-                + none(gold.stream().filter(taxon -> !asking.has(taxon)).map(Taxon::text).toList()) + ".");
+                + none(gold.stream()
+                        .filter(taxon -> !asking.has(taxon))
+                        .map(Taxon::text)
+                        .toList()) + ".");
         present.stream()
                 .filter(taxon -> !ranked.meets(taxon))
                 .forEach(taxon -> misses.add("  - " + taxon.text() + ": " + ranked.against(taxon)));
@@ -87,16 +98,35 @@ final class Report {
     private void negative() {
         String need = "tolerant of black walnut";
         Asking.Ranked ranked = asking.ask(need);
-        List<Taxon> sensitive = taxa(row -> row.get("list_id").equals("N30")).stream().filter(asking::has).toList();
-        List<String> proposed = sensitive.stream().filter(ranked::meets).map(Taxon::text).toList();
-        out.printf("| N30 | %s; the list names what must not be said to bear it | %d | – | – | said to bear it: %s |%n",
+        List<Taxon> sensitive = taxa(row -> row.get("list_id").equals("N30")).stream()
+                .filter(asking::has)
+                .toList();
+        List<String> proposed =
+                sensitive.stream().filter(ranked::meets).map(Taxon::text).toList();
+        out.printf(
+                "| N30 | %s; the list names what must not be said to bear it | %d | – | – | said to bear it: %s |%n",
                 need, sensitive.size(), none(proposed));
     }
 
     private void bloom() {
-        String[] months = {"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"};
+        String[] months = {
+            "January",
+            "February",
+            "March",
+            "April",
+            "May",
+            "June",
+            "July",
+            "August",
+            "September",
+            "October",
+            "November",
+            "December"
+        };
         List<Map<String, String>> rows = Table.read("bloom-months.csv");
-        List<Taxon> all = rows.stream().flatMap(row -> Taxon.of(row.get("genus")).stream()).toList();
+        List<Taxon> all = rows.stream()
+                .flatMap(row -> Taxon.of(row.get("genus")).stream())
+                .toList();
         for (int month = 4; month <= 9; month++) {
             int asked = month;
             List<Taxon> good = rows.stream()
@@ -113,12 +143,19 @@ final class Report {
 
     private void deer() {
         List<Map<String, String>> rows = Table.read("deer-ratings.csv");
-        List<Taxon> all = rows.stream().flatMap(row -> Taxon.of(row.get("taxon")).stream()).toList();
-        List<Taxon> good = rows.stream()
-                .filter(row -> row.get("rating").equals("A") || row.get("rating").equals("B"))
+        List<Taxon> all = rows.stream()
                 .flatMap(row -> Taxon.of(row.get("taxon")).stream())
                 .toList();
-        for (String need : List.of("deer resistant", "deer resistant shrubs for shade", "deer resistant perennials", "deer resistant trees")) {
+        List<Taxon> good = rows.stream()
+                .filter(row ->
+                        row.get("rating").equals("A") || row.get("rating").equals("B"))
+                .flatMap(row -> Taxon.of(row.get("taxon")).stream())
+                .toList();
+        for (String need : List.of(
+                "deer resistant",
+                "deer resistant shrubs for shade",
+                "deer resistant perennials",
+                "deer resistant trees")) {
             graded("deer", need, good, all);
         }
     }
@@ -126,24 +163,44 @@ final class Report {
     /// Lists that name both what serves and what does not: the first ten species of which the list says anything.
     private void graded(String list, String need, List<Taxon> good, List<Taxon> all) {
         Asking.Ranked ranked = asking.ask(need);
-        List<PlantRecord> first = ranked.species(plant -> any(all, plant)).stream().limit(10).toList();
-        List<PlantRecord> wrong = first.stream().filter(plant -> !any(good, plant)).toList();
+        List<PlantRecord> first =
+                ranked.species(plant -> any(all, plant)).stream().limit(10).toList();
+        List<PlantRecord> wrong =
+                first.stream().filter(plant -> !any(good, plant)).toList();
         long present = good.stream().filter(asking::has).count();
         long met = good.stream().filter(asking::has).filter(ranked::meets).count();
-        out.printf(Locale.ROOT, "| %s (rated) | %s | %d | %.2f%s | – | %.2f |%n",
-                list, need, present,
+        out.printf(
+                Locale.ROOT,
+                "| %s (rated) | %s | %d | %.2f%s | – | %.2f |%n",
+                list,
+                need,
+                present,
                 first.isEmpty() ? 0 : 1 - (double) wrong.size() / first.size(),
-                wrong.isEmpty() ? "" : " (not: " + String.join(", ", wrong.stream().map(Taxon::speciesOf).toList()) + ")",
+                wrong.isEmpty()
+                        ? ""
+                        : " (not: "
+                                + String.join(
+                                        ", ",
+                                        wrong.stream().map(Taxon::speciesOf).toList()) + ")",
                 present == 0 ? 0 : (double) met / present);
     }
 
     private static double precision(List<PlantRecord> ranked, List<Taxon> gold) {
         int most = Math.min(10, gold.size());
-        return most == 0 ? 0 : (double) ranked.stream().limit(most).filter(plant -> any(gold, plant)).count() / most;
+        return most == 0
+                ? 0
+                : (double) ranked.stream()
+                                .limit(most)
+                                .filter(plant -> any(gold, plant))
+                                .count()
+                        / most;
     }
 
     private List<Taxon> taxa(Predicate<Map<String, String>> wanted) {
-        return lists.stream().filter(wanted).flatMap(row -> Taxon.of(row.get("taxon")).stream()).toList();
+        return lists.stream()
+                .filter(wanted)
+                .flatMap(row -> Taxon.of(row.get("taxon")).stream())
+                .toList();
     }
 
     private static boolean any(List<Taxon> taxa, PlantRecord plant) {

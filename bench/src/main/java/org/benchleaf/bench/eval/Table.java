@@ -18,7 +18,8 @@ final class Table {
 
     /// The rows of a file beside the benchmarks.
     static List<Map<String, String>> read(String file) {
-        try (InputStream stream = Objects.requireNonNull(Table.class.getResourceAsStream("/org/benchleaf/bench/" + file));
+        try (InputStream stream =
+                        Objects.requireNonNull(Table.class.getResourceAsStream("/org/benchleaf/bench/" + file));
                 BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             List<String> headings = cells(Objects.requireNonNull(lines.readLine()));
             List<Map<String, String>> rows = new ArrayList<>();

@@ -17,7 +17,8 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.measure.ZoneRange;
 import org.benchleaf.shared.stock.StockSize;
 
-/// Guesses what a column holds from its cells, where its heading says nothing. Only what can hardly be anything else is
+/// Guesses what a column holds from its cells, where its heading says nothing. Only what can hardly be anything
+/// else is
 /// guessed: four of five cells must read as it, and nothing else may.
 final class ContentGuess {
     private static final int LEAST_CELLS = 3;
@@ -46,28 +47,52 @@ final class ContentGuess {
             return Optional.of(Fields.NAME);
         }
         if (rows == RowKind.STOCK) {
-            guess(guesses, taken, Fields.SIZE, mostly(texts, text -> StockSize.read(text).refusal().isEmpty()));
-            guess(guesses, taken, Fields.GTIN, mostly(texts, text -> Gtin.read(text).refusal().isEmpty()));
-            guess(guesses, taken, Fields.READY_WEEK, mostly(texts, text -> YearWeek.read(text).refusal().isEmpty()));
-            guess(guesses, taken, Fields.PRICE, mostly(texts, text -> PRICE.matcher(text).matches()));
+            guess(
+                    guesses,
+                    taken,
+                    Fields.SIZE,
+                    mostly(texts, text -> StockSize.read(text).refusal().isEmpty()));
+            guess(
+                    guesses,
+                    taken,
+                    Fields.GTIN,
+                    mostly(texts, text -> Gtin.read(text).refusal().isEmpty()));
+            guess(
+                    guesses,
+                    taken,
+                    Fields.READY_WEEK,
+                    mostly(texts, text -> YearWeek.read(text).refusal().isEmpty()));
+            guess(
+                    guesses,
+                    taken,
+                    Fields.PRICE,
+                    mostly(texts, text -> PRICE.matcher(text).matches()));
         } else {
             guess(guesses, taken, Attributes.HARDINESS.id(), mostly(texts, ContentGuess::isZones) && areWide(texts));
             guess(guesses, taken, Attributes.BLOOM.id(), mostly(texts, ContentGuess::isMonths));
-            boolean lengths = mostly(texts, text -> LengthRange.read(text).refusal().isEmpty());
+            boolean lengths =
+                    mostly(texts, text -> LengthRange.read(text).refusal().isEmpty());
             guess(guesses, taken, Attributes.HEIGHT.id(), lengths);
             if (guesses.isEmpty()) {
                 guess(guesses, taken, Attributes.SPREAD.id(), lengths);
             }
             for (Attribute<?> attribute : Attributes.all()) {
-                boolean vocabulary = attribute.codec().read("no such word").refusal().isPresent()
-                        && attribute.codec().read("5-9").refusal().isPresent();
+                boolean vocabulary =
+                        attribute.codec().read("no such word").refusal().isPresent()
+                                && attribute.codec().read("5-9").refusal().isPresent();
                 guess(
                         guesses,
                         taken,
                         attribute.id(),
                         vocabulary
                                 && mostly(texts, text -> MONTH.matcher(text).matches())
-                                && mostly(texts, text -> attribute.codec().read(text).refusal().isEmpty()));
+                                && mostly(
+                                        texts,
+                                        text -> attribute
+                                                .codec()
+                                                .read(text)
+                                                .refusal()
+                                                .isEmpty()));
             }
         }
         List<String> distinct = guesses.stream().distinct().toList();
@@ -82,8 +107,12 @@ final class ContentGuess {
 
     /// Whether rows seem to be of stock: some column holds sizes, another counts.
     static boolean looksLikeStock(List<List<String>> columns) {
-        return columns.stream().anyMatch(column -> all(column, text -> StockSize.read(text).refusal().isEmpty()))
-                && columns.stream().anyMatch(column -> all(column, text -> COUNT.matcher(text).matches()));
+        return columns.stream()
+                        .anyMatch(column -> all(
+                                column, text -> StockSize.read(text).refusal().isEmpty()))
+                && columns.stream()
+                        .anyMatch(column ->
+                                all(column, text -> COUNT.matcher(text).matches()));
     }
 
     private static boolean all(List<String> cells, Predicate<String> reads) {
@@ -108,13 +137,15 @@ final class ContentGuess {
     }
 
     private static boolean isZones(String text) {
-        return SPAN.matcher(text.strip()).matches() && ZoneRange.read(text).refusal().isEmpty();
+        return SPAN.matcher(text.strip()).matches()
+                && ZoneRange.read(text).refusal().isEmpty();
     }
 
     private static boolean areWide(List<String> texts) {
         return texts.stream()
                         .flatMap(text -> ZoneRange.read(text).toOptional().stream())
-                        .mapToInt(range -> range.warmest().zone() - range.coldest().zone())
+                        .mapToInt(range ->
+                                range.warmest().zone() - range.coldest().zone())
                         .average()
                         .orElse(0)
                 >= WIDE;

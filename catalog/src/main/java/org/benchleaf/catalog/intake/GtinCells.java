@@ -6,7 +6,8 @@ import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Reading;
 import org.benchleaf.shared.code.Gtin;
 
-/// Reads trade numbers that a spreadsheet program took for numbers: without their leading zeros, or as a power of ten.
+/// Reads trade numbers that a spreadsheet program took for numbers: without their leading zeros, or as a power of
+/// ten.
 /// The check digit must prove what is put back.
 final class GtinCells {
     private static final int LEAST = 7;
@@ -26,7 +27,8 @@ final class GtinCells {
         if (power) {
             BigDecimal number = new BigDecimal(cell.replace(',', '.'));
             if (number.scale() != 0) {
-                return Optional.empty(); // digits are lost for ever, or were never whole: no check digit brings them back
+                return Optional
+                        .empty(); // digits are lost for ever, or were never whole: no check digit brings them back
             }
             digits = number.toPlainString();
         }

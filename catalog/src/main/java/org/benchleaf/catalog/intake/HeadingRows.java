@@ -27,10 +27,14 @@ final class HeadingRows {
         lookAhead();
         SourceRow first = take().orElseThrow(() -> new SheetException(Problem.of("file.empty", file)));
         while (isTitle(first) && !ahead.isEmpty()) {
-            tell(first, Problem.of("heading.title", first.cells().stream()
-                    .filter(cell -> !cell.isBlank())
-                    .findFirst()
-                    .orElse("")));
+            tell(
+                    first,
+                    Problem.of(
+                            "heading.title",
+                            first.cells().stream()
+                                    .filter(cell -> !cell.isBlank())
+                                    .findFirst()
+                                    .orElse("")));
             first = take().orElseThrow();
         }
         this.headings = headings(first);
@@ -85,7 +89,8 @@ final class HeadingRows {
         if (row.filled() != 1 || ahead.stream().noneMatch(below -> below.filled() >= 3)) {
             return false;
         }
-        String text = row.cells().stream().filter(cell -> !cell.isBlank()).findFirst().orElse("");
+        String text =
+                row.cells().stream().filter(cell -> !cell.isBlank()).findFirst().orElse("");
         return !MapProposal.isHeading(text);
     }
 
@@ -110,10 +115,13 @@ final class HeadingRows {
     }
 
     private static long count(SourceRow row, String text) {
-        return row.cells().stream().filter(cell -> cell.strip().equalsIgnoreCase(text)).count();
+        return row.cells().stream()
+                .filter(cell -> cell.strip().equalsIgnoreCase(text))
+                .count();
     }
 
-    /// Whether the second row stands exactly under the gaps of the first: below a heading that spans columns there are
+    /// Whether the second row stands exactly under the gaps of the first: below a heading that spans columns there
+    /// are
     /// headings, below one that stands alone there is nothing.
     private static boolean isLowerHalf(SourceRow upper, SourceRow lower) {
         int width = Math.max(upper.cells().size(), lower.cells().size());
@@ -121,14 +129,18 @@ final class HeadingRows {
         for (int column = 0; column < width; column++) {
             boolean above = !upper.cell(column).isEmpty();
             boolean below = !lower.cell(column).isEmpty();
-            boolean starts = above && column + 1 < width && upper.cell(column + 1).isEmpty();
+            boolean starts =
+                    above && column + 1 < width && upper.cell(column + 1).isEmpty();
             boolean spanned = starts && below && !lower.cell(column + 1).isEmpty();
             spans |= spanned;
             if (above && below && !spanned || !above && !below) {
                 return false;
             }
         }
-        List<String> texts = lower.cells().stream().map(String::strip).filter(cell -> !cell.isEmpty()).toList();
+        List<String> texts = lower.cells().stream()
+                .map(String::strip)
+                .filter(cell -> !cell.isEmpty())
+                .toList();
         return spans && texts.stream().filter(MapProposal::isHeading).count() * 2 >= texts.size();
     }
 

@@ -21,53 +21,53 @@ public final class MapProposal {
     private static final Pattern UNIT =
             Pattern.compile("(.*?)[ _(]+(ft|feet|in|inches|cm|m|metres|meters)\\)?", Pattern.CASE_INSENSITIVE);
     private static final Map<String, String> PLANT_WORDS = words("""
-            name: botanical name, scientific name, latin name, latin, botanical, plant, plant name, taxon, species, variety, item name
-            common_names: common name, common, english name, vernacular name
-            synonyms: synonym, old name, formerly
-            hardiness: zone, zones, usda zone, usda zones, hardiness zone, hardiness zones, cold hardiness
-            heat_zone: heat zones, ahs zone, ahs heat zone
-            height: ht, mature height, height at maturity, plant height, max height
-            spread: width, wd, mature width, mature spread, plant width
-            height_10yr: height 10 years, ten year height, height at 10 years
-            spread_10yr: width 10 years, ten year width, ten year spread
-            exposure: light, sun, sun exposure, light requirement, sunlight
-            moisture: soil moisture, water
-            water_need: water use, water needs, moisture use
-            flower_color: bloom color, flower colour, flowers, flower
-            bloom: bloom time, bloom months, flowering time, bloom period, flowering months
-            fall_color: autumn color, fall colour, fall foliage
-            fruit_color: berry color, fruit colour
-            foliage_color: leaf color, foliage colour
-            foliage: leaf retention, foliage type
-            life_form: type, plant type, growth habit
-            habit: form, shape
-            growth_rate: growth, rate of growth
-            soil_ph: ph, ph range
-            soil_texture: soil, soil type
-            deer: deer resistance, deer rating
-            rabbit: rabbit resistance
-            native_states: native to, states, native range states
-            cautions: caution, toxicity, warnings
-            uses: landscape uses, landscape use, use
-            rights: patent, plant patent
-            selling_note: sales note, note
-            description: notes, remarks, comments
-            key: plant key
-            """);
+        name: botanical name, scientific name, latin name, latin, botanical, plant, plant name, taxon, species, variety, item name
+        common_names: common name, common, english name, vernacular name
+        synonyms: synonym, old name, formerly
+        hardiness: zone, zones, usda zone, usda zones, hardiness zone, hardiness zones, cold hardiness
+        heat_zone: heat zones, ahs zone, ahs heat zone
+        height: ht, mature height, height at maturity, plant height, max height
+        spread: width, wd, mature width, mature spread, plant width
+        height_10yr: height 10 years, ten year height, height at 10 years
+        spread_10yr: width 10 years, ten year width, ten year spread
+        exposure: light, sun, sun exposure, light requirement, sunlight
+        moisture: soil moisture, water
+        water_need: water use, water needs, moisture use
+        flower_color: bloom color, flower colour, flowers, flower
+        bloom: bloom time, bloom months, flowering time, bloom period, flowering months
+        fall_color: autumn color, fall colour, fall foliage
+        fruit_color: berry color, fruit colour
+        foliage_color: leaf color, foliage colour
+        foliage: leaf retention, foliage type
+        life_form: type, plant type, growth habit
+        habit: form, shape
+        growth_rate: growth, rate of growth
+        soil_ph: ph, ph range
+        soil_texture: soil, soil type
+        deer: deer resistance, deer rating
+        rabbit: rabbit resistance
+        native_states: native to, states, native range states
+        cautions: caution, toxicity, warnings
+        uses: landscape uses, landscape use, use
+        rights: patent, plant patent
+        selling_note: sales note, note
+        description: notes, remarks, comments
+        key: plant key
+        """);
     private static final Map<String, String> STOCK_WORDS = words("""
-            name: botanical name, scientific name, latin name, botanical, plant, plant name, taxon, item name, description
-            lot: lot number, lot no, lot id, batch, crop id
-            size: container, container size, pot, pot size, unit size
-            form: style, shape
-            place: location, bay, block, row, bed, house, loc
-            count: qty, quantity, available, avail, on hand, availability, number
-            ready_week: ready, ready date, ship week, week ready
-            price: unit price, wholesale, wholesale price, each, net price
-            condition: remarks, notes, comments, quality, look
-            seen_on: walked, date, walk date, updated
-            gtin: upc, ean, barcode, upc code
-            key: plant key
-            """);
+        name: botanical name, scientific name, latin name, botanical, plant, plant name, taxon, item name, description
+        lot: lot number, lot no, lot id, batch, crop id
+        size: container, container size, pot, pot size, unit size
+        form: style, shape
+        place: location, bay, block, row, bed, house, loc
+        count: qty, quantity, available, avail, on hand, availability, number
+        ready_week: ready, ready date, ship week, week ready
+        price: unit price, wholesale, wholesale price, each, net price
+        condition: remarks, notes, comments, quality, look
+        seen_on: walked, date, walk date, updated
+        gtin: upc, ean, barcode, upc code
+        key: plant key
+        """);
 
     /// What stands under a heading that spans two columns.
     private static final Set<String> SPAN_ENDS =

@@ -29,15 +29,19 @@ final class RowFilter {
         List<String> words =
                 texts.stream().filter(cell -> !NUMBER.matcher(cell).matches()).toList();
         boolean labelled = words.size() == 1 && TOTAL.matcher(words.get(0)).matches();
-        boolean bare = words.isEmpty() && name.isEmpty() && texts.size() <= MOST_TOTALS && row.cells().size() > 2;
+        boolean bare = words.isEmpty()
+                && name.isEmpty()
+                && texts.size() <= MOST_TOTALS
+                && row.cells().size() > 2;
         if (labelled || bare) {
             return Optional.of(Problem.of("row.total", String.join(" ", texts)));
         }
         Long first = seen.putIfAbsent(fingerprint(row.cells()), row.number());
         return first == null
                 ? Optional.empty()
-                : Optional.of(Problem.of("row.duplicate", name.isEmpty() ? row.cells().get(0) : name)
-                        .with("row", Long.toString(first)));
+                : Optional.of(
+                        Problem.of("row.duplicate", name.isEmpty() ? row.cells().get(0) : name)
+                                .with("row", Long.toString(first)));
     }
 
     private static Fingerprint fingerprint(List<String> cells) {

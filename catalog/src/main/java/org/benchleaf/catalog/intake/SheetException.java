@@ -4,7 +4,8 @@ import org.benchleaf.shared.Problem;
 
 /// A file that cannot be read as a table at all, so that no row of it can be trusted.
 ///
-/// Keys: `file.missing`, `file.directory`, `file.unreadable`, `file.empty`, `file.xlsx`, `file.workbook.row`, `file.sheet`, `file.xls`, `file.binary`,
+/// Keys: `file.missing`, `file.directory`, `file.unreadable`, `file.empty`, `file.xlsx`, `file.workbook.row`,
+/// `file.sheet`, `file.xls`, `file.binary`,
 /// `file.quotes`; each with the file's name as `read`.
 public final class SheetException extends RuntimeException {
     private final transient Problem problem;

@@ -18,7 +18,8 @@ import org.benchleaf.shared.Problem;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
-/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well), whatever program
+/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well),
+/// whatever program
 /// wrote
 /// them: UTF-8, UTF-16 or Windows-1252.
 public final class SheetReader {
@@ -54,8 +55,8 @@ public final class SheetReader {
         try {
             if (isWorkbook(() -> Files.newInputStream(path))) {
                 if (Files.size(path) > MOST_BYTES) {
-                    throw new SheetException(Problem.of("file.large", file)
-                            .with("most", Long.toString(MOST_BYTES / 1_000_000)));
+                    throw new SheetException(
+                            Problem.of("file.large", file).with("most", Long.toString(MOST_BYTES / 1_000_000)));
                 }
                 return workbook(file, () -> new ReadableWorkbook(path.toFile(), WITH_FORMATS), name);
             }

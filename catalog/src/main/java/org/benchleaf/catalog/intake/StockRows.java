@@ -23,7 +23,8 @@ import org.benchleaf.shared.stock.Condition;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 
-/// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when leaves its row
+/// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when leaves its
+/// row
 /// out when it is not understood: a promise must not rest on a guess.
 final class StockRows {
     private static final int MOST = 10_000_000;
@@ -99,7 +100,8 @@ final class StockRows {
             String padded = "0".repeat(length - lot.length()) + lot;
             if (book.hasLot(padded)) {
                 notes.rowLeftOut(
-                        headings.heading(Fields.LOT), Problem.of("lot.zeros", lot).with("other", padded));
+                        headings.heading(Fields.LOT),
+                        Problem.of("lot.zeros", lot).with("other", padded));
                 return;
             }
         }

@@ -60,7 +60,8 @@ final class WorkbookCells {
 
     private static boolean isDate(Cell cell) {
         Integer id = cell.getDataFormatId();
-        if (id != null && (id >= 14 && id <= 22 || id >= 27 && id <= 36 || id >= 45 && id <= 47 || id >= 50 && id <= 58)) {
+        if (id != null
+                && (id >= 14 && id <= 22 || id >= 27 && id <= 36 || id >= 45 && id <= 47 || id >= 50 && id <= 58)) {
             return true;
         }
         return isDate(cell.getDataFormatString());
@@ -69,7 +70,8 @@ final class WorkbookCells {
     private static boolean isDate(@Nullable String format) {
         return format != null
                 && !format.toLowerCase(Locale.ROOT).contains("general")
-                && DATE.matcher(NO_PART_OF_FORMAT.matcher(format).replaceAll("")).find();
+                && DATE.matcher(NO_PART_OF_FORMAT.matcher(format).replaceAll(""))
+                        .find();
     }
 
     /// The day of a serial number, its time left out; empty where no calendar reaches.

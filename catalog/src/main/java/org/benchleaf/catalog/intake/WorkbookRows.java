@@ -12,7 +12,8 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.SheetVisibility;
 
-/// The rows of one sheet of a workbook, read as a stream: a row at a time is in memory, and the texts that cells share.
+/// The rows of one sheet of a workbook, read as a stream: a row at a time is in memory, and the texts that cells
+/// share.
 final class WorkbookRows implements RowSource {
     /// A sheet of the format has no more columns; source: ECMA-376, 18.3.1.13.
     private static final int MOST_COLUMNS = 16_384;
@@ -39,7 +40,8 @@ final class WorkbookRows implements RowSource {
 
     /// Opens the sheet of this name, or the first visible one.
     ///
-    /// @throws SheetException `file.xlsx` when it is no workbook or a broken one, `file.sheet` when it has no such sheet
+    /// @throws SheetException `file.xlsx` when it is no workbook or a broken one, `file.sheet` when it has no
+    ///     such sheet
     static Opened open(String file, WorkbookSource source, Optional<String> sheet) {
         try {
             ReadableWorkbook workbook = source.open();
@@ -68,7 +70,8 @@ final class WorkbookRows implements RowSource {
         List<String> names =
                 sheets.stream().map(org.dhatim.fastexcel.reader.Sheet::getName).toList();
         org.dhatim.fastexcel.reader.Sheet chosen = sheets.stream()
-                .filter(each -> sheet.map(name -> each.getName().equalsIgnoreCase(name)).orElse(true))
+                .filter(each ->
+                        sheet.map(name -> each.getName().equalsIgnoreCase(name)).orElse(true))
                 .findFirst()
                 .orElseThrow(() -> new SheetException(Problem.of("file.sheet", sheet.orElse(""))
                         .with("file", file)
@@ -107,8 +110,7 @@ final class WorkbookRows implements RowSource {
             texts.add(cell.map(cells::text).orElse(""));
             if (cell.isPresent()) {
                 int at = column;
-                cells.note(cell.get())
-                        .ifPresent(problem -> notes.add(new CellNote(at, problem, Finding.Outcome.KEPT)));
+                cells.note(cell.get()).ifPresent(problem -> notes.add(new CellNote(at, problem, Finding.Outcome.KEPT)));
             }
         }
         return new SourceRow(row.getRowNum(), withoutEnd(texts), notes);

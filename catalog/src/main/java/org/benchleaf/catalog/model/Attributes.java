@@ -32,7 +32,8 @@ import org.benchleaf.shared.site.SoilTexture;
 import org.benchleaf.shared.site.Tolerance;
 import org.benchleaf.shared.site.WaterNeed;
 
-/// Everything the catalog can know about a plant: the one list of attributes, in the order of spreadsheets and sheets.
+/// Everything the catalog can know about a plant: the one list of attributes, in the order of spreadsheets and
+/// sheets.
 public final class Attributes {
     private static final Codec<List<PlantColor>> COLORS = Codec.of(PlantColor::readList, PlantColor::write);
     private static final Codec<LengthRange> LENGTH = Codec.of(LengthRange::read);

@@ -68,7 +68,9 @@ final class NameTail {
             parts.leave(token.written());
             return;
         }
-        boolean retyped = Capitals.only(bare) && (capitals || bare.indexOf(' ') > 0);
+        // a code such as SB 108 is written so
+        boolean code = bare.chars().anyMatch(Character::isDigit);
+        boolean retyped = Capitals.only(bare) && (capitals || bare.indexOf(' ') > 0 && !code);
         if (retyped && !capitals) {
             notes.add(new NameNote(NameNote.Kind.CAPITALS, token.written()));
         }
@@ -165,12 +167,17 @@ final class NameTail {
         if (left.isEmpty()) {
             return;
         }
+        if (markFollows && left.size() > 1 && parts.species.isPresent() && epithetBeforeName(left)) {
+            notes.add(new NameNote(NameNote.Kind.MISSING_RANK, left.get(0)));
+            parts.leave(left.get(0));
+            left = left.subList(1, left.size());
+        }
         String words = String.join(" ", left);
         boolean inCapitals = !capitals && left.stream().anyMatch(Capitals::only) && Capitals.only(words);
         if (markFollows || inCapitals && !afterCv || capitals && parts.cultivar.isPresent()) {
             trade(words, words);
         } else if (parts.cultivar.isEmpty() && (afterCv || capitals || Capitals.starts(left.get(0)))) {
-            String bare = NameWalk.withoutPunctuation(words);
+            String bare = withoutLostQuote(NameWalk.withoutPunctuation(words));
             if (!afterCv) {
                 notes.add(new NameNote(NameNote.Kind.MISSING_QUOTES, words));
             }
@@ -189,6 +196,15 @@ final class NameTail {
             parts.leave(words);
         }
         afterCv = false;
+    }
+
+    private static boolean epithetBeforeName(List<String> words) {
+        return NameParts.EPITHET.matcher(words.get(0)).matches() && Capitals.starts(words.get(1));
+    }
+
+    /// `Limelight'`: a quote that was never opened.
+    private static String withoutLostQuote(String name) {
+        return name.matches(".*[^s\\s]['’\"]") ? name.substring(0, name.length() - 1) : name;
     }
 
     private void group(String name, String written) {

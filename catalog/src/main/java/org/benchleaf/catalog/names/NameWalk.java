@@ -17,8 +17,20 @@ import org.benchleaf.shared.name.Rank;
 final class NameWalk {
     private static final Pattern LETTER_X = Pattern.compile("(?<![^\\s])x(?=\\s)");
     private static final Pattern SHORT_GENUS = Pattern.compile("\\p{Lu}\\p{Ll}{0,3}\\.");
-    private static final Set<String> UNNAMED =
-            Set.of("sp.", "sp", "spp.", "spp", "species", "hybrid", "hybrids", "mixed", "mix", "assorted", "varieties");
+    private static final Set<String> UNNAMED = Set.of(
+            "cvs.",
+            "cvs",
+            "sp.",
+            "sp",
+            "spp.",
+            "spp",
+            "species",
+            "hybrid",
+            "hybrids",
+            "mixed",
+            "mix",
+            "assorted",
+            "varieties");
     /// Words after which comes what the name is like, or another name; nothing of it is this name's.
     private static final Set<String> UNSURE = Set.of("cf.", "cf", "aff.", "aff", "and", "or", "with", "not");
     /// `xgrandiflora`: no Latin word starts with x and a consonant but y, and few with x and a vowel.
@@ -98,6 +110,11 @@ final class NameWalk {
     }
 
     private void species() {
+        if (peek(Token.Kind.HYBRID) && peekAt(at + 1, Token.Kind.QUOTED)) {
+            // "Prunus x 'Okame'": a sign without an epithet says only that the cultivar is a hybrid
+            at++;
+            return;
+        }
         if (peek(Token.Kind.HYBRID) && peekAt(at + 1, Token.Kind.WORD)) {
             Optional<String> epithet = epithet(tokens.get(at + 1).text());
             if (epithet.isPresent()) {

@@ -78,8 +78,7 @@ final class DiffCollector implements ChangeLog {
         ofPlants.forEach((serial, changes) -> {
             String name = names.getOrDefault(serial, "");
             boolean isNew = newPlants.contains(serial);
-            entries.add(new Entry(
-                    Subject.PLANT, isNew, name, name, isNew ? List.of() : differences(changes, sources)));
+            entries.add(new Entry(Subject.PLANT, isNew, name, name, isNew ? List.of() : differences(changes, sources)));
         });
         for (RowChange change : ofStock) {
             String name = names.getOrDefault(change.plant(), "");
@@ -87,17 +86,22 @@ final class DiffCollector implements ChangeLog {
             if (!lot && change.before().isEmpty()) {
                 continue; // a new item is told by its lot
             }
-            List<Difference> differences =
-                    columns(change, lot ? LOT_FIELDS : ITEM_FIELDS, text -> sizes.getOrDefault(change.plant() + "/" + text, text));
+            List<Difference> differences = columns(
+                    change,
+                    lot ? LOT_FIELDS : ITEM_FIELDS,
+                    text -> sizes.getOrDefault(change.plant() + "/" + text, text));
             String title = lot ? change.id().get(0) : change.id().get(1);
-            entries.add(new Entry(
-                    lot ? Subject.LOT : Subject.ITEM, change.before().isEmpty(), title, name, differences));
+            entries.add(
+                    new Entry(lot ? Subject.LOT : Subject.ITEM, change.before().isEmpty(), title, name, differences));
         }
         entries.sort(Comparator.comparing(Entry::plant).thenComparing(Entry::subject));
         int changed = (int) changedPlants.stream()
                 .filter(plant -> !newPlants.contains(plant))
                 .count();
-        long plants = plan.plants().stream().map(draft -> draft.name().toString()).distinct().count();
+        long plants = plan.plants().stream()
+                .map(draft -> draft.name().toString())
+                .distinct()
+                .count();
         long lots = plan.lots().stream().map(draft -> draft.lot()).distinct().count();
         return new ImportDiff(
                 newPlants.size(),
@@ -119,9 +123,11 @@ final class DiffCollector implements ChangeLog {
         for (RowChange change : changes) {
             switch (change.thing()) {
                 case RENAME ->
-                    differences.add(new Difference(
-                            "name", column(change.before(), 0), column(change.after(), 0), "", true));
-                case FACT -> facts.computeIfAbsent(change.id().get(0), id -> new ArrayList<>()).add(change);
+                    differences.add(
+                            new Difference("name", column(change.before(), 0), column(change.after(), 0), "", true));
+                case FACT ->
+                    facts.computeIfAbsent(change.id().get(0), id -> new ArrayList<>())
+                            .add(change);
                 case NAME -> name(change, sources).ifPresent(differences::add);
                 default -> {}
             }
@@ -148,7 +154,8 @@ final class DiffCollector implements ChangeLog {
     /// The rows of one attribute: what was shown before and is so no longer is what the new one takes the place of.
     private static List<Difference> facts(String attribute, List<RowChange> rows, Map<Integer, String> sources) {
         Optional<String> shownBefore = rows.stream()
-                .filter(row -> row.before().isPresent() && "1".equals(row.before().get().get(3)))
+                .filter(row -> row.before().isPresent()
+                        && "1".equals(row.before().get().get(3)))
                 .findFirst()
                 .flatMap(row -> column(row.before(), 0));
         List<Difference> differences = new ArrayList<>();

@@ -9,7 +9,8 @@ import java.util.Optional;
 
 /// What all sources state of one plant, and which is chosen: the highest rank, of equals the newest.
 ///
-/// An import replaces what its own sources stated before and leaves the others' facts; the shelf knows afterwards which
+/// An import replaces what its own sources stated before and leaves the others' facts; the shelf knows afterwards
+/// which
 /// rows are different.
 final class FactShelf {
     /// What one source states of one attribute.

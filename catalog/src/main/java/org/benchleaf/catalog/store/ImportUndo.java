@@ -13,13 +13,14 @@ import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
-/// Takes the newest import back, row by row from the last to the first, inside one transaction; refuses as a whole when
+/// Takes the newest import back, row by row from the last to the first, inside one transaction; refuses as a whole
+/// when
 /// anything later stands on it.
 final class ImportUndo {
     private static final String NEWEST = "SELECT id, file, revision, last_entry, applied_at FROM import"
             + " WHERE changed = 1 AND undone_at IS NULL ORDER BY id DESC LIMIT 1";
-    private static final String ROWS = "SELECT thing, plant, id, before, after FROM import_change WHERE import = ?"
-            + " ORDER BY seq DESC";
+    private static final String ROWS =
+            "SELECT thing, plant, id, before, after FROM import_change WHERE import = ?" + " ORDER BY seq DESC";
 
     private record Import(long id, String file, long revision, long lastEntry, Instant appliedAt) {}
 
@@ -76,8 +77,8 @@ final class ImportUndo {
                 },
                 undone.id());
         if (touched.isEmpty() && stocked.isEmpty()) {
-            throw new ImportRefused(Problem.of("undo.too-old", undone.file())
-                    .with("kept", Integer.toString(UndoLog.KEPT)));
+            throw new ImportRefused(
+                    Problem.of("undo.too-old", undone.file()).with("kept", Integer.toString(UndoLog.KEPT)));
         }
         plants.rename(renames);
         CatalogRevision next = new CatalogRevision(State.revision(session).number() + 1);
@@ -103,7 +104,11 @@ final class ImportUndo {
                 .map(part -> part == null ? "" : part)
                 .toList();
         return new RowChange(
-                RowChange.Thing.of(row.getString(1)), row.getInt(2), id, image(row.getString(4)), image(row.getString(5)));
+                RowChange.Thing.of(row.getString(1)),
+                row.getInt(2),
+                id,
+                image(row.getString(4)),
+                image(row.getString(5)));
     }
 
     private static Optional<List<@Nullable String>> image(@Nullable String json) {

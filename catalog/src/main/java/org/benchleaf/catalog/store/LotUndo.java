@@ -1,6 +1,8 @@
 package org.benchleaf.catalog.store;
 
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -9,10 +11,13 @@ import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
-/// Takes back what an import did to items and lots. The ledger only grows: a count is put back by an entry of its own.
+/// Takes back what an import did to items and lots. The ledger only grows: a count is put back by an entry of its
+/// own.
 final class LotUndo {
     /// Where the count stands among a lot's columns; the order is that of the query below.
     private static final int COUNT = 3;
+
+    private static final int COLUMNS = 6;
 
     private static final String LOT =
             "SELECT item, place, ready_week, on_hand, conditions, seen_on FROM lot WHERE lot = ? AND withdrawn = 0";
@@ -43,22 +48,21 @@ final class LotUndo {
         return restored;
     }
 
+    private static List<@Nullable String> columns(ResultSet row) throws SQLException {
+        List<@Nullable String> columns = new ArrayList<>();
+        for (int place = 1; place <= COLUMNS; place++) {
+            columns.add(row.getString(place));
+        }
+        return columns;
+    }
+
     void lot(RowChange change) throws SQLException {
         String lot = change.id().get(0);
         List<@Nullable String> after = change.after().orElseThrow();
-        List<@Nullable String> found = session.first(
-                        LOT,
-                        row -> Arrays.asList(
-                                row.getString(1),
-                                row.getString(2),
-                                row.getString(3),
-                                row.getString(4),
-                                row.getString(5),
-                                row.getString(6)),
-                        lot)
+        List<@Nullable String> found = session.<List<@Nullable String>>first(LOT, LotUndo::columns, lot)
                 .orElseThrow(() -> new ImportRefused(Problem.of("undo.lot.changed", lot)));
-        boolean counted = change.before().isEmpty()
-                || !change.before().get().get(COUNT).equals(after.get(COUNT));
+        boolean counted =
+                change.before().isEmpty() || !change.before().get().get(COUNT).equals(after.get(COUNT));
         long later = session.first(
                         "SELECT COUNT(*) FROM ledger WHERE lot = ? AND entry > ?",
                         row -> row.getLong(1),
@@ -74,8 +78,7 @@ final class LotUndo {
         int count = number(found.get(COUNT));
         int earlier = change.before().map(before -> number(before.get(COUNT))).orElse(0);
         if (counted && earlier != count) {
-            entries.add(
-                    lot, LedgerKind.COUNTED, earlier - count, earlier, "undo", file, "undo:" + number + ":" + lot);
+            entries.add(lot, LedgerKind.COUNTED, earlier - count, earlier, "undo", file, "undo:" + number + ":" + lot);
         }
         int onHand = counted ? earlier : count;
         if (change.before().isEmpty()) {

@@ -21,7 +21,8 @@ import org.benchleaf.shared.Problem;
 /// @param dialect the database's words
 /// @param files the migrations in order; the n-th makes schema n
 record Migrations(Dialect dialect, List<String> files) {
-    static final List<String> ALL = List.of("001_plants.sql", "002_stock.sql", "003_changes.sql", "020_sale_rules.sql", "010_undo.sql");
+    static final List<String> ALL =
+            List.of("001_plants.sql", "002_stock.sql", "003_changes.sql", "020_sale_rules.sql", "010_undo.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 

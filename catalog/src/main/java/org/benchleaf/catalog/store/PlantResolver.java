@@ -18,7 +18,8 @@ import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// Says which plant each row of a plan means: the one with its key, else the one with exactly its accepted name, else a
+/// Says which plant each row of a plan means: the one with its key, else the one with exactly its accepted name,
+/// else a
 /// new one. Rows with a key go first, for they may rename; synonyms are the planner's business.
 final class PlantResolver {
     private static final String BY_KEY = "SELECT * FROM plant WHERE plant_key IN (<keys>)";
@@ -53,7 +54,9 @@ final class PlantResolver {
             BotanicalName name = NameColumns.read(row);
             PlantKey key = new PlantKey(row.getString("plant_key"));
             if (!byKey.containsKey(key)) {
-                byKey.put(key, new PlantEdit(
+                byKey.put(
+                        key,
+                        new PlantEdit(
                                 row.getInt("serial"), key, Optional.of(name), name, row.getInt("withdrawn") == 1));
             }
         });

@@ -116,7 +116,8 @@ final class PlantUndo {
                 throw refused("undo.name.changed", change.plant(), after);
             }
         }
-        String columns = NameColumns.COLUMNS.stream().map(column -> column + " = ?").collect(Collectors.joining(", "));
+        String columns =
+                NameColumns.COLUMNS.stream().map(column -> column + " = ?").collect(Collectors.joining(", "));
         for (RowChange change : renames) {
             List<@Nullable String> before = change.before().orElseThrow();
             String name = String.valueOf(before.get(0));

@@ -1,8 +1,9 @@
 package org.benchleaf.catalog.store;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -52,13 +53,19 @@ record RowChange(
 
     static RowChange renamed(PlantEdit edit) {
         return new RowChange(
-                Thing.RENAME, edit.serial, List.of(), edit.stored.map(RowChange::columns), Optional.of(columns(edit.name)));
+                Thing.RENAME,
+                edit.serial,
+                List.of(),
+                edit.stored.map(RowChange::columns),
+                Optional.of(columns(edit.name)));
     }
 
     private static List<@Nullable String> columns(org.benchleaf.shared.name.BotanicalName name) {
-        return Arrays.stream(NameColumns.values(name))
-                .map(value -> value == null ? null : value.toString())
-                .collect(java.util.stream.Collectors.toCollection(java.util.ArrayList::new));
+        List<@Nullable String> columns = new ArrayList<>();
+        for (Object value : NameColumns.values(name)) {
+            columns.add(value == null ? null : value.toString());
+        }
+        return columns;
     }
 
     static RowChange fact(int plant, FactShelf.Changed fact, Optional<FactShelf.Row> before) {
@@ -75,8 +82,7 @@ record RowChange(
                 row.value(), Integer.toString(row.rank()), Long.toString(row.entered()), row.chosen() ? "1" : "0");
     }
 
-    static RowChange name(
-            int plant, NameShelf.Id id, Optional<NameShelf.Row> before, Optional<NameShelf.Row> after) {
+    static RowChange name(int plant, NameShelf.Id id, Optional<NameShelf.Row> before, Optional<NameShelf.Row> after) {
         return new RowChange(
                 Thing.NAME,
                 plant,
@@ -90,17 +96,11 @@ record RowChange(
     }
 
     static RowChange item(
-            int plant,
-            int number,
-            String size,
-            Optional<List<@Nullable String>> before,
-            List<@Nullable String> after) {
-        return new RowChange(
-                Thing.ITEM, plant, List.of(Integer.toString(number), size), before, Optional.of(after));
+            int plant, int number, String size, Optional<List<@Nullable String>> before, List<@Nullable String> after) {
+        return new RowChange(Thing.ITEM, plant, List.of(Integer.toString(number), size), before, Optional.of(after));
     }
 
-    static RowChange lot(
-            int plant, String lot, Optional<List<@Nullable String>> before, List<@Nullable String> after) {
+    static RowChange lot(int plant, String lot, Optional<List<@Nullable String>> before, List<@Nullable String> after) {
         return new RowChange(Thing.LOT, plant, List.of(lot), before, Optional.of(after));
     }
 
@@ -114,7 +114,11 @@ record RowChange(
 
     static List<@Nullable String> read(String json) {
         try {
-            return JSON.readValue(json, new TypeReference<List<@Nullable String>>() {});
+            List<@Nullable String> columns = new ArrayList<>();
+            for (JsonNode column : JSON.readTree(json)) {
+                columns.add(column.isNull() ? null : column.asText());
+            }
+            return columns;
         } catch (JsonProcessingException damaged) {
             throw new IllegalStateException("a row of the undo log is damaged", damaged);
         }

@@ -20,9 +20,10 @@ final class SqlCatalogView implements CatalogView {
     private static final int PAGE = 500;
 
     private static final String NEXT_PLANTS =
-            "SELECT plant_key FROM plant WHERE plant_key > ? AND retired = 0 AND withdrawn = 0 ORDER BY plant_key LIMIT ?";
-    private static final String NEXT_STOCKED = "SELECT plant_key FROM plant p WHERE plant_key > ?"
-            + " AND EXISTS (SELECT 1 FROM item i WHERE i.plant = p.serial AND i.withdrawn = 0) ORDER BY plant_key LIMIT ?";
+            "SELECT plant_key FROM plant WHERE plant_key > ? AND retired = 0 AND withdrawn = 0 ORDER BY plant_key"
+                    + " LIMIT ?";
+    private static final String NEXT_STOCKED = "SELECT plant_key FROM plant p WHERE plant_key > ? AND EXISTS (SELECT 1"
+            + " FROM item i WHERE i.plant = p.serial AND i.withdrawn = 0) ORDER BY plant_key LIMIT ?";
     private static final String CHANGES = "SELECT c.revision, p.plant_key, c.kind FROM plant_change c"
             + " JOIN plant p ON p.serial = c.plant WHERE c.revision > ? ORDER BY c.revision, p.plant_key, c.kind";
 

@@ -79,7 +79,9 @@ final class SqlStockLedger implements StockLedger {
 
     private static Optional<Lot> lot(Session session, String lot) throws SQLException {
         return session.first(
-                "SELECT plant, on_hand FROM lot WHERE lot = ? AND withdrawn = 0", row -> new Lot(row.getInt(1), row.getInt(2)), lot);
+                "SELECT plant, on_hand FROM lot WHERE lot = ? AND withdrawn = 0",
+                row -> new Lot(row.getInt(1), row.getInt(2)),
+                lot);
     }
 
     /// The guard is in the statement itself: whatever was read before, a count never falls below zero.

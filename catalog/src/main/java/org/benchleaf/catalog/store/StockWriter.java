@@ -58,12 +58,7 @@ final class StockWriter {
         /// In the order of [ImportUndo].
         List<@Nullable String> image() {
             return Arrays.asList(
-                    Integer.toString(item),
-                    place,
-                    orNull(ready),
-                    Integer.toString(onHand),
-                    conditions,
-                    orNull(seenOn));
+                    Integer.toString(item), place, orNull(ready), Integer.toString(onHand), conditions, orNull(seenOn));
         }
     }
 
@@ -173,12 +168,8 @@ final class StockWriter {
         Item item = new Item(
                 plant,
                 number,
-                draft.gtin()
-                        .map(Object::toString)
-                        .or(() -> shown(old).flatMap(Item::gtin)),
-                draft.price()
-                        .map(Object::toString)
-                        .or(() -> shown(old).flatMap(Item::price)),
+                draft.gtin().map(Object::toString).or(() -> shown(old).flatMap(Item::gtin)),
+                draft.price().map(Object::toString).or(() -> shown(old).flatMap(Item::price)),
                 false);
         if (!item.equals(old)) {
             items.put(product, item);

@@ -33,12 +33,12 @@ class GrowersListsTest {
     @Test
     void readsAnAvailabilityListWithoutUsefulHeadings() {
         ImportPlan plan = plan("""
-                Lot;What;Col A;Col B;Col C
-                A1;Acer rubrum;#7;12;$45.00
-                A2;Itea virginica;#3;60;$21.50
-                A3;Clethra alnifolia;#3;40;$19.75
-                ;;;112;
-                """.replace("Col B", "Qty"), PLANTS);
+            Lot;What;Col A;Col B;Col C
+            A1;Acer rubrum;#7;12;$45.00
+            A2;Itea virginica;#3;60;$21.50
+            A3;Clethra alnifolia;#3;40;$19.75
+            ;;;112;
+            """.replace("Col B", "Qty"), PLANTS);
         assertThat(findings(plan)).containsExactly("5 - row.total PASSED_OVER");
         assertThat(plan.lots()).hasSize(3);
         assertThat(plan.lots().get(1).size()).hasToString("#3");
@@ -48,12 +48,12 @@ class GrowersListsTest {
     @Test
     void readsAPlantListWithBareFeetAndZonesUnderWordsOfItsOwn() {
         ImportPlan plan = plan("""
-                Latin,Cold,Ht,Width (in),Light,Months
-                Acer rubrum,3-9,40-60,360-480,full sun,Mar-Apr
-                Itea virginica,5-9,3-5,36-60,full sun; part shade,May-Jun
-                Clethra alnifolia,3-9,5-8,48-72,part shade,Jul-Aug
-                Ilex glabra,5-9,5-8,60-96,full sun,May-Jun
-                """, new MemoryBook());
+            Latin,Cold,Ht,Width (in),Light,Months
+            Acer rubrum,3-9,40-60,360-480,full sun,Mar-Apr
+            Itea virginica,5-9,3-5,36-60,full sun; part shade,May-Jun
+            Clethra alnifolia,3-9,5-8,48-72,part shade,Jul-Aug
+            Ilex glabra,5-9,5-8,60-96,full sun,May-Jun
+            """, new MemoryBook());
         assertThat(plan.plants()).hasSize(4);
         assertThat(plan.plants().get(1).facts())
                 .extracting(fact -> fact.attribute() + " " + fact.text())
@@ -69,12 +69,13 @@ class GrowersListsTest {
     @Test
     void readsAListInCapitalsWithRepeatedHeadingsOfUnitsAndAFooter() {
         ImportPlan plan = plan("""
-                Botanical Name|USDA Zone|Mature Height (ft)|Fall Color
-                ACER RUBRUM|3-9|40-60|red
-                ITEA VIRGINICA|5-9|3-5|red; purple
-                GRAND TOTAL|||
-                """, new MemoryBook());
-        assertThat(plan.plants()).extracting(draft -> draft.name().toString())
+            Botanical Name|USDA Zone|Mature Height (ft)|Fall Color
+            ACER RUBRUM|3-9|40-60|red
+            ITEA VIRGINICA|5-9|3-5|red; purple
+            GRAND TOTAL|||
+            """, new MemoryBook());
+        assertThat(plan.plants())
+                .extracting(draft -> draft.name().toString())
                 .containsExactly("Acer rubrum", "Itea virginica");
         assertThat(plan.plants().get(0).facts())
                 .anyMatch(fact -> fact.attribute().equals(Attributes.HEIGHT));
@@ -94,14 +95,15 @@ class GrowersListsTest {
     })
     void putsAGtinRightOnlyWhenItsCheckDigitProvesIt(String cell, String meant, String problem) {
         ImportPlan plan = Planned.stock(PLANTS, "lot,name,size,count,gtin", "A1,Acer rubrum,#3,5," + cell);
-        assertThat(plan.findings()).extracting(finding -> finding.problem().key()).containsExactly(problem);
+        assertThat(plan.findings())
+                .extracting(finding -> finding.problem().key())
+                .containsExactly(problem);
         assertThat(plan.lots().get(0).gtin().map(Object::toString).orElse(null)).isEqualTo(meant);
     }
 
     @Test
     void doubtsALotThatLostItsZeros() {
-        MemoryBook book = new MemoryBook()
-                .apply(Planned.plants(new MemoryBook(), "name", "Acer rubrum"));
+        MemoryBook book = new MemoryBook().apply(Planned.plants(new MemoryBook(), "name", "Acer rubrum"));
         book.apply(Planned.stock(book, "lot,name,size,count", "0012,Acer rubrum,#3,5"));
         ImportPlan plan = Planned.stock(book, "lot,name,size,count", "12,Acer rubrum,#3,7");
         assertThat(findings(plan)).containsExactly("2 lot lot.zeros ROW_LEFT_OUT");

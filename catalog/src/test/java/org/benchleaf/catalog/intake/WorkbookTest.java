@@ -81,7 +81,9 @@ class WorkbookTest {
     void saysWhichSheetsThereAre() {
         try (Sheet sheet = SheetReader.open(NORTHGATE)) {
             assertThat(sheet.file()).isEqualTo("northgate.xlsx, Stock");
-            assertThat(sheet.findings()).extracting(finding -> finding.problem().key()).contains("file.sheets");
+            assertThat(sheet.findings())
+                    .extracting(finding -> finding.problem().key())
+                    .contains("file.sheets");
         }
         assertThatThrownBy(() -> SheetReader.open(NORTHGATE, Optional.of("Prices")))
                 .isInstanceOfSatisfying(

@@ -28,7 +28,8 @@ import org.benchleaf.shared.site.DamageRating;
 
 /// Judges one plant against a customer's wishes and says why, one reason a wish, in the order asked.
 ///
-/// The index proposes; this class alone decides and explains, so that screen, sheet and test never disagree. A fact
+/// The index proposes; this class alone decides and explains, so that screen, sheet and test never disagree. A
+/// fact
 /// that the catalog lacks is a reason of its own. It holds no state and may be shared between threads.
 public final class FitJudge {
     /// Sizes in lists are approximate: an overshoot up to this share is still met. Ours, no source.
@@ -70,30 +71,30 @@ public final class FitJudge {
             case Wish.GrowsIn(var light) -> nearest(wish, facts.fact(Attributes.EXPOSURE), light);
             case Wish.LikesSoil(var moisture) -> nearest(wish, facts.fact(Attributes.MOISTURE), moisture);
             case Wish.LikesTexture(var texture) -> nearest(wish, facts.fact(Attributes.SOIL_TEXTURE), texture);
-            case Wish.GrowsAtPh(int tenths) -> when(wish, facts.fact(Attributes.SOIL_PH), range -> acidity(range, tenths));
+            case Wish.GrowsAtPh(int tenths) ->
+                when(wish, facts.fact(Attributes.SOIL_PH), range -> acidity(range, tenths));
             case Wish.NeedsAtMost(var water) ->
                 when(wish, facts.fact(Attributes.WATER_NEED), need -> steps(need.ordinal() - water.ordinal()));
             case Wish.GrowsAtLeast(var rate) ->
                 when(wish, facts.fact(Attributes.GROWTH_RATE), known -> steps(rate.ordinal() - known.ordinal()));
             case Wish.Bears bears -> StressJudge.judge(bears, facts);
-            case Wish.LeftAloneBy(var browser) -> when(
-                    wish,
-                    facts.fact(browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT),
-                    rating -> steps(rating.ordinal() - DamageRating.SELDOM.ordinal()));
-            case Wish.NoTallerThan(int cm) ->
-                when(wish, facts.fact(Attributes.HEIGHT), height -> over(height, cm));
-            case Wish.AtLeastTall(int cm) ->
-                when(wish, facts.fact(Attributes.HEIGHT), height -> under(height, cm));
-            case Wish.NoWiderThan(int cm) ->
-                when(wish, facts.fact(Attributes.SPREAD), spread -> over(spread, cm));
-            case Wish.AtLeastWide(int cm) ->
-                when(wish, facts.fact(Attributes.SPREAD), spread -> under(spread, cm));
+            case Wish.LeftAloneBy(var browser) ->
+                when(
+                        wish,
+                        facts.fact(browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT),
+                        rating -> steps(rating.ordinal() - DamageRating.SELDOM.ordinal()));
+            case Wish.NoTallerThan(int cm) -> when(wish, facts.fact(Attributes.HEIGHT), height -> over(height, cm));
+            case Wish.AtLeastTall(int cm) -> when(wish, facts.fact(Attributes.HEIGHT), height -> under(height, cm));
+            case Wish.NoWiderThan(int cm) -> when(wish, facts.fact(Attributes.SPREAD), spread -> over(spread, cm));
+            case Wish.AtLeastWide(int cm) -> when(wish, facts.fact(Attributes.SPREAD), spread -> under(spread, cm));
             case Wish.AtTenYears(var bound, int cm) -> atTenYears(wish, facts, bound, cm);
-            case Wish.OfForm(var forms) -> when(
-                    wish,
-                    facts.fact(Attributes.LIFE_FORM),
-                    known -> so(known.stream().anyMatch(forms::contains)));
-            case Wish.OfFoliage(var asked) -> when(wish, facts.fact(Attributes.FOLIAGE), known -> foliage(known, asked));
+            case Wish.OfForm(var forms) ->
+                when(
+                        wish,
+                        facts.fact(Attributes.LIFE_FORM),
+                        known -> so(known.stream().anyMatch(forms::contains)));
+            case Wish.OfFoliage(var asked) ->
+                when(wish, facts.fact(Attributes.FOLIAGE), known -> foliage(known, asked));
             case Wish.OfHabit(var habit) -> when(wish, facts.fact(Attributes.HABIT), known -> so(known == habit));
             case Wish.Shows shows -> SeasonJudge.judge(shows, facts);
             case Wish.Fragrant() ->
@@ -187,9 +188,8 @@ public final class FitJudge {
     }
 
     private static Optional<Shortfall> acidity(PhRange range, int tenths) {
-        int outside = tenths < range.lowTenths()
-                ? tenths - range.lowTenths()
-                : Math.max(0, tenths - range.highTenths());
+        int outside =
+                tenths < range.lowTenths() ? tenths - range.lowTenths() : Math.max(0, tenths - range.highTenths());
         return outside == 0 ? Optional.empty() : Optional.of(new Shortfall.PhTenths(outside));
     }
 

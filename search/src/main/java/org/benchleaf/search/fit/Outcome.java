@@ -3,7 +3,8 @@ package org.benchleaf.search.fit;
 import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 
-/// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met, then met well.
+/// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met, then
+/// met well.
 ///
 /// Columns hold outcomes where plants by the hundred thousand are ranked; the weights are applied by the same
 /// methods there and in [FitJudge#fit].
@@ -13,7 +14,8 @@ public final class Outcome {
     /// Met by the best word of its scale, as by a high tolerance where a medium one would do.
     public static final int MET_WELL = 1002;
 
-    /// What that adds to nearness: enough to come first among equals, never enough to outweigh a wish. Ours, no source.
+    /// What that adds to nearness: enough to come first among equals, never enough to outweigh a wish. Ours,
+    /// no source.
     private static final int WELL = 100;
 
     /// A fact not known counts half as much as one met.
@@ -44,13 +46,12 @@ public final class Outcome {
     }
 
     private static boolean isBest(Reason.Met met) {
-        String best =
-                switch (met.wish()) {
-                    case Wish.Bears bears -> "high";
-                    case Wish.LeftAloneBy browser -> "rarely";
-                    case Wish.Fragrant fragrant -> "strong";
-                    default -> "";
-                };
+        String best = switch (met.wish()) {
+            case Wish.Bears bears -> "high";
+            case Wish.LeftAloneBy browser -> "rarely";
+            case Wish.Fragrant fragrant -> "strong";
+            default -> "";
+        };
         return met.seen().value().equals(best);
     }
 

@@ -13,7 +13,8 @@ import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
-/// Counts the values of facets while a pass goes over the plants: first how many plants hold each number of a column,
+/// Counts the values of facets while a pass goes over the plants: first how many plants hold each number of a
+/// column,
 /// afterwards, from the judge's outcomes, how many that is of each value.
 final class FacetPass {
     private final Dictionaries dictionaries;
@@ -21,15 +22,24 @@ final class FacetPass {
     private final Optional<SizeCounts> sizes;
     private final int sizesOwn;
 
-    FacetPass(Set<Facet> facets, List<WeighedWish> wishes, Dictionaries dictionaries, StockColumns stock, Occasion occasion) {
+    FacetPass(
+            Set<Facet> facets,
+            List<WeighedWish> wishes,
+            Dictionaries dictionaries,
+            StockColumns stock,
+            Occasion occasion) {
         this.dictionaries = dictionaries;
         for (Facet facet : facets) {
             if (facet != Facet.SIZE) {
-                Basis basis = Basis.of(facet.choices().values().iterator().next()).orElseThrow();
+                Basis basis =
+                        Basis.of(facet.choices().values().iterator().next()).orElseThrow();
                 // deer and rabbit stand in columns of their own
                 for (Basis each : facet == Facet.LEFT_ALONE_BY ? List.of(Basis.DEER, Basis.RABBIT) : List.of(basis)) {
                     facts.add(new OfFacts(
-                            facet, each, own(facet, wishes), new int[dictionaries.of(each).size()]));
+                            facet,
+                            each,
+                            own(facet, wishes),
+                            new int[dictionaries.of(each).size()]));
                 }
             }
         }
@@ -87,7 +97,8 @@ final class FacetPass {
         sizes.ifPresent(counts -> other.sizes.ifPresent(counts::add));
     }
 
-    /// The counts of all facets, values without plants left out; in the order of the vocabulary, sizes most first.
+    /// The counts of all facets, values without plants left out; in the order of the vocabulary, sizes most
+    /// first.
     Map<Facet, List<FacetCount>> counted() {
         Map<Facet, List<FacetCount>> counted = new EnumMap<>(Facet.class);
         for (OfFacts facet : facts) {
@@ -95,7 +106,8 @@ final class FacetPass {
             int[] codes = used(facet.histogram);
             for (Map.Entry<String, Wish> value : facet.facet.choices().entrySet()) {
                 if (Basis.of(value.getValue()).equals(Optional.of(facet.basis))) {
-                    int plants = plants(facet, codes, dictionaries.of(facet.basis).outcomes(value.getValue()));
+                    int plants =
+                            plants(facet, codes, dictionaries.of(facet.basis).outcomes(value.getValue()));
                     if (plants > 0) {
                         values.add(new FacetCount(value.getKey(), plants));
                     }

@@ -1,9 +1,8 @@
 package org.benchleaf.search.index;
 
 import java.text.Normalizer;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -13,23 +12,47 @@ public final class FoldedName {
             Set.of("x", "subsp", "ssp", "var", "f", "fo", "forma", "group", "gp", "cv", "tm", "r");
 
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
-    private static final Pattern LEFT_OUT = Pattern.compile("['’‘`´.]+");
-    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{Nd}]+");
+    /// Signs within a word that are typed or not: `O'Grady`, `St. John`.
+    private static final String LEFT_OUT = "'’‘`´.";
 
     private FoldedName() {}
 
     /// The words of a name, folded: `Viburnum plicatum f. tomentosum 'Mariesii'` gives four. A mark such as `x`
     /// counts as a word only where there is nothing else.
     public static List<String> words(String name) {
-        String plain = ACCENTS.matcher(Normalizer.normalize(name, Normalizer.Form.NFKD))
-                .replaceAll("")
-                .toLowerCase(Locale.ROOT);
-        String bare = BETWEEN.matcher(LEFT_OUT.matcher(plain).replaceAll(""))
-                .replaceAll(" ")
-                .strip();
-        List<String> all = bare.isEmpty() ? List.of() : Arrays.asList(bare.split(" "));
-        List<String> words = all.stream().filter(word -> !MARKS.contains(word)).toList();
+        String plain = isPlain(name)
+                ? name
+                : ACCENTS.matcher(Normalizer.normalize(name, Normalizer.Form.NFKD))
+                        .replaceAll("");
+        List<String> all = new ArrayList<>();
+        StringBuilder word = new StringBuilder();
+        for (int at = 0; at < plain.length(); at++) {
+            char letter = plain.charAt(at);
+            if (Character.isLetterOrDigit(letter) || Character.isSurrogate(letter)) {
+                word.append(Character.toLowerCase(letter));
+            } else if (LEFT_OUT.indexOf(letter) < 0) {
+                take(word, all);
+            }
+        }
+        take(word, all);
+        List<String> words = all.stream().filter(one -> !MARKS.contains(one)).toList();
         return words.isEmpty() ? List.copyOf(all) : words;
+    }
+
+    private static void take(StringBuilder word, List<String> words) {
+        if (!word.isEmpty()) {
+            words.add(word.toString());
+            word.setLength(0);
+        }
+    }
+
+    private static boolean isPlain(String name) {
+        for (int at = 0; at < name.length(); at++) {
+            if (name.charAt(at) > 0x7f) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /// The words joined by single blanks.

@@ -16,7 +16,8 @@ import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
-/// Finds by how much one wish must be loosened to bring more plants that meet them all, when few do: counted from the
+/// Finds by how much one wish must be loosened to bring more plants that meet them all, when few do: counted
+/// from the
 /// plants that miss nothing else, never guessed.
 final class LoosenPass {
     /// With so many plants that meet all nobody asks what to loosen. Ours, no source.
@@ -75,7 +76,8 @@ final class LoosenPass {
         stock.add(other.stock);
     }
 
-    /// The loosenings, in the order of the wishes; the nearest that brings any, and the nearest that brings half of
+    /// The loosenings, in the order of the wishes; the nearest that brings any, and the nearest that brings
+    /// half of
     /// what that wish alone keeps away.
     List<Loosening> found(int meetAll) {
         if (meetAll >= FEW) {
@@ -112,8 +114,7 @@ final class LoosenPass {
                 Optional<Loosen> loosen = Loosen.toMeet(dictionary.reason(judge, wish, code));
                 if (loosen.isPresent()) {
                     total += plants;
-                    steps.merge(
-                            loosen.get().amount(), new Step(loosen.get().wish(), plants), Step::and);
+                    steps.merge(loosen.get().amount(), new Step(loosen.get().wish(), plants), Step::and);
                 }
             }
         }
@@ -130,13 +131,13 @@ final class LoosenPass {
         return found;
     }
 
-    /// What the loosened wish brings by the judge's word: a little more than the step, for sizes are approximate.
+    /// What the loosened wish brings by the judge's word: a little more than the step, for sizes are
+    /// approximate.
     private int brought(int bit, Wish loosened) {
         Dictionary dictionary = dictionaries.of(bases[bit]);
         int plants = 0;
         for (int code = 0; code < histograms[bit].length; code++) {
-            if (histograms[bit][code] > 0
-                    && Outcome.isMet(Outcome.of(dictionary.reason(judge, loosened, code)))) {
+            if (histograms[bit][code] > 0 && Outcome.isMet(Outcome.of(dictionary.reason(judge, loosened, code)))) {
                 plants += histograms[bit][code];
             }
         }

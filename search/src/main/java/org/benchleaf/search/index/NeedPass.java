@@ -14,7 +14,8 @@ import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
-/// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Large catalogs are gone
+/// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Large catalogs are
+/// gone
 /// through in stretches, by as many threads as there are processors.
 final class NeedPass {
     /// A rank, high bits first: weight met (20 bits), nearness (20 bits), standing (2 bits).
@@ -39,8 +40,8 @@ final class NeedPass {
     Proposal run(Optional<List<FixedBitSet>> allowed) throws IOException {
         List<Stretch> stretches = stretches(allowed);
         Stream<Stretch> some = stretches.size() > 2 ? stretches.parallelStream() : stretches.stream();
-        List<StretchPass> passes = some.map(stretch ->
-                        new StretchPass(stretch.segment(), stretch.filters(), need, limit)
+        List<StretchPass> passes = some.map(
+                        stretch -> new StretchPass(stretch.segment(), stretch.filters(), need, limit)
                                 .run(stretch.from(), stretch.to()))
                 .toList();
         Tally tally = new Tally(need.tables().size());
@@ -51,8 +52,7 @@ final class NeedPass {
             facets.add(pass.facets());
             loosen.add(pass.loosen());
         }
-        return new Proposal(
-                snapshot.revision(), tally, facets.counted(), loosen.found(tally.meetAll()), best(passes));
+        return new Proposal(snapshot.revision(), tally, facets.counted(), loosen.found(tally.meetAll()), best(passes));
     }
 
     private List<Stretch> stretches(Optional<List<FixedBitSet>> allowed) {

@@ -5,10 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.StringJoiner;
+import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.SortedDocValuesField;
-import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.util.BytesRef;
@@ -26,6 +27,7 @@ final class PlantDocument {
 
     static final String WORD = "word";
     static final String WHOLE = "whole";
+    /// All names, one a line, each as stored.
     static final String NAME = "name";
     static final char BEFORE_KEY = '\0';
 
@@ -46,12 +48,14 @@ final class PlantDocument {
         }
         Set<String> words = new LinkedHashSet<>();
         Set<String> wholes = new LinkedHashSet<>();
+        StringJoiner lines = new StringJoiner("\n");
         for (WrittenName name : names(plant)) {
             List<String> folded = FoldedName.words(name.text());
             words.addAll(folded);
             wholes.add(whole(name.kind(), String.join(" ", folded)));
-            document.add(new StoredField(NAME, name.stored()));
+            lines.add(name.stored());
         }
+        document.add(new BinaryDocValuesField(NAME, new BytesRef(lines.toString())));
         words.forEach(word -> document.add(new StringField(WORD, word, Field.Store.NO)));
         wholes.forEach(whole -> document.add(new StringField(WHOLE, whole, Field.Store.NO)));
         return document;

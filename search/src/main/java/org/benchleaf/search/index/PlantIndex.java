@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.lucene.index.DirectoryReader;
-import org.apache.lucene.search.Query;
 import org.apache.lucene.util.FixedBitSet;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
@@ -84,8 +83,10 @@ public final class PlantIndex implements AutoCloseable {
         return newest;
     }
 
-    /// Catches up when the catalog was not looked at for a tenth of a second, whoever changed it; so nothing stays out for
-    /// long even when another program changed the catalog. While one thread does, the others go on with what is there.
+    /// Catches up when the catalog was not looked at for a tenth of a second, whoever changed it; so nothing stays
+    /// out
+    /// for long even when another program changed the catalog. While one thread does, the others go on with what is
+    /// there.
     public void freshen() {
         if (System.nanoTime() - lookedAt > LOOK_EVERY_NANOS && looking.compareAndSet(false, true)) {
             try {
@@ -158,23 +159,27 @@ public final class PlantIndex implements AutoCloseable {
 
     /// The plants of which a name of this kind, folded, is this; in the order of names.
     public List<Named> named(WrittenName.Kind kind, String folded, int limit) {
-        return named(NameQueries.whole(kind, folded), limit);
+        return ask(snapshot -> NameReads.whole(snapshot, kind, folded, limit));
+    }
+
+    /// The plants of which a name of this kind, folded, begins so; by that name.
+    public List<Named> beginning(WrittenName.Kind kind, String folded, int limit) {
+        return ask(snapshot -> NameReads.beginning(snapshot, kind, folded, limit));
     }
 
     /// The plants whose names hold these words, the last one perhaps unfinished; in the order of names.
     public List<Named> withWords(List<String> words, int limit) {
-        return words.isEmpty() ? List.of() : named(NameQueries.words(words), limit);
+        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.words(snapshot, words, limit));
     }
 
-    /// The plants whose names hold these words but for so many letters in each; in the order of names.
-    ///
-    /// @param edits 1 or 2
-    public List<Named> withWordsLike(List<String> words, int edits, int limit) {
-        return words.isEmpty() ? List.of() : named(NameQueries.misspelt(words, edits), limit);
+    /// The plants whose names are spelt most like these words, in no promised order.
+    public List<Named> spelt(List<String> words, int limit) {
+        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.like(snapshot, words, false, limit));
     }
 
-    private List<Named> named(Query query, int limit) {
-        return ask(snapshot -> NameQueries.named(snapshot, query, limit));
+    /// The plants whose names are spelt or sound most like these words, in no promised order.
+    public List<Named> like(List<String> words, int limit) {
+        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.like(snapshot, words, true, limit));
     }
 
     /// Asks the newest state and keeps its files open meanwhile.

@@ -17,7 +17,11 @@ import org.benchleaf.shared.code.PlantKey;
 /// @param loosenings by how much to loosen a wish, when few plants meet all
 /// @param best the keys of the best plants, best first
 public record Proposal(
-        CatalogRevision revision, Tally tally, Map<Facet, List<FacetCount>> facets, List<Loosening> loosenings, List<PlantKey> best) {
+        CatalogRevision revision,
+        Tally tally,
+        Map<Facet, List<FacetCount>> facets,
+        List<Loosening> loosenings,
+        List<PlantKey> best) {
     public Proposal {
         facets = Collections.unmodifiableMap(facets);
         loosenings = List.copyOf(loosenings);

@@ -16,9 +16,11 @@ import org.apache.lucene.util.Bits;
 /// @param reader the segment
 /// @param columns a column a basis
 /// @param order place of each document in the order of names within the segment
+/// @param docAt the document at each place in that order; of two versions of a plant the one that counts
 /// @param slots slot of each document in the stock
+/// @param words the words of its names, read when a name is first looked for that nobody has
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[] slots) {
+record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[] docAt, int[] slots, LazyWords words) {
     static Segment read(LeafReader reader, Dictionaries dictionaries, KeySlots keySlots) throws IOException {
         Map<Basis, Column> columns = new EnumMap<>(Basis.class);
         for (Basis basis : Basis.values()) {
@@ -31,18 +33,23 @@ record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[]
                     PlantDocument.keyIn(names.lookupOrd(name).utf8ToString()).text();
         }
         int[] order = new int[reader.maxDoc()];
+        int[] docAt = new int[names.getValueCount()];
         int[] slots = new int[reader.maxDoc()];
+        Bits live = reader.getLiveDocs();
         // slots are given in the order of documents, so that a pass reads the stock from front to back
         for (int doc = names.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = names.nextDoc()) {
             order[doc] = names.ordValue();
+            if (live == null || live.get(doc)) {
+                docAt[order[doc]] = doc;
+            }
             slots[doc] = keySlots.slot(keys[order[doc]]);
         }
-        return new Segment(reader, columns, order, slots);
+        return new Segment(reader, columns, order, docAt, slots, new LazyWords(reader));
     }
 
     /// The same columns for the same segment after documents were deleted from it.
     Segment with(LeafReader later) {
-        return new Segment(later, columns, order, slots);
+        return new Segment(later, columns, order, docAt, slots, words);
     }
 
     Column column(Basis basis) {

@@ -14,7 +14,8 @@ import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
-/// By how much to loosen the wishes for stock and price: fewer, later, in any size, dearer. Each is tried on all plants
+/// By how much to loosen the wishes for stock and price: fewer, later, in any size, dearer. Each is tried on
+/// all plants
 /// that meet the wishes for facts.
 final class StockLoosening {
     private static final int TRIES = 8;
@@ -145,8 +146,8 @@ final class StockLoosening {
     }
 
     private List<Wish> prices(Money price) {
-        StockWish.Cheap cheap = (StockWish.Cheap)
-                StockWish.of(new Wish.AtMostPrice(price), Occasion.of(need, week), stock);
+        StockWish.Cheap cheap =
+                (StockWish.Cheap) StockWish.of(new Wish.AtMostPrice(price), Occasion.of(need, week), stock);
         TreeSet<Long> dearer = new TreeSet<>();
         for (int i = 0; i < used; i++) {
             long found = cheap.price(slots[i]);

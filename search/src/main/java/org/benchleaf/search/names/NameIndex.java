@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.benchleaf.search.index.FoldedName;
 import org.benchleaf.search.index.Named;
 import org.benchleaf.search.index.PlantIndex;
@@ -14,10 +15,17 @@ import org.benchleaf.shared.code.PlantKey;
 
 /// Looks plants up by name, rung by rung from the surest way of matching to the least sure. Safe for many threads.
 ///
-/// Misspellings are looked for only when no whole name was hit; what sounds alike will be one rung more, the last.
+/// What is misspelt or misheard is looked for only when no whole name was hit.
 public final class NameIndex {
-    /// So many misspelt candidates are compared letter by letter before the best are kept.
-    private static final int CANDIDATES = 200;
+    /// So many plants with like names are compared letter by letter and sound by sound before the best are kept.
+    private static final int CANDIDATES = 64;
+    /// No name has more words; what follows is not looked at.
+    private static final int MOST_WORDS = 12;
+
+    /// With one letter amiss in so many, a misspelling is clear and nothing that sounds alike is looked for.
+    private static final int LETTERS_AN_EDIT = 6;
+
+    private static final int LONGEST_WORD = 48;
 
     private final PlantIndex index;
 
@@ -25,60 +33,103 @@ public final class NameIndex {
         this.index = index;
     }
 
-    /// The plants whose names match what was typed, the surest first; equally sure ones by name.
+    /// The plants whose names match what was typed or said, the surest first.
     ///
     /// @param typed a name or the beginning of one, in any case, with or without marks
     /// @param limit how many at most, 1 to 1000
     public List<NameHit> find(String typed, int limit) {
-        List<String> words = FoldedName.words(typed);
+        List<String> words = words(typed);
         if (words.isEmpty()) {
             return List.of();
         }
         Hits hits = new Hits(limit);
         wholeNames(hits, typed.strip(), String.join(" ", words));
         boolean sure = !hits.isEmpty();
-        if (!hits.isFull()) {
-            hits.add(index.withWords(words, limit), NameMatch.PREFIX, named -> Spelling.holding(words, named));
-        }
-        for (int edits = 1; edits <= 2 && !sure && !hits.isFull(); edits++) {
-            misspelt(hits, words, edits);
+        begunNames(hits, words);
+        if (!sure && !hits.isFull()) {
+            likeNames(hits, words);
         }
         return hits.list();
     }
 
+    /// The plants whose names begin as typed so far, whole names first; never a misspelt one.
+    ///
+    /// @param limit how many at most, 1 to 1000
+    public List<NameHit> complete(String typed, int limit) {
+        List<String> words = words(typed);
+        if (words.isEmpty()) {
+            return List.of();
+        }
+        Hits hits = new Hits(limit);
+        wholeNames(hits, typed.strip(), String.join(" ", words));
+        begunNames(hits, words);
+        return hits.list();
+    }
+
+    private static List<String> words(String typed) {
+        return FoldedName.words(typed).stream()
+                .limit(MOST_WORDS)
+                .map(word -> word.length() > LONGEST_WORD ? word.substring(0, LONGEST_WORD) : word)
+                .toList();
+    }
+
     private void wholeNames(Hits hits, String typed, String folded) {
-        List<Named> accepted = index.named(WrittenName.Kind.ACCEPTED, folded, CANDIDATES);
+        List<Named> accepted = index.named(WrittenName.Kind.ACCEPTED, folded, hits.limit());
         List<Named> exact =
                 accepted.stream().filter(named -> accepted(named).equals(typed)).toList();
         hits.add(exact, NameMatch.EXACT, NameIndex::accepted);
         hits.add(accepted, NameMatch.FOLDED, NameIndex::accepted);
-        hits.add(
-                index.named(WrittenName.Kind.SYNONYM, folded, hits.limit()),
-                NameMatch.SYNONYM,
-                named -> whole(named, WrittenName.Kind.SYNONYM, folded));
-        hits.add(
-                index.named(WrittenName.Kind.COMMON, folded, hits.limit()),
-                NameMatch.COMMON_NAME,
-                named -> whole(named, WrittenName.Kind.COMMON, folded));
+        whole(hits, WrittenName.Kind.SYNONYM, folded, NameMatch.SYNONYM);
+        whole(hits, WrittenName.Kind.COMMON, folded, NameMatch.COMMON_NAME);
     }
 
-    private void misspelt(Hits hits, List<String> words, int edits) {
-        Map<Named, Integer> distances = new LinkedHashMap<>();
-        for (List<String> spelling : Spelling.joined(words)) {
-            for (Named named : index.withWordsLike(spelling, edits, CANDIDATES)) {
-                distances.merge(named, Spelling.distance(spelling, named), Math::min);
+    private void whole(Hits hits, WrittenName.Kind kind, String folded, NameMatch how) {
+        hits.add(
+                index.named(kind, folded, hits.limit()), how, named -> first(named, kind, name -> name.equals(folded)));
+    }
+
+    private void begunNames(Hits hits, List<String> words) {
+        String folded = String.join(" ", words);
+        for (WrittenName.Kind kind : WrittenName.Kind.values()) {
+            if (!hits.isFull()) {
+                hits.add(
+                        index.beginning(kind, folded, hits.limit()),
+                        NameMatch.PREFIX,
+                        named -> first(named, kind, name -> name.startsWith(folded)));
             }
         }
-        List<Named> nearest = distances.entrySet().stream()
-                .sorted(Map.Entry.<Named, Integer>comparingByValue()
-                        .thenComparing(entry -> entry.getKey().order())
-                        .thenComparing(entry -> entry.getKey().plant()))
-                .map(Map.Entry::getKey)
+        if (!hits.isFull()) {
+            hits.add(index.withWords(words, hits.limit()), NameMatch.PREFIX, named -> Spelling.holding(words, named));
+        }
+    }
+
+    private void likeNames(Hits hits, List<String> words) {
+        Likeness likeness = new Likeness(words);
+        List<Likeness.Guess> spelt = guesses(likeness, index.spelt(words, CANDIDATES), NameMatch.TWO_EDITS);
+        add(hits, likeness, spelt);
+        int letters = words.stream().mapToInt(String::length).sum();
+        boolean clear = !spelt.isEmpty() && spelt.getFirst().cost() * LETTERS_AN_EDIT <= letters;
+        if (!clear && !hits.isFull()) {
+            add(hits, likeness, guesses(likeness, index.like(words, CANDIDATES), NameMatch.SOUNDS_ALIKE));
+        }
+    }
+
+    private static List<Likeness.Guess> guesses(Likeness likeness, List<Named> candidates, NameMatch least) {
+        return candidates.stream()
+                .flatMap(named -> likeness.of(named, least).stream())
+                .sorted(Comparator.comparing(Likeness.Guess::how)
+                        .thenComparing(Likeness.Guess::cost)
+                        .thenComparing(Likeness.Guess::unsaid)
+                        .thenComparing(guess -> guess.named().order())
+                        .thenComparing(guess -> guess.named().plant()))
                 .toList();
-        hits.add(
-                nearest,
-                edits == 1 ? NameMatch.ONE_EDIT : NameMatch.TWO_EDITS,
-                named -> Spelling.nearest(words, named));
+    }
+
+    private static void add(Hits hits, Likeness likeness, List<Likeness.Guess> guesses) {
+        guesses.stream()
+                .limit(hits.limit() * 2L)
+                .forEach(guess ->
+                        hits.add(List.of(guess.named()), guess.how(), named -> likeness.nearest(named, guess.how())));
     }
 
     private static String accepted(Named named) {
@@ -88,10 +139,9 @@ public final class NameIndex {
                 .orElse(named.order());
     }
 
-    private static String whole(Named named, WrittenName.Kind kind, String folded) {
+    private static String first(Named named, WrittenName.Kind kind, Predicate<String> folded) {
         return named.names().stream()
-                .filter(name ->
-                        name.kind() == kind && FoldedName.of(name.text()).equals(folded))
+                .filter(name -> name.kind() == kind && folded.test(FoldedName.of(name.text())))
                 .map(WrittenName::text)
                 .findFirst()
                 .orElseGet(() -> accepted(named));

@@ -1,28 +1,13 @@
 package org.benchleaf.search.names;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.benchleaf.search.index.FoldedName;
 import org.benchleaf.search.index.Named;
-import org.benchleaf.search.index.WrittenName;
 
 /// How far words typed are from the words of a name, in letters.
 final class Spelling {
     private Spelling() {}
-
-    /// The words, and the words with two neighbours written as one: `kory opsis` may be one word.
-    static List<List<String>> joined(List<String> words) {
-        List<List<String>> spellings = new ArrayList<>();
-        spellings.add(words);
-        for (int first = 0; first + 1 < words.size(); first++) {
-            List<String> spelling = new ArrayList<>(words);
-            spelling.set(first, words.get(first) + words.get(first + 1));
-            spelling.remove(first + 1);
-            spellings.add(spelling);
-        }
-        return spellings;
-    }
 
     /// The name that holds all the words, the last one perhaps unfinished; the first name when only several
     /// together do.
@@ -48,16 +33,8 @@ final class Spelling {
                 .text();
     }
 
-    /// Letters to change so that each word is one of the plant's, all its names taken together.
-    static int distance(List<String> words, Named named) {
-        List<String> all = named.names().stream()
-                .map(WrittenName::text)
-                .flatMap(name -> FoldedName.words(name).stream())
-                .toList();
-        return distance(words, all);
-    }
-
-    private static int distance(List<String> words, List<String> name) {
+    /// Letters to change so that each word is one of the name.
+    static int distance(List<String> words, List<String> name) {
         return words.stream()
                 .mapToInt(word -> name.stream()
                         .mapToInt(other -> edits(word, other))

@@ -7,7 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.need.Wish;
 
-/// `hydrangea`, `no boxwood or holly`, `not Norway maple`: a genus or species asked for or ruled out, by its Latin or its
+/// `hydrangea`, `no boxwood or holly`, `not Norway maple`: a genus or species asked for or ruled out, by its
+/// Latin or
+/// its
 /// usual name.
 final class GenusPhrases implements PhraseReader {
     private final Vocabulary words;
@@ -48,7 +50,8 @@ final class GenusPhrases implements PhraseReader {
             String epithet = found.meaning().substring(blank + 1);
             return new Named(found.end(), new Wish.OfSpecies(of, epithet), new Wish.NotOfSpecies(of, epithet));
         });
-        boolean longer = species.isPresent() && species.get().end() > genus.map(Named::end).orElse(0);
+        boolean longer = species.isPresent()
+                && species.get().end() > genus.map(Named::end).orElse(0);
         return longer ? species : genus;
     }
 

@@ -48,7 +48,8 @@ final class LengthPhrases implements PhraseReader {
 
     /// `no wider than`, `narrower than`: the bound itself says that it is about the spread.
     private boolean wider(@Nullable String bound) {
-        return bound != null && words.meaning("wider", bound.replaceAll("\\s+", " ")).isPresent();
+        return bound != null
+                && words.meaning("wider", bound.replaceAll("\\s+", " ")).isPresent();
     }
 
     private Optional<Taken> taken(Sentence sentence, int at, Matcher match, LengthRange range) {

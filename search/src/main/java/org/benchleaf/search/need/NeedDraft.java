@@ -31,8 +31,9 @@ final class NeedDraft {
             case PLAIN -> {
                 stock = stock.or(taken.stock());
                 taken.others().forEach(other -> others.add(new OtherReading(words, other)));
-                List<WeighedWish> wishes =
-                        taken.wishes().stream().map(wish -> weighed(wish, taken.weight())).toList();
+                List<WeighedWish> wishes = taken.wishes().stream()
+                        .map(wish -> weighed(wish, taken.weight()))
+                        .toList();
                 parts.add(new Part(words, wishes, !taken.stock().isNothing()));
                 next = Taken.Manner.PLAIN;
             }

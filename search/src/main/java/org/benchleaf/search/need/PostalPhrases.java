@@ -5,7 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.need.Wish;
 
-/// `ZIP 19380`, `postal code 19380`: the zone of a place, from the shop's table. A bare number of five digits is a code
+/// `ZIP 19380`, `postal code 19380`: the zone of a place, from the shop's table. A bare number of five digits
+/// is a code
 /// when the table has it, and a note says so; else it is a count.
 final class PostalPhrases implements PhraseReader {
     private final PostalZones zones;
@@ -14,7 +15,8 @@ final class PostalPhrases implements PhraseReader {
 
     PostalPhrases(Vocabulary words, PostalZones zones) {
         this.zones = zones;
-        named = Pattern.compile("(?:" + words.any("in") + "\\s+)?" + words.any("postal code") + "\\s*:?\\s*(\\d{5})(?:-\\d{4})?");
+        named = Pattern.compile(
+                "(?:" + words.any("in") + "\\s+)?" + words.any("postal code") + "\\s*:?\\s*(\\d{5})(?:-\\d{4})?");
     }
 
     @Override

@@ -12,7 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.shared.measure.HardinessZone;
 
-/// Hardiness zones by postal code, from a table the shop brings: a line of headings with `zipcode` and `zone`, then one
+/// Hardiness zones by postal code, from a table the shop brings: a line of headings with `zipcode` and `zone`,
+/// then one
 /// code a line. None comes with the program. Immutable.
 public final class PostalZones {
     /// No table.
@@ -44,7 +45,8 @@ public final class PostalZones {
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
             List<String> cells = cells(line);
             if (cells.size() > Math.max(code, zone)) {
-                Optional<HardinessZone> read = HardinessZone.read(cells.get(zone)).toOptional();
+                Optional<HardinessZone> read =
+                        HardinessZone.read(cells.get(zone)).toOptional();
                 read.ifPresent(found -> zones.put(padded(cells.get(code)), found));
                 if (read.isEmpty()) {
                     unread.add(line);

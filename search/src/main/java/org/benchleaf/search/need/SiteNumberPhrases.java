@@ -15,7 +15,8 @@ final class SiteNumberPhrases implements PhraseReader {
 
     SiteNumberPhrases(Vocabulary words) {
         String number = "(\\d{1,2}(?:\\.\\d)?)";
-        acidity = Pattern.compile("(?:" + words.any("soil") + "\\s+)?" + words.any("ph") + "\\s*:?\\s*(?:" + words.any("in")
+        acidity = Pattern.compile("(?:" + words.any("soil") + "\\s+)?" + words.any("ph") + "\\s*:?\\s*(?:"
+                + words.any("in")
                 + "\\s+)?" + number + "(?:\\s*(?:-|" + words.any("through") + "|" + words.any("and") + ")\\s*" + number
                 + ")?");
         heat = Pattern.compile("(?:ahs\\s+)?" + words.any("heat zone") + "\\s*(\\d{1,2})");

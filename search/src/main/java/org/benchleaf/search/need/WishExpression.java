@@ -64,7 +64,8 @@ final class WishExpression {
             case "shows" -> shows(value);
             case "fragrant" -> new Wish.Fragrant();
             case "feeds" -> new Wish.Feeds(one(Wildlife.class, value));
-            case "native" -> new Wish.NativeTo(present(value).map(place -> Region.read(place).orThrow()));
+            case "native" ->
+                new Wish.NativeTo(present(value).map(place -> Region.read(place).orThrow()));
             case "serves" -> new Wish.ServesAs(one(Use.class, value));
             case "safe" -> new Wish.SafeFor(one(Creature.class, value));
             case "genus" -> new Wish.OfGenus(value);

@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.shared.need.Wish;
 
-/// What a phrase of the vocabulary means: one or more wishes, what they may be as well, how doubtful words were taken.
+/// What a phrase of the vocabulary means: one or more wishes, what they may be as well, how doubtful words were
+/// taken.
 ///
 /// @param wishes at least one
 /// @param others what the phrase may mean as well

@@ -78,8 +78,11 @@ class FitJudgeTest {
             Wish wish = needs.wish();
             Reason reason = judge(wish);
             // stock and name are never missing: no stock is none, and every plant has a genus
-            boolean always = wish instanceof Wish.InStock || wish instanceof Wish.OfGenus || wish instanceof Wish.NotOfGenus
-                    || wish instanceof Wish.OfSpecies || wish instanceof Wish.NotOfSpecies;
+            boolean always = wish instanceof Wish.InStock
+                    || wish instanceof Wish.OfGenus
+                    || wish instanceof Wish.NotOfGenus
+                    || wish instanceof Wish.OfSpecies
+                    || wish instanceof Wish.NotOfSpecies;
             assertThat(reason instanceof Reason.Unknown).as("%s", wish).isEqualTo(!always);
         }
     }

@@ -11,8 +11,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -180,7 +180,9 @@ class PlantIndexTest {
             List<Future<Integer>> asked = Stream.generate(() -> askers.submit(() -> {
                         int answers = 0;
                         for (int i = 0; i < 200; i++) {
-                            answers += index.propose(SHADE, "", Set.of(), NOW, 5).best().size();
+                            answers += index.propose(SHADE, "", Set.of(), NOW, 5)
+                                    .best()
+                                    .size();
                         }
                         return answers;
                     }))

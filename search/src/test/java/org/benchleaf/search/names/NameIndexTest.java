@@ -64,12 +64,16 @@ class NameIndexTest {
         Red Maple                         | 7 | COMMON_NAME | red maple
         Limelight                         | 3 | COMMON_NAME | Limelight
         hydrangea limelight               | 3 | COMMON_NAME | Hydrangea Limelight
-        limel                             | 3 | PREFIX      | Hydrangea paniculata 'Limelight'
+        limel                             | 3 | PREFIX      | Limelight
         novae-ang                         | 5 | PREFIX      | Symphyotrichum novae-angliae
         lucothoe                          | 1 | ONE_EDIT    | Leucothoe fontanesiana
         hydrnagea limelihgt               | 3 | ONE_EDIT    | Hydrangea paniculata 'Limelight'
         lucothee                          | 1 | TWO_EDITS   | Leucothoe fontanesiana
         kory opsis                        | 2 | TWO_EDITS   | Coreopsis verticillata 'Moonbeam'
+        luke oh thee                      | 1 | SOUNDS_ALIKE | Leucothoe fontanesiana
+        a sir rubrum                      | 7 | SOUNDS_ALIKE | Acer rubrum
+        high drain jah lime light         | 3 | SOUNDS_ALIKE | Hydrangea Limelight
+        sim fee oh trickum novi anglia    | 5 | SOUNDS_ALIKE | Symphyotrichum novae-angliae
         """)
     void findsByTheSurestWay(String typed, long serial, NameMatch how, String matched) {
         assertThat(names.find(typed, 5)).first().isEqualTo(new NameHit(PlantKey.ofSerial(serial), matched, how));

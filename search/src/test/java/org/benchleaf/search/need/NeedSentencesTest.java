@@ -16,21 +16,23 @@ import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 
-/// Sentences as customers say them and as extension services put needs, each with what it must be read as. Lines above
-/// `# after extension lists` are common practice, no source; those below are phrased after the lists of which the number
+/// Sentences as customers say them and as extension services put needs, each with what it must be read as.
+/// Lines above
+/// `# after extension lists` are common practice, no source; those below are phrased after the lists of which
+/// the
+/// number
 /// stands before them (see SOURCES.md).
 class NeedSentencesTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
-    private final NeedReader reader = new NeedReader(
-            EnglishWords.read()
-                    .withGenera(Set.of("Leucothoe", "Amelanchier", "Acer"))
-                    .withSpecies(Map.of(
-                            "acer platanoides", "Acer platanoides",
-                            "norway maple", "Acer platanoides",
-                            "hydrangea paniculata", "Hydrangea paniculata",
-                            "sugar maple", "Acer saccharum",
-                            "black walnut", "Juglans nigra")));
+    private final NeedReader reader = new NeedReader(EnglishWords.read()
+            .withGenera(Set.of("Leucothoe", "Amelanchier", "Acer"))
+            .withSpecies(Map.of(
+                    "acer platanoides", "Acer platanoides",
+                    "norway maple", "Acer platanoides",
+                    "hydrangea paniculata", "Hydrangea paniculata",
+                    "sugar maple", "Acer saccharum",
+                    "black walnut", "Juglans nigra")));
 
     @Test
     void readsEverySentenceAsMeant() throws IOException {

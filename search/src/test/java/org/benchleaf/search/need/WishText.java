@@ -11,12 +11,15 @@ final class WishText {
 
     static String of(NeedReading reading) {
         String wishes = reading.need().wishes().stream().map(WishText::of).collect(Collectors.joining(" + "));
-        return reading.notUnderstood().isEmpty() ? wishes : wishes + " ?? " + String.join(", ", reading.notUnderstood());
+        return reading.notUnderstood().isEmpty()
+                ? wishes
+                : wishes + " ?? " + String.join(", ", reading.notUnderstood());
     }
 
     private static String of(WeighedWish weighed) {
         String weight = weighed.weight() == 1 ? "" : " *" + weighed.weight();
-        String fixed = weighed.fixed() == WeighedWish.isUsuallyFixed(weighed.wish()) ? "" : weighed.fixed() ? " !" : " ~";
+        String fixed =
+                weighed.fixed() == WeighedWish.isUsuallyFixed(weighed.wish()) ? "" : weighed.fixed() ? " !" : " ~";
         return of(weighed.wish()) + weight + fixed;
     }
 
@@ -30,14 +33,16 @@ final class WishText {
             case Wish.GrowsAtPh(int tenths) -> "ph " + tenths / 10.0;
             case Wish.NeedsAtMost(var water) -> "water " + water.term();
             case Wish.GrowsAtLeast(var rate) -> "grows " + rate.term();
-            case Wish.Bears(var stress) -> "bears " + stress.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+            case Wish.Bears(var stress) ->
+                "bears " + stress.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
             case Wish.LeftAloneBy(var browser) -> "alone " + browser.name().toLowerCase(java.util.Locale.ROOT);
             case Wish.NoTallerThan(int cm) -> "height< " + cm;
             case Wish.AtLeastTall(int cm) -> "height> " + cm;
             case Wish.NoWiderThan(int cm) -> "spread< " + cm;
             case Wish.AtLeastWide(int cm) -> "spread> " + cm;
             case Wish.AtTenYears(var bound, int cm) -> "ten years " + bound.name() + " " + cm;
-            case Wish.OfForm(var forms) -> "form " + forms.stream().sorted().map(Term::term).collect(Collectors.joining(", "));
+            case Wish.OfForm(var forms) ->
+                "form " + forms.stream().sorted().map(Term::term).collect(Collectors.joining(", "));
             case Wish.OfFoliage(var foliage) ->
                 "foliage " + foliage.stream().sorted().map(Term::term).collect(Collectors.joining(", "));
             case Wish.OfHabit(var habit) -> "habit " + habit.term();
@@ -46,7 +51,8 @@ final class WishText {
                         + months.map(m -> " / " + m).orElse("");
             case Wish.Fragrant() -> "fragrant";
             case Wish.Feeds(var wildlife) -> "feeds " + wildlife.term();
-            case Wish.NativeTo(var region) -> "native" + region.map(r -> " " + r.code()).orElse("");
+            case Wish.NativeTo(var region) ->
+                "native" + region.map(r -> " " + r.code()).orElse("");
             case Wish.ServesAs(var use) -> "serves " + use.term();
             case Wish.SafeFor(var creature) -> "safe " + creature.term();
             case Wish.NotOfGenus(var genus) -> "not-genus " + genus;
@@ -57,7 +63,8 @@ final class WishText {
             case Wish.FruitsAlone() -> "fruits-alone";
             case Wish.ShipTo ship -> "ship " + ship;
             case Wish.InStock(int count, var size, var by) ->
-                "stock " + count + size.map(s -> " / " + s).orElse("") + by.map(w -> " / " + w).orElse("");
+                "stock " + count + size.map(s -> " / " + s).orElse("")
+                        + by.map(w -> " / " + w).orElse("");
             case Wish.AtMostPrice(var price) -> "price " + price.amount();
         };
     }

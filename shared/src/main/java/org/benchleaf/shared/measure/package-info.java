@@ -1,4 +1,5 @@
-/// Quantities with one unit each: zones, lengths, months, weeks, pH, money. Converted once on reading; the unit of the
+/// Quantities with one unit each: zones, lengths, months, weeks, pH, money. Converted once on reading; the unit of
+/// the
 /// text is then gone.
 @NullMarked
 package org.benchleaf.shared.measure;

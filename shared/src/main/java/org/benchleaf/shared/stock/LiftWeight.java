@@ -10,12 +10,14 @@ import java.util.TreeMap;
 /// @param pounds rounded to 25 lb
 /// @param ball whether it comes with a ball of soil, not in a container
 public record LiftWeight(int pounds, boolean ball) {
-    /// The most that one person may lift in the best posture: load constant of the NIOSH equation, 23 kg; from memory.
+    /// The most that one person may lift in the best posture: load constant of the NIOSH equation, 23 kg; from
+    /// memory.
     public static final int ALONE_POUNDS = 51;
 
     private static final int STEP = 25;
     private static final double CUBIC_INCHES_A_CUBIC_FOOT = 1728;
-    /// A ball fills about two thirds of its cylinder, at 110 lb a cubic foot of moist soil; computed, within 20 % of a
+    /// A ball fills about two thirds of its cylinder, at 110 lb a cubic foot of moist soil; computed, within 20 %
+    /// of a
     /// grower's table (bluegrassfarms.net/faq) for balls of 24 to 36 in. Wet clay is heavier.
     private static final double BALL_SHAPE = 2 / 3.0;
 
@@ -24,7 +26,8 @@ public record LiftWeight(int pounds, boolean ball) {
     /// figures).
     private static final double MIX_POUNDS = 40;
 
-    /// Least ball diameter in inches by caliper in quarter inches, shade trees; ANSI Z60.1 (2 to 5 in seen, others from
+    /// Least ball diameter in inches by caliper in quarter inches, shade trees; ANSI Z60.1 (2 to 5 in seen, others
+    /// from
     /// memory).
     private static final NavigableMap<Integer, Integer> BALL_OF_CALIPER = new TreeMap<>(Map.ofEntries(
             Map.entry(2, 12),

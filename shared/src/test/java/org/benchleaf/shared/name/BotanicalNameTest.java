@@ -67,4 +67,34 @@ class BotanicalNameTest {
         assertThatThrownBy(() -> BotanicalName.ofGenus("acer")).hasMessage("not a genus: acer");
         assertThatThrownBy(() -> Epithet.of("Rubrum")).hasMessage("not an epithet: Rubrum");
     }
+
+    // ICN by custom of print, ICNCP Art. 14 and 17 (from memory): Latin in italics, the rest in roman
+    @Test
+    void writesHtmlWithEachPartInItsType() {
+        BotanicalName blaze = new BotanicalName(
+                HybridMark.NONE,
+                "Acer",
+                Optional.of(new Epithet(HybridMark.HYBRID, "freemanii")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of("Jeffersred"),
+                Optional.of("Autumn Blaze & Co"));
+        assertThat(NameHtml.of(blaze))
+                .isEqualTo("<i>Acer</i> ×<i>freemanii</i> 'Jeffersred'"
+                        + " <span class=\"name-trade\">AUTUMN BLAZE &amp; CO</span>");
+    }
+
+    @Test
+    void leavesRankAndGroupOfACultivarOffTheLabel() {
+        BotanicalName mariesii = new BotanicalName(
+                HybridMark.NONE,
+                "Viburnum",
+                Optional.of(Epithet.of("plicatum")),
+                Optional.of(new Infraspecific(Rank.FORM, Epithet.of("tomentosum"))),
+                Optional.of("Doublefile"),
+                Optional.of("Mariesii"),
+                Optional.empty());
+        assertThat(mariesii.labelName()).hasToString("Viburnum plicatum 'Mariesii'");
+        assertThat(mariesii.taxonAbove().orElseThrow().labelName()).hasToString("Viburnum plicatum f. tomentosum");
+    }
 }
