@@ -60,7 +60,7 @@ class RulesCommandTest {
     /// Twelve more states that prohibit it, with long remarks and a source each.
     private static String manyStates() {
         return Arrays.stream("CT DE IN MA MD ME NH NJ OH RI VT WV".split(" "))
-                .map(state -> state + "-1,,US-" + state + ",Euonymus alatus,,prohibited,,2024-01-01,,"
+                .map(state -> state + "-2,,US-" + state + ",Euonymus alatus,,prohibited,,2024-01-01,,"
                         + "a long remark on what the state asks of nurseries and what it lets them do until when,"
                         + "gazette of " + state + ",2026-11-25\n")
                 .collect(Collectors.joining());
