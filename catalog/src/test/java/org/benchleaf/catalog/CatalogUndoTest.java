@@ -17,6 +17,7 @@ import static org.benchleaf.catalog.Drafts.plant;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
@@ -77,7 +78,7 @@ class CatalogUndoTest {
 
     private PlantStock stockOf(BotanicalName name) {
         PlantKey key = named(name).key();
-        return catalog.view().stock(List.of(key)).get(key);
+        return Objects.requireNonNull(catalog.view().stock(List.of(key)).get(key));
     }
 
     private void refused(String key) {
