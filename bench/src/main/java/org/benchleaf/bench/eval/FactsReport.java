@@ -26,16 +26,17 @@ final class FactsReport {
         int gaps = 0;
         List<String> differ = new ArrayList<>();
         for (Map<String, String> row : Table.read("attribute-facts.csv")) {
-            Optional<PlantRecord> plant = plant(row.get("taxon"));
+            Optional<PlantRecord> plant = plant(Cells.of(row, "taxon"));
             Optional<Boolean> agrees = plant.flatMap(found -> agrees(found, row));
             if (agrees.isEmpty()) {
                 gaps++;
             } else if (agrees.get()) {
                 agree++;
             } else {
-                differ.add("- " + row.get("taxon") + ", " + row.get("attribute") + ": " + row.get("value") + " ("
-                        + row.get("publisher") + "); the catalog says "
-                        + stated(plant.orElseThrow(), row.get("attribute")));
+                differ.add("- " + Cells.of(row, "taxon") + ", " + Cells.of(row, "attribute") + ": "
+                        + Cells.of(row, "value") + " ("
+                        + Cells.of(row, "publisher") + "); the catalog says "
+                        + stated(plant.orElseThrow(), Cells.of(row, "attribute")));
             }
         }
         out.println();
@@ -57,11 +58,11 @@ final class FactsReport {
     }
 
     private static Optional<Boolean> agrees(PlantRecord plant, Map<String, String> row) {
-        return switch (row.get("attribute")) {
-            case "height_ft" -> lengths(plant, Attributes.HEIGHT, row.get("value"));
-            case "spread_ft" -> lengths(plant, Attributes.SPREAD, row.get("value"));
+        return switch (Cells.of(row, "attribute")) {
+            case "height_ft" -> lengths(plant, Attributes.HEIGHT, Cells.of(row, "value"));
+            case "spread_ft" -> lengths(plant, Attributes.SPREAD, Cells.of(row, "value"));
             case "zones" ->
-                ZoneRange.read(row.get("value"))
+                ZoneRange.read(Cells.of(row, "value"))
                         .toOptional()
                         .flatMap(range -> plant.facts()
                                 .value(Attributes.HARDINESS)

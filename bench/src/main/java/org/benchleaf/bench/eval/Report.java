@@ -38,8 +38,8 @@ final class Report {
         out.println("|---|---|---|---|---|---|");
         List<String> misses = new ArrayList<>();
         for (Map<String, String> row : Table.read("evaluation-needs.csv")) {
-            if (row.get("kind").equals("open")) {
-                open(row.get("list_id"), row.get("need"), misses);
+            if (Cells.of(row, "kind").equals("open")) {
+                open(Cells.of(row, "list_id"), Cells.of(row, "need"), misses);
             }
         }
         rated();
@@ -57,7 +57,7 @@ final class Report {
     }
 
     private void open(String list, String need, List<String> misses) {
-        List<Taxon> gold = taxa(row -> row.get("list_id").equals(list));
+        List<Taxon> gold = taxa(row -> Cells.of(row, "list_id").equals(list));
         List<Taxon> present = gold.stream().filter(asking::has).toList();
         Asking.Ranked ranked = asking.ask(need);
         double pooled = precision(ranked.species(plant -> any(pool, plant)), present);
@@ -86,19 +86,19 @@ final class Report {
     /// Trees rated 1 (least injured) to 5: 2 and better count as right.
     private void rated() {
         String need = "deciduous trees tolerant of salt spray";
-        List<Taxon> good = taxa(row -> row.get("list_id").equals("N18") && rating(row) <= 2);
-        List<Taxon> all = taxa(row -> row.get("list_id").equals("N18"));
+        List<Taxon> good = taxa(row -> Cells.of(row, "list_id").equals("N18") && rating(row) <= 2);
+        List<Taxon> all = taxa(row -> Cells.of(row, "list_id").equals("N18"));
         graded("N18", need, good, all);
     }
 
     private static double rating(Map<String, String> row) {
-        return row.get("note").isEmpty() ? 5 : row.get("note").charAt(0) - '0';
+        return Cells.of(row, "note").isEmpty() ? 5 : Cells.of(row, "note").charAt(0) - '0';
     }
 
     private void negative() {
         String need = "tolerant of black walnut";
         Asking.Ranked ranked = asking.ask(need);
-        List<Taxon> sensitive = taxa(row -> row.get("list_id").equals("N30")).stream()
+        List<Taxon> sensitive = taxa(row -> Cells.of(row, "list_id").equals("N30")).stream()
                 .filter(asking::has)
                 .toList();
         List<String> proposed =
@@ -125,13 +125,14 @@ final class Report {
         };
         List<Map<String, String>> rows = Table.read("bloom-months.csv");
         List<Taxon> all = rows.stream()
-                .flatMap(row -> Taxon.of(row.get("genus")).stream())
+                .flatMap(row -> Taxon.of(Cells.of(row, "genus")).stream())
                 .toList();
         for (int month = 4; month <= 9; month++) {
             int asked = month;
             List<Taxon> good = rows.stream()
-                    .filter(row -> number(row.get("from_month")) <= asked && asked <= number(row.get("to_month")))
-                    .flatMap(row -> Taxon.of(row.get("genus")).stream())
+                    .filter(row ->
+                            number(Cells.of(row, "from_month")) <= asked && asked <= number(Cells.of(row, "to_month")))
+                    .flatMap(row -> Taxon.of(Cells.of(row, "genus")).stream())
                     .toList();
             graded("bloom", "perennials flowering in " + months[month - 1], good, all);
         }
@@ -144,12 +145,12 @@ final class Report {
     private void deer() {
         List<Map<String, String>> rows = Table.read("deer-ratings.csv");
         List<Taxon> all = rows.stream()
-                .flatMap(row -> Taxon.of(row.get("taxon")).stream())
+                .flatMap(row -> Taxon.of(Cells.of(row, "taxon")).stream())
                 .toList();
         List<Taxon> good = rows.stream()
-                .filter(row ->
-                        row.get("rating").equals("A") || row.get("rating").equals("B"))
-                .flatMap(row -> Taxon.of(row.get("taxon")).stream())
+                .filter(row -> Cells.of(row, "rating").equals("A")
+                        || Cells.of(row, "rating").equals("B"))
+                .flatMap(row -> Taxon.of(Cells.of(row, "taxon")).stream())
                 .toList();
         for (String need : List.of(
                 "deer resistant",
@@ -199,7 +200,7 @@ final class Report {
     private List<Taxon> taxa(Predicate<Map<String, String>> wanted) {
         return lists.stream()
                 .filter(wanted)
-                .flatMap(row -> Taxon.of(row.get("taxon")).stream())
+                .flatMap(row -> Taxon.of(Cells.of(row, "taxon")).stream())
                 .toList();
     }
 

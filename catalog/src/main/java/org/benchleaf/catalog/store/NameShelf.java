@@ -88,8 +88,8 @@ final class NameShelf {
 
     void stateSynonyms(int source, List<String> texts, int rank) {
         List<String> known = now.entrySet().stream()
-                .filter(entry -> entry.getKey().kind().equals(SYNONYM)
-                        && entry.getKey().source() == source)
+                .filter(entry ->
+                        entry.getKey().kind().equals(SYNONYM) && entry.getKey().source() == source)
                 .sorted(Comparator.comparingInt(entry -> entry.getValue().place()))
                 .map(entry -> entry.getKey().text())
                 .toList();

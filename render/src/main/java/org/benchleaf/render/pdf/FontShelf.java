@@ -1,12 +1,13 @@
 package org.benchleaf.render.pdf;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.security.SecureRandom;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.PrimitiveIterator;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.render.PrintRefused;
+import org.benchleaf.shared.Problem;
 import org.openpdf.text.pdf.BaseFont;
 
 /// The fonts of the content pack, parsed once; used by one thread at a time.
@@ -14,6 +15,7 @@ public final class FontShelf {
     private final Map<Face, BaseFont> fonts = new EnumMap<>(Face.class);
 
     /// @throws org.benchleaf.content.MissingContent when a font is missing
+    /// @throws PrintRefused when a file is no font
     public FontShelf(ContentPack content) {
         for (Face face : Face.values()) {
             fonts.put(face, parse(face, content.bytes(face.key())));
@@ -27,8 +29,8 @@ public final class FontShelf {
             font.setIncludeCidSet(false);
             font.setSecureRandom(new PrefixOf(face));
             return font;
-        } catch (IOException broken) {
-            throw new UncheckedIOException(face.key() + " is no usable font", broken);
+        } catch (IOException | RuntimeException broken) {
+            throw new PrintRefused(Problem.of("print.font", face.key()));
         }
     }
 

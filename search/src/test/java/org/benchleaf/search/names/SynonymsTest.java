@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
 import org.benchleaf.search.InMemoryCatalogView;
@@ -32,7 +33,7 @@ class SynonymsTest {
                 .toList();
         assertThat(pairs).hasSizeGreaterThan(20);
         for (String[] pair : pairs) {
-            PlantKey plant = byName.containsKey(pair[1]) ? byName.get(pair[1]) : byName.get(pair[0]);
+            PlantKey plant = Objects.requireNonNull(byName.getOrDefault(pair[1], byName.get(pair[0])));
             String other = byName.containsKey(pair[1]) ? pair[0] : pair[1];
             catalog.put(withSynonym(catalog.plant(plant).orElseThrow(), new Synonym(other, new Source(pair[2]))));
         }
