@@ -26,6 +26,7 @@ final class Asking {
     private final NeedReader reader;
     private final Wording wording;
     private final List<PlantRecord> plants = new ArrayList<>();
+    private final PlantNames names = new PlantNames();
 
     Asking(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
@@ -39,8 +40,12 @@ final class Asking {
         return plants;
     }
 
+    boolean holds(Taxon taxon, PlantRecord plant) {
+        return taxon.holds(plant, names);
+    }
+
     boolean has(Taxon taxon) {
-        return plants.stream().anyMatch(taxon::holds);
+        return plants.stream().anyMatch(plant -> holds(taxon, plant));
     }
 
     /// @throws IllegalArgumentException when a word of the sentence is not understood
@@ -51,11 +56,11 @@ final class Asking {
         }
         YearWeek week = YearWeek.of(benchleaf.today());
         return new Ranked(
-                search.answer(new NeedQuery(reading.need(), "", week, 0, MOST)).matches(), wording);
+                search.answer(new NeedQuery(reading.need(), "", week, 0, MOST)).matches(), names, wording);
     }
 
     /// An answer, best first.
-    record Ranked(List<Match> matches, Wording wording) {
+    record Ranked(List<Match> matches, PlantNames names, Wording wording) {
         /// The first plant of each species among those wanted.
         List<PlantRecord> species(Predicate<PlantRecord> wanted) {
             Set<String> seen = new HashSet<>();
@@ -69,13 +74,13 @@ final class Asking {
         /// Whether a plant of the taxon is known to meet every wish.
         boolean meets(Taxon taxon) {
             return matches.stream()
-                    .anyMatch(match -> taxon.holds(match.plant()) && match.fit().meetsAll());
+                    .anyMatch(match -> taxon.holds(match.plant(), names) && match.fit().meetsAll());
         }
 
         /// What stands against the best plant of the taxon.
         String against(Taxon taxon) {
             return matches.stream()
-                    .filter(match -> taxon.holds(match.plant()))
+                    .filter(match -> taxon.holds(match.plant(), names))
                     .findFirst()
                     .map(match -> match.fit().reasons().stream()
                             .filter(reason -> !(reason instanceof Reason.Met))

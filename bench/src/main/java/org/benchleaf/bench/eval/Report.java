@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.PlantRecord;
 
 /// Writes how far the answers agree with published lists, and why where they do not.
@@ -73,6 +74,8 @@ final class Report {
                 pooled,
                 all,
                 present.isEmpty() ? 0 : (double) met / present.size());
+        System.err.println(list + " " + need);
+        ranked.species(plant -> true).stream().limit(16).forEach(plant -> System.err.println((any(gold, plant) ? "  + " : any(pool, plant) ? "  - " : "    ") + plant.name() + "  | " + plant.facts().value(Attributes.EXPOSURE) + plant.facts().value(Attributes.MOISTURE)));
         misses.add("- **" + list + "** " + need + ". Not in the catalog: "
                 + none(gold.stream()
                         .filter(taxon -> !asking.has(taxon))
@@ -186,7 +189,7 @@ final class Report {
                 present == 0 ? 0 : (double) met / present);
     }
 
-    private static double precision(List<PlantRecord> ranked, List<Taxon> gold) {
+    private double precision(List<PlantRecord> ranked, List<Taxon> gold) {
         int most = Math.min(10, gold.size());
         return most == 0
                 ? 0
@@ -204,8 +207,8 @@ final class Report {
                 .toList();
     }
 
-    private static boolean any(List<Taxon> taxa, PlantRecord plant) {
-        return taxa.stream().anyMatch(taxon -> taxon.holds(plant));
+    private boolean any(List<Taxon> taxa, PlantRecord plant) {
+        return taxa.stream().anyMatch(taxon -> asking.holds(taxon, plant));
     }
 
     private static String none(List<String> texts) {

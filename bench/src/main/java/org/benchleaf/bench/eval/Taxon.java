@@ -17,12 +17,8 @@ record Taxon(String text, BotanicalName name) {
     }
 
     /// Whether a plant is of this taxon, by its accepted name or by a synonym.
-    boolean holds(PlantRecord plant) {
-        return holds(plant.name())
-                || plant.synonyms().stream()
-                        .map(synonym -> NameReader.read(synonym.text()).known())
-                        .flatMap(Optional::stream)
-                        .anyMatch(this::holds);
+    boolean holds(PlantRecord plant, PlantNames names) {
+        return names.of(plant).stream().anyMatch(this::holds);
     }
 
     private boolean holds(BotanicalName other) {
