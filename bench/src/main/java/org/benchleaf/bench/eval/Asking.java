@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.Wording;
@@ -48,6 +49,16 @@ final class Asking {
         return plants.stream().anyMatch(plant -> holds(taxon, plant));
     }
 
+    /// The first plant of each species among those wanted.
+    List<PlantRecord> species(Predicate<PlantRecord> wanted) {
+        return firstOfEach(plants.stream().filter(wanted));
+    }
+
+    private static List<PlantRecord> firstOfEach(Stream<PlantRecord> plants) {
+        Set<String> seen = new HashSet<>();
+        return plants.filter(plant -> seen.add(Taxon.speciesOf(plant))).toList();
+    }
+
     /// @throws IllegalArgumentException when a word of the sentence is not understood
     Ranked ask(String sentence) {
         NeedReading reading = reader.read(sentence, benchleaf.today());
@@ -63,12 +74,7 @@ final class Asking {
     record Ranked(List<Match> matches, PlantNames names, Wording wording) {
         /// The first plant of each species among those wanted.
         List<PlantRecord> species(Predicate<PlantRecord> wanted) {
-            Set<String> seen = new HashSet<>();
-            return matches.stream()
-                    .map(Match::plant)
-                    .filter(wanted)
-                    .filter(plant -> seen.add(Taxon.speciesOf(plant)))
-                    .toList();
+            return firstOfEach(matches.stream().map(Match::plant).filter(wanted));
         }
 
         /// Whether a plant of the taxon is known to meet every wish.

@@ -61,8 +61,9 @@ final class Report {
         List<Taxon> gold = taxa(row -> Cells.of(row, "list_id").equals(list));
         List<Taxon> present = gold.stream().filter(asking::has).toList();
         Asking.Ranked ranked = asking.ask(need);
-        double pooled = precision(ranked.species(plant -> any(pool, plant)), present);
-        double all = precision(ranked.species(plant -> true), present);
+        int named = asking.species(plant -> any(present, plant)).size();
+        double pooled = precision(ranked.species(plant -> any(pool, plant)), present, named);
+        double all = precision(ranked.species(plant -> true), present, named);
         long met = present.stream().filter(ranked::meets).count();
         out.printf(
                 Locale.ROOT,
@@ -189,8 +190,8 @@ final class Report {
                 present == 0 ? 0 : (double) met / present);
     }
 
-    private double precision(List<PlantRecord> ranked, List<Taxon> gold) {
-        int most = Math.min(10, gold.size());
+    private double precision(List<PlantRecord> ranked, List<Taxon> gold, int named) {
+        int most = Math.min(10, named);
         return most == 0
                 ? 0
                 : (double) ranked.stream()

@@ -20,6 +20,9 @@ import org.benchleaf.shared.site.DamageRating;
 public final class Merit {
     public static final int MOST = 31;
 
+    /// A show in hundredths that is worth a walk.
+    private static final int STRONG = 40;
+
     private static final Wish.NativeTo NATIVE = new Wish.NativeTo(Optional.empty());
 
     private Merit() {}
@@ -29,7 +32,7 @@ public final class Merit {
         Facts facts = plant.facts();
         int points = 4;
         for (Season season : Season.values()) {
-            points += Showing.strength(season, facts) >= 2 ? 2 : 0;
+            points += Showing.strength(season, facts) >= STRONG ? 2 : 0;
         }
         points += facts.value(Attributes.FOLIAGE).filter(Foliage.EVERGREEN::equals).isPresent() ? 2 : 0;
         points += OriginJudge.judge(NATIVE, facts) instanceof Reason.Met ? 5 : 0;

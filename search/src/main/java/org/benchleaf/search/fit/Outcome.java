@@ -3,18 +3,14 @@ package org.benchleaf.search.fit;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.shared.need.Reason;
 
-/// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met, by quarters
-/// of how well.
+/// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met, by
+/// how well in hundredths.
 ///
 /// Columns hold outcomes where plants by the hundred thousand are ranked; the weights are applied by the same
 /// methods there and in [FitJudge#fit].
 public final class Outcome {
     public static final int UNKNOWN = 1000;
     public static final int MET = 1001;
-
-    /// What a quarter adds to nearness: four of them bring a plant first among equals, and never outweigh a wish.
-    /// Ours, no source.
-    private static final int QUARTER = 25;
 
     /// A fact not known counts half as much as one met.
     private static final int HALF = 500;
@@ -24,7 +20,7 @@ public final class Outcome {
     /// @param facts what the reason was judged by
     public static int of(Reason reason, Facts facts) {
         return switch (reason) {
-            case Reason.Met met -> MET + HowWell.quarters(met.wish(), facts);
+            case Reason.Met met -> MET + HowWell.hundredths(met.wish(), facts);
             case Reason.Unknown unknown -> UNKNOWN;
             case Reason.Missed missed -> missed(Nearness.degree(missed));
         };
@@ -57,9 +53,10 @@ public final class Outcome {
         return isMet(outcome) ? (int) Math.round(weight * 1000) : 0;
     }
 
-    /// What a wish of this weight adds to nearness, in thousandths.
+    /// What a wish of this weight adds to nearness, in thousandths: one that is met as well as can be adds a tenth,
+    /// which brings a plant first among equals and never outweighs a wish. Ours, no source.
     public static int near(int outcome, double weight) {
-        int degree = isMet(outcome) ? (outcome - MET) * QUARTER : outcome == UNKNOWN ? HALF : outcome;
+        int degree = isMet(outcome) ? outcome - MET : outcome == UNKNOWN ? HALF : outcome;
         return (int) Math.round(weight * degree);
     }
 }

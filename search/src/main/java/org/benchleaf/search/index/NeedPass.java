@@ -19,7 +19,7 @@ import org.benchleaf.shared.need.Need;
 /// through in stretches, by as many threads as there are processors.
 final class NeedPass {
     /// Shorter stretches cost more in handing over than they save.
-    private static final int STRETCH = 64 * StretchPass.BLOCK;
+    private static final int STRETCH = 128 * StretchPass.BLOCK;
 
     private final Snapshot snapshot;
     private final NeedTables need;
@@ -34,7 +34,7 @@ final class NeedPass {
     /// @param allowed which documents of each segment may be ranked; all when empty
     Proposal run(Optional<List<FixedBitSet>> allowed) throws IOException {
         List<Stretch> stretches = stretches(allowed);
-        Stream<Stretch> some = stretches.size() > 1 ? stretches.parallelStream() : stretches.stream();
+        Stream<Stretch> some = stretches.size() > 2 ? stretches.parallelStream() : stretches.stream();
         List<StretchPass> passes = some.map(
                         stretch -> new StretchPass(stretch.segment(), stretch.filters(), need, limit)
                                 .run(stretch.from(), stretch.to()))
