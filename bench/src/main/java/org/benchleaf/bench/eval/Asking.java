@@ -80,7 +80,8 @@ final class Asking {
         /// Whether a plant of the taxon is known to meet every wish.
         boolean meets(Taxon taxon) {
             return matches.stream()
-                    .anyMatch(match -> taxon.holds(match.plant(), names) && match.fit().meetsAll());
+                    .anyMatch(match ->
+                            taxon.holds(match.plant(), names) && match.fit().meetsAll());
         }
 
         /// What stands against the best plant of the taxon.

@@ -76,7 +76,11 @@ final class Report {
                 all,
                 present.isEmpty() ? 0 : (double) met / present.size());
         System.err.println(list + " " + need);
-        ranked.species(plant -> true).stream().limit(16).forEach(plant -> System.err.println((any(gold, plant) ? "  + " : any(pool, plant) ? "  - " : "    ") + plant.name() + "  | " + plant.facts().value(Attributes.EXPOSURE) + plant.facts().value(Attributes.MOISTURE)));
+        ranked.species(plant -> true).stream()
+                .limit(16)
+                .forEach(plant -> System.err.println((any(gold, plant) ? "  + " : any(pool, plant) ? "  - " : "    ")
+                        + plant.name() + "  | " + plant.facts().value(Attributes.EXPOSURE)
+                        + plant.facts().value(Attributes.MOISTURE)));
         misses.add("- **" + list + "** " + need + ". Not in the catalog: "
                 + none(gold.stream()
                         .filter(taxon -> !asking.has(taxon))

@@ -13,7 +13,9 @@ import org.benchleaf.shared.site.DamageRating;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.Tolerance;
 
-/// How well a wish is met, in hundredths: among plants that all meet a need, those made for it come first. All scales are
+/// How well a wish is met, in hundredths: among plants that all meet a need, those made for it come first. All
+/// scales
+/// are
 /// ours, no source. A wish looks at nothing here that it is not judged by.
 final class HowWell {
     static final int BEST = 100;
@@ -33,7 +35,8 @@ final class HowWell {
                 is(facts, browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT, DamageRating.RARELY);
             case Wish.Fragrant() -> is(facts, Attributes.FRAGRANCE, Fragrance.STRONG);
             case Wish.OfForm(var forms) -> clearly(forms, facts);
-            case Wish.Feeds(var wildlife) -> feeds(wildlife, facts.value(Attributes.WILDLIFE).orElse(Set.of()));
+            case Wish.Feeds(var wildlife) ->
+                feeds(wildlife, facts.value(Attributes.WILDLIFE).orElse(Set.of()));
             case Wish.Shows shows -> Showing.hundredths(shows, facts);
             default -> 0;
         };

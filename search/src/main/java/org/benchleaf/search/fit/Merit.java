@@ -14,7 +14,8 @@ import org.benchleaf.shared.plant.Hazard;
 import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.site.DamageRating;
 
-/// What a plant is worth in a garden whatever was asked: it parts plants that meet a need alike, before their names do.
+/// What a plant is worth in a garden whatever was asked: it parts plants that meet a need alike, before their
+/// names do.
 /// Worth counts seasons of interest, what it gives to wildlife, uses, whether it is native, whether deer leave it;
 /// against it count cautions, most of all that it spreads. The points are ours, no source.
 public final class Merit {
@@ -34,7 +35,11 @@ public final class Merit {
         for (Season season : Season.values()) {
             points += Showing.strength(season, facts) >= STRONG ? 2 : 0;
         }
-        points += facts.value(Attributes.FOLIAGE).filter(Foliage.EVERGREEN::equals).isPresent() ? 2 : 0;
+        points += facts.value(Attributes.FOLIAGE)
+                        .filter(Foliage.EVERGREEN::equals)
+                        .isPresent()
+                ? 2
+                : 0;
         points += OriginJudge.judge(NATIVE, facts) instanceof Reason.Met ? 5 : 0;
         points += Math.min(3, facts.value(Attributes.WILDLIFE).map(Set::size).orElse(0));
         points += Math.min(3, facts.value(Attributes.USES).map(Set::size).orElse(0));

@@ -33,7 +33,8 @@ final class Showing {
                 .orElse(color);
     }
 
-    /// How far the colors of a season stand out, 0 to 100: brown pods are fruit, and nobody plants for them. The most
+    /// How far the colors of a season stand out, 0 to 100: brown pods are fruit, and nobody plants for them. The
+    /// most
     /// typical color stands first and counts in full.
     static int strength(Season season, Facts facts) {
         List<PlantColor> colors = colors(season, facts);
@@ -95,13 +96,14 @@ final class Showing {
     }
 
     private static List<PlantColor> colors(Season season, Facts facts) {
-        return facts.value(switch (season) {
-                    case FLOWER -> Attributes.FLOWER_COLOR;
-                    case FOLIAGE -> Attributes.FOLIAGE_COLOR;
-                    case FALL_COLOR -> Attributes.FALL_COLOR;
-                    case FRUIT -> Attributes.FRUIT_COLOR;
-                    case STEM -> Attributes.STEM_COLOR;
-                })
+        return facts.value(
+                        switch (season) {
+                            case FLOWER -> Attributes.FLOWER_COLOR;
+                            case FOLIAGE -> Attributes.FOLIAGE_COLOR;
+                            case FALL_COLOR -> Attributes.FALL_COLOR;
+                            case FRUIT -> Attributes.FRUIT_COLOR;
+                            case STEM -> Attributes.STEM_COLOR;
+                        })
                 .orElse(List.of());
     }
 

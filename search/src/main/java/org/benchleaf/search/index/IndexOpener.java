@@ -20,7 +20,8 @@ import org.benchleaf.catalog.CatalogView;
 /// @param dictionaries receive the texts of the columns
 /// @param slots receive the keys of the plants
 record IndexOpener(IndexFolder folder, CatalogView catalog, Dictionaries dictionaries, KeySlots slots) {
-    /// Opens what is there, or builds anew when nothing there is whole, of this format and not ahead of the catalog.
+    /// Opens what is there, or builds anew when nothing there is whole, of this format and not ahead of the
+    /// catalog.
     Opened open() throws IOException {
         for (Path building : folder.buildings()) {
             try {

@@ -5,7 +5,8 @@ import org.benchleaf.shared.need.WeighedWish;
 
 /// A plant's rank while a need is gone through, packed into one number so that each wish is one look-up and one
 /// addition: from above, how many fixed wishes are missed, how many are missed at all and how many unknown (5 bits
-/// each, for at most 31 wishes), then what sorts plants: weight met and nearness (19 bits each, for weights up to 10),
+/// each, for at most 31 wishes), then what sorts plants: weight met and nearness (19 bits each, for weights up to
+/// 10),
 /// standing (2 bits) and merit (5 bits).
 final class Rank {
     private static final int STANDING_SHIFT = 5;

@@ -64,8 +64,7 @@ final class StockColumns {
             newStarts[slot.slot()] = start;
             newLengths[slot.slot()] = end - start;
         }
-        return new StockColumns(shared.with(lots), newStarts, newLengths, end)
-                .withoutGaps();
+        return new StockColumns(shared.with(lots), newStarts, newLengths, end).withoutGaps();
     }
 
     /// Copies what is in use once more than half is not.

@@ -120,8 +120,7 @@ final class StockLoosening {
 
     private List<Wish> counts(int count, Optional<org.benchleaf.shared.stock.StockSize> size, Optional<YearWeek> by) {
         int code = size.map(stock::sizeCode).orElse(StockWish.ANY);
-        StockWish.Enough enough =
-                new StockWish.Enough(stock.mostOf(code, StockColumns.week(by.orElse(week))), count);
+        StockWish.Enough enough = new StockWish.Enough(stock.mostOf(code, StockColumns.week(by.orElse(week))), count);
         TreeSet<Integer> most = new TreeSet<>();
         for (int i = 0; i < used; i++) {
             int best = enough.most(slots[i]);

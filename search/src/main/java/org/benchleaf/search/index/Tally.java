@@ -42,7 +42,7 @@ public final class Tally {
 
     /// Counts a plant by the wishes it does not meet; only those with one or two matter.
     ///
-    /// @param flags a bit for each wish known to be missed, and from bit 32 on for each of which the fact is lacking
+    /// @param flags a bit for each wish known to be missed, and from bit 32 on for each that is unknown
     void count(long flags) {
         int notMet = (int) (flags | flags >>> 32);
         int first = Integer.numberOfTrailingZeros(notMet);
