@@ -18,6 +18,7 @@ final class NeedTables {
     private final YearWeek week;
     private final Occasion occasion;
     private final byte[] standings;
+    private final boolean ownIsCounted;
     private final List<WishTable> tables = new ArrayList<>();
     private final List<WishTable> fixed = new ArrayList<>();
     private final List<WishTable> free = new ArrayList<>();
@@ -30,8 +31,12 @@ final class NeedTables {
         this.week = week;
         this.occasion = Occasion.of(need, week);
         this.standings = stock.standings(StockColumns.week(week));
-        for (WeighedWish wish : need.wishes()) {
-            WishTable table = WishTable.of(wish, occasion, dictionaries, stock);
+        int own = FacetPass.ownOfAny(facets, need.wishes());
+        ownIsCounted = Integer.bitCount(own) <= Rank.MOST_OWN;
+        for (int bit = 0; bit < need.wishes().size(); bit++) {
+            WeighedWish wish = need.wishes().get(bit);
+            boolean aside = ownIsCounted && (own >>> bit & 1) != 0;
+            WishTable table = WishTable.of(wish, aside, occasion, dictionaries, stock);
             tables.add(table);
             (wish.fixed() ? fixed : free).add(table);
         }
@@ -50,6 +55,11 @@ final class NeedTables {
     /// Those of all other wishes.
     List<WishTable> free() {
         return free;
+    }
+
+    /// Whether sums tell how many wishes are missed that facets set aside; very long needs have too many of them.
+    boolean ownIsCounted() {
+        return ownIsCounted;
     }
 
     /// What can be had of each slot at all; the better the higher.
