@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.PhotoFolder;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
@@ -172,11 +173,16 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public PrintService printing() {
-        return new PrintService(catalog.view(), sheets(), Printer.using(content), content, style(), clock);
+        return new PrintService(
+                catalog.view(), sheets(), Printer.using(content, photographs()), content, style(), clock);
+    }
+
+    private PhotoFolder photographs() {
+        return new PhotoFolder(workspace.photographsFolder());
     }
 
     public WebPages webPages() {
-        return WebPages.using(content);
+        return WebPages.using(content, photographs());
     }
 
     /// Looks at every plant; `each` is handed each result.
