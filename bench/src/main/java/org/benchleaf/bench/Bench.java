@@ -7,7 +7,8 @@ import org.benchleaf.bench.eval.Evaluation;
 
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
-    private static final String USAGE = "needs N, names N, engines N, cards N, labels N or evaluate [TAXA.csv [USDA.csv]]";
+    private static final String USAGE =
+            "needs N, names N, engines N, cards N, labels N or evaluate [TAXA.csv [USDA.csv]]";
 
     private Bench() {}
 
