@@ -84,7 +84,9 @@ final class NeedCommand implements Callable<Integer> {
             sheet.lines(sentence, asked.query().skip(), answer, week).forEach(console.out()::println);
         } else if (json) {
             AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), batch.isEmpty());
-            console.out().println(writer.text(sentence, asked.reading(), asked.wishes(), answer, week));
+            console.out()
+                    .println(writer.text(
+                            sentence, asked.reading(), asked.wishes(), answer, week, Optional.of(benchleaf.now())));
         } else {
             if (batch.isPresent()) {
                 console.out().println("## " + sentence);
@@ -97,6 +99,8 @@ final class NeedCommand implements Callable<Integer> {
                             asked.query().skip(),
                             week,
                             console.out());
+            console.out().println();
+            console.out().println(new StockWords(benchleaf.wording(), clock.getZone()).asOf(benchleaf.now()));
         }
     }
 

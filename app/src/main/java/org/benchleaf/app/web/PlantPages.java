@@ -25,7 +25,7 @@ final class PlantPages {
     PlantPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
         this.wording = benchleaf.wording();
-        this.list = new PlantList(benchleaf);
+        this.list = new PlantList(benchleaf, wording);
     }
 
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.

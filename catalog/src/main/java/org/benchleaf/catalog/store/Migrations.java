@@ -22,7 +22,7 @@ import org.benchleaf.shared.Problem;
 /// @param files the migrations in order; the n-th makes schema n
 record Migrations(Dialect dialect, List<String> files) {
     static final List<String> ALL =
-            List.of("001_plants.sql", "002_stock.sql", "003_changes.sql", "020_sale_rules.sql", "010_undo.sql");
+            List.of("001_plants.sql", "002_stock.sql", "003_changes.sql", "020_sale_rules.sql", "010_undo.sql", "030_ledger.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 
@@ -84,8 +84,9 @@ record Migrations(Dialect dialect, List<String> files) {
     }
 
     private static boolean hasTable(Session session, String pattern) throws SQLException {
+        String schema = session.connection().getSchema(); // none in SQLite
         try (ResultSet tables =
-                session.connection().getMetaData().getTables(null, null, pattern, new String[] {"TABLE"})) {
+                session.connection().getMetaData().getTables(null, schema, pattern, new String[] {"TABLE"})) {
             return tables.next();
         }
     }

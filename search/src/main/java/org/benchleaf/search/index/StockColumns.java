@@ -75,7 +75,7 @@ final class StockColumns {
         for (LotRecord lot : stock.lots()) {
             if (lot.item().equals(record.key())) {
                 lots.put(
-                        end++, item, size, lot.ready().map(StockColumns::week).orElse(0), lot.count(), price, currency);
+                        end++, item, size, lot.ready().map(StockColumns::week).orElse(0), lot.free(), price, currency);
             }
         }
         if (end == start) {
