@@ -26,8 +26,8 @@ import org.benchleaf.shared.rule.Destination;
 /// @param language of pages and messages
 /// @param lengths units of lengths
 /// @param place where the shop ships from, for sale rules; a county may be given
-/// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace. Holds
-///     no password: that is never written down
+/// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace.
+///     Holds no password: that is never written down
 public record Settings(
         String shopName,
         String shopLine,

@@ -52,8 +52,8 @@ public record Workspace(Path folder) {
         return folder.resolve("benchleaf.db");
     }
 
-    /// Where the catalog lies: on a server when the settings say so, else in a file. User and password of a server come
-    /// from the environment.
+    /// Where the catalog lies: on a server when the settings say so, else in a file. User and password of a
+    /// server come from the environment.
     public CatalogLocation catalog(Settings settings) {
         return settings.database()
                 .<CatalogLocation>map(url -> new CatalogLocation.OnServer(

@@ -62,9 +62,9 @@ public final class Catalog implements AutoCloseable {
     /// Applies a plan as a whole; when this returns, what it changed survives a power cut.
     ///
     /// @return the state it made; the state it found when nothing was different
-    /// @throws ImportRefused when names or facts have changed since the plan was made (`import.stale`), or lots of it
-    ///     have (`import.stale.lots`), or a row contradicts it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`, `item.numbers.used.up`;
-    ///     nothing is applied then
+    /// @throws ImportRefused when names or facts have changed since the plan was made (`import.stale`), or lots
+    ///     of it have (`import.stale.lots`), or a row contradicts it: `plant.name.taken`, `lot.plant.unknown`,
+    ///     `lot.other.plant`, `item.numbers.used.up`; nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
         return store.apply(plan);
     }
@@ -77,8 +77,8 @@ public final class Catalog implements AutoCloseable {
         return store.rehearse(plan, most);
     }
 
-    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were. The
-    /// state counts on, and counts of lots are put back by entries of the ledger, which only grows.
+    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were.
+    /// The state counts on, and counts of lots are put back by entries of the ledger, which only grows.
     ///
     /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it;
     ///     nothing is changed then
@@ -103,9 +103,9 @@ public final class Catalog implements AutoCloseable {
         return store.ledger();
     }
 
-    /// Follows the catalog: calls within a second of every change, whoever made it, this program or another one on the
-    /// same server. Changes close together may be told as one. The calls come from a thread of the catalog's own, one
-    /// at a time; they go on when a lost connection is back.
+    /// Follows the catalog: calls within a second of every change, whoever made it, this program or another one
+    /// on the same server. Changes close together may be told as one. The calls come from a thread of the
+    /// catalog's own, one at a time; they go on when a lost connection is back.
     ///
     /// @return closing it ends the calls; close it before the catalog
     public Following follow(Consumer<CatalogRevision> follower) {
@@ -118,7 +118,8 @@ public final class Catalog implements AutoCloseable {
         void close();
     }
 
-    /// Looks through everything for damage: `check.damage`, `check.count`, `check.hold`, `check.choice`, `check.fact`.
+    /// Looks through everything for damage: `check.damage`, `check.count`, `check.hold`, `check.choice`,
+    /// `check.fact`.
     ///
     /// @return what was found; empty when all is well
     public List<Problem> check() {

@@ -10,8 +10,8 @@ public sealed interface CatalogLocation {
 
     /// In a schema of a PostgreSQL server, which several programs may use at once.
     ///
-    /// @param url `jdbc:postgresql://host:port/database`, with `?currentSchema=...` for another than the usual schema;
-    ///     holds no password
+    /// @param url `jdbc:postgresql://host:port/database`, with `?currentSchema=...` for another than the usual
+    ///     schema; holds no password
     /// @param user empty for the one the URL or the machine gives
     /// @param password never shown
     record OnServer(String url, Optional<String> user, Optional<String> password) implements CatalogLocation {

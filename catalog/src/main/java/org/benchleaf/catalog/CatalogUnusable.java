@@ -13,8 +13,8 @@ public final class CatalogUnusable extends CatalogException {
         super(problem.key() + " " + problem.details(), problem, cause);
     }
 
-    /// Whether the connection to a server was lost meanwhile: trying again may do, and what was under way may have been
-    /// done all the same.
+    /// Whether the connection to a server was lost meanwhile: trying again may do, and what was under way may
+    /// have been done all the same.
     public boolean isLost() {
         return problem().key().equals("catalog.lost");
     }

@@ -18,8 +18,9 @@ public sealed interface LedgerResult {
     /// It is not written.
     ///
     /// @param problem `ledger.lot.unknown`, `ledger.quantity`, `ledger.too.few`, `ledger.held`, `ledger.too.many`,
-    ///     `ledger.reason`, `ledger.key.reused`, `ledger.hold.unknown`, `ledger.hold.other.lot`, `ledger.hold.ended`,
-    ///     `ledger.hold.less`, `ledger.hold.past`, `ledger.move.same`, `ledger.move.other.plant`, `ledger.lot.exists`,
-    ///     `ledger.item.unknown`, `ledger.seen.nothing` or `ledger.future`
+    ///     `ledger.reason`, `ledger.key.reused`, `ledger.hold.unknown`, `ledger.hold.other.lot`,
+    ///     `ledger.hold.ended`, `ledger.hold.less`, `ledger.hold.past`, `ledger.move.same`,
+    ///     `ledger.move.other.plant`, `ledger.lot.exists`, `ledger.item.unknown`, `ledger.seen.nothing` or
+    ///     `ledger.future`
     record Refused(Problem problem) implements LedgerResult {}
 }

@@ -64,7 +64,8 @@ class FollowingTest {
         try (Catalog.Following following = there.follow(told::add)) {
             CatalogRevision before = there.view().revision();
             ship(here, "a");
-            assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS)).isEqualTo(here.view().revision());
+            assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS))
+                    .isEqualTo(here.view().revision());
             assertThat(there.view().changesSince(before))
                     .extracting(CatalogView.Change::kind)
                     .containsExactly(CatalogView.Change.Kind.STOCK);
@@ -104,7 +105,8 @@ class FollowingTest {
                 assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS)).isNotNull();
                 assertThat(TestPostgres.cutConnections()).isPositive();
                 assertThat(ship(here, "after-" + round)).isInstanceOf(LedgerResult.Applied.class);
-                assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS)).isEqualTo(here.view().revision());
+                assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS))
+                        .isEqualTo(here.view().revision());
                 Thread.sleep(60); // until idle connections are looked at before they are used
                 assertThat(there.ledger().lot("T0001").orElseThrow().count()).isEqualTo(38 - 2 * round);
             }

@@ -35,8 +35,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/// The ledger under fire. `-Dbenchleaf.ledger.writers=64 -Dbenchleaf.ledger.operations=5000 -Dbenchleaf.ledger.kills=50`
-/// makes more of it.
+/// The ledger under fire. `-Dbenchleaf.ledger.writers=64 -Dbenchleaf.ledger.operations=5000
+/// -Dbenchleaf.ledger.kills=50` makes more of it.
 @ParameterizedClass
 @EnumSource(Engine.class)
 class LedgerUnderLoadTest {
@@ -203,7 +203,9 @@ class LedgerUnderLoadTest {
                     assertThat(catalog.ledger().record(again(lines, line.split(" ")[0])))
                             .isInstanceOf(LedgerResult.AlreadyApplied.class);
                 }
-                assertThat(catalog.view().revision()).as("a repeated entry changes nothing").isEqualTo(before);
+                assertThat(catalog.view().revision())
+                        .as("a repeated entry changes nothing")
+                        .isEqualTo(before);
                 assertThat(plantsOfImports(catalog) % LedgerWriter.PLANTS_OF_AN_IMPORT)
                         .as("an import is there as a whole or not at all")
                         .isZero();

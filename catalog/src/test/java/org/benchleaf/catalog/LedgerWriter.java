@@ -45,8 +45,8 @@ public final class LedgerWriter {
             LedgerEntry entry = events.next(prefix + "-" + number);
             if (catalog.ledger().record(entry) instanceof LedgerResult.Applied) {
                 events.applied(entry);
-                System.out.println(entry.key() + " " + entry.lot() + " " + entry.event().kind() + " "
-                        + entry.event().stated());
+                System.out.println(entry.key() + " " + entry.lot() + " "
+                        + entry.event().kind() + " " + entry.event().stated());
                 if (entry.event() instanceof StockEvent.Received) {
                     System.out.flush();
                 }

@@ -107,14 +107,18 @@ class StockLedgerTest {
     void setsAsideWhatIsHeldWithoutTakingItOutOfTheCount() {
         assertThat(record("T0001", new StockEvent.Held(8, Optional.empty()), "green acres"))
                 .isEqualTo(left(40, 8));
-        assertThat(stock().lots()).extracting(LotRecord::count, LotRecord::held, LotRecord::free)
+        assertThat(stock().lots())
+                .extracting(LotRecord::count, LotRecord::held, LotRecord::free)
                 .containsExactly(tuple(40, 8, 32));
         assertThat(stock().freeBy(item, THIS_WEEK)).isEqualTo(32);
         assertThat(stock().availability(item, THIS_WEEK)).isEqualTo(new Availability.InStock(32));
-        assertThat(record("T0001", new StockEvent.Released(3, "green acres"), "b")).isEqualTo(left(40, 5));
+        assertThat(record("T0001", new StockEvent.Released(3, "green acres"), "b"))
+                .isEqualTo(left(40, 5));
         assertThat(record("T0001", new StockEvent.Shipped(5, Optional.of("green acres")), "c"))
                 .isEqualTo(left(35, 0));
-        assertThat(catalog.ledger().hold("green acres")).as("nothing is left of it").isEmpty();
+        assertThat(catalog.ledger().hold("green acres"))
+                .as("nothing is left of it")
+                .isEmpty();
     }
 
     @Test
@@ -128,7 +132,9 @@ class StockLedgerTest {
         clock.pass(Duration.ofHours(2));
 
         assertThat(catalog.ledger().lot("T0001").orElseThrow().free()).isEqualTo(36);
-        assertThat(catalog.ledger().holds("T0001")).extracting(hold -> hold.key()).containsExactly("for good");
+        assertThat(catalog.ledger().holds("T0001"))
+                .extracting(hold -> hold.key())
+                .containsExactly("for good");
         assertThat(catalog.view().freedSince(before).plants()).containsExactly(item.plant());
         assertThat(catalog.view().freedSince(catalog.view().now()).plants()).isEmpty();
         assertThat(refusal(record("T0001", new StockEvent.Shipped(1, Optional.of("till five")), "b")))
@@ -144,8 +150,10 @@ class StockLedgerTest {
         record("T0001", new StockEvent.Held(35, Optional.empty()), "green acres");
         apply(lot("T0001", OCTOBER_GLORY, 40), lot("T0002", OCTOBER_GLORY, 1), lot("M1", RED_MAPLE, 3));
         assertThat(refusal(record("T0001", new StockEvent.Shipped(6), "a"))).isEqualTo("ledger.held");
-        assertThat(refusal(record("T0001", new StockEvent.Held(6, Optional.empty()), "b"))).isEqualTo("ledger.held");
-        assertThat(refusal(record("T0001", new StockEvent.Moved(6, "T0002"), "c"))).isEqualTo("ledger.held");
+        assertThat(refusal(record("T0001", new StockEvent.Held(6, Optional.empty()), "b")))
+                .isEqualTo("ledger.held");
+        assertThat(refusal(record("T0001", new StockEvent.Moved(6, "T0002"), "c")))
+                .isEqualTo("ledger.held");
         assertThat(refusal(record("T0001", new StockEvent.Shipped(41), "d"))).isEqualTo("ledger.too.few");
         assertThat(refusal(record("T0001", new StockEvent.Released(36, "green acres"), "e")))
                 .isEqualTo("ledger.hold.less");
@@ -177,8 +185,7 @@ class StockLedgerTest {
         CatalogRevision before = catalog.view().revision();
         assertThat(catalog.ledger().record(confirming)).isEqualTo(left(40, 0));
         assertThat(catalog.view().revision()).as("nothing is different").isEqualTo(before);
-        assertThat(catalog.ledger().record(confirming))
-                .isEqualTo(new LedgerResult.AlreadyApplied(new Balance(40, 0)));
+        assertThat(catalog.ledger().record(confirming)).isEqualTo(new LedgerResult.AlreadyApplied(new Balance(40, 0)));
     }
 
     @Test
@@ -192,8 +199,10 @@ class StockLedgerTest {
         assertThat(record("T0001", new StockEvent.Moved(9, "T0002"), "a"))
                 .isEqualTo(new LedgerResult.AlreadyApplied(new Balance(31, 0)));
         assertThat(refusal(record("T0001", new StockEvent.Moved(1, "M1"), "b"))).isEqualTo("ledger.move.other.plant");
-        assertThat(refusal(record("T0001", new StockEvent.Moved(1, "T0001"), "c"))).isEqualTo("ledger.move.same");
-        assertThat(refusal(record("T0001", new StockEvent.Moved(1, "T0404"), "d"))).isEqualTo("ledger.lot.unknown");
+        assertThat(refusal(record("T0001", new StockEvent.Moved(1, "T0001"), "c")))
+                .isEqualTo("ledger.move.same");
+        assertThat(refusal(record("T0001", new StockEvent.Moved(1, "T0404"), "d")))
+                .isEqualTo("ledger.lot.unknown");
     }
 
     @Test
@@ -211,7 +220,8 @@ class StockLedgerTest {
                         40,
                         Set.of(Condition.IN_BUD),
                         Optional.of(LocalDate.of(2026, 11, 24))));
-        assertThat(catalog.ledger().history("T0001", 9)).extracting(LedgerLine::kind, LedgerLine::detail)
+        assertThat(catalog.ledger().history("T0001", 9))
+                .extracting(LedgerLine::kind, LedgerLine::detail)
                 .as("an older look is written down and changes nothing")
                 .containsExactly(
                         tuple(LedgerKind.COUNTED, ""),
@@ -242,15 +252,12 @@ class StockLedgerTest {
                         new ItemOutlook.Coming(new YearWeek(2027, 14), 70, 95),
                         new ItemOutlook.Coming(new YearWeek(2027, 20), 5, 100));
         assertThat(outlook.seen())
-                .contains(new ItemOutlook.LastSeen(
-                        LocalDate.of(2026, 11, 20), "T0001", Set.of(Condition.FULL)));
+                .contains(new ItemOutlook.LastSeen(LocalDate.of(2026, 11, 20), "T0001", Set.of(Condition.FULL)));
     }
 
     private LedgerResult begin(String lot, int quantity, YearWeek ready, String key) {
         return record(
-                lot,
-                new StockEvent.Received(quantity, Optional.of(new NewLot(item, "H2-1", Optional.of(ready)))),
-                key);
+                lot, new StockEvent.Received(quantity, Optional.of(new NewLot(item, "H2-1", Optional.of(ready)))), key);
     }
 
     @Test
@@ -306,12 +313,7 @@ class StockLedgerTest {
                         record("T0001", new StockEvent.Received(LedgerKind.MOST), "g"),
                         catalog.ledger()
                                 .record(new LedgerEntry(
-                                        "T0001",
-                                        new StockEvent.Shipped(1),
-                                        "Ruth",
-                                        "",
-                                        "h",
-                                        Optional.of(inHours(1))))))
+                                        "T0001", new StockEvent.Shipped(1), "Ruth", "", "h", Optional.of(inHours(1))))))
                 .extracting(StockLedgerTest::refusal)
                 .containsExactly(
                         "ledger.lot.unknown",

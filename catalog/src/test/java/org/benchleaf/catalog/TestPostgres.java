@@ -35,7 +35,8 @@ public final class TestPostgres {
                 System.getProperty("os.name").equals("Linux")
                         && System.getProperty("os.arch").equals("amd64"),
                 "the tests bring binaries of PostgreSQL for Linux on amd64 only");
-        String schema = "t" + Integer.toHexString(folder.toAbsolutePath().toString().hashCode());
+        String schema =
+                "t" + Integer.toHexString(folder.toAbsolutePath().toString().hashCode());
         String url = Server.RUNNING.getJdbcUrl("postgres", "postgres");
         try (Connection connection = DriverManager.getConnection(url);
                 Statement statement = connection.createStatement()) {

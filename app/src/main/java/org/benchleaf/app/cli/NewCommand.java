@@ -47,8 +47,9 @@ final class NewCommand implements Callable<Integer> {
             names = "--database",
             paramLabel = "URL",
             defaultValue = "",
-            description = "a PostgreSQL server for the catalog, jdbc:postgresql://host/database; its password comes from"
-                    + " $BENCHLEAF_DATABASE_PASSWORD (default: a file in FOLDER)")
+            description =
+                    "a PostgreSQL server for the catalog, jdbc:postgresql://host/database; its password comes from"
+                            + " $BENCHLEAF_DATABASE_PASSWORD (default: a file in FOLDER)")
     @SuppressWarnings("NullAway.Init")
     private String database;
 
@@ -62,13 +63,7 @@ final class NewCommand implements Callable<Integer> {
         var address =
                 LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
         Settings settings = new Settings(
-                shop,
-                "",
-                address,
-                Locale.ENGLISH,
-                LengthStyle.IMPERIAL,
-                Optional.empty(),
-                Settings.database(database));
+                shop, "", address, Locale.ENGLISH, LengthStyle.IMPERIAL, Optional.empty(), Settings.database(database));
         Workspace workspace = new Workspace(folder);
         if (settings.database().isPresent() && !joins(workspace, settings)) {
             Catalog.create(workspace.catalog(settings), clock).close();

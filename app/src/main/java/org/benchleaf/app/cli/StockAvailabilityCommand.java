@@ -22,8 +22,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "availability",
         mixinStandardHelpOptions = true,
-        description = "What can be promised of a plant or item: free now, week by week ahead, and how it looked when last"
-                + " seen.")
+        description =
+                "What can be promised of a plant or item: free now, week by week ahead, and how it looked when last"
+                        + " seen.")
 final class StockAvailabilityCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;
@@ -76,11 +77,7 @@ final class StockAvailabilityCommand implements Callable<Integer> {
     }
 
     private void write(
-            Benchleaf benchleaf,
-            PlantRecord plant,
-            PlantStock stock,
-            List<ItemRecord> items,
-            Optional<YearWeek> week) {
+            Benchleaf benchleaf, PlantRecord plant, PlantStock stock, List<ItemRecord> items, Optional<YearWeek> week) {
         Wording wording = benchleaf.wording();
         StockWords stockWords = new StockWords(wording, clock.getZone());
         console.out().println(plant.name() + "  [" + plant.key() + "]");

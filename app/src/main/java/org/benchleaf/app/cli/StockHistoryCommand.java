@@ -11,6 +11,7 @@ import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.ledger.Hold;
 import org.benchleaf.catalog.ledger.LedgerLine;
 import org.benchleaf.catalog.model.LotRecord;
+import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.content.Wording;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.PlantKey;
@@ -70,11 +71,12 @@ final class StockHistoryCommand implements Callable<Integer> {
         StockWords words = new StockWords(wording, clock.getZone());
         PrintWriter out = console.out();
         PlantKey plant = found.item().plant();
-        String size = benchleaf.catalog().stock(List.of(plant)).get(plant).items().stream()
-                .filter(item -> item.key().equals(found.item()))
-                .map(item -> wording.size(item.size(), item.form()))
-                .findFirst()
-                .orElse("");
+        String size =
+                benchleaf.catalog().stock(List.of(plant)).getOrDefault(plant, PlantStock.none(plant)).items().stream()
+                        .filter(item -> item.key().equals(found.item()))
+                        .map(item -> wording.size(item.size(), item.form()))
+                        .findFirst()
+                        .orElse("");
         out.println(wording.text(
                 "ledger.history",
                 Map.of(

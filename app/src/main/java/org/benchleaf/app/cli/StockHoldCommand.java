@@ -23,7 +23,8 @@ final class StockHoldCommand extends EntryCommand {
     @Option(
             names = "--until",
             paramLabel = "TIME",
-            description = "free again after it without another word: 2026-12-01 or 2026-12-01T17:00 (default: until released)")
+            description =
+                    "free again after it without another word: 2026-12-01 or 2026-12-01T17:00 (default: until released)")
     private Optional<String> until = Optional.empty();
 
     StockHoldCommand(Console console, Clock clock) {

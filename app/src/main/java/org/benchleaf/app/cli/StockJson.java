@@ -90,7 +90,12 @@ final class StockJson {
     }
 
     String availability(
-            PlantRecord plant, PlantStock stock, List<ItemRecord> items, Optional<YearWeek> by, YearWeek week, Instant now) {
+            PlantRecord plant,
+            PlantStock stock,
+            List<ItemRecord> items,
+            Optional<YearWeek> by,
+            YearWeek week,
+            Instant now) {
         ObjectNode root = mapper.createObjectNode();
         root.put("plant", plant.key().text());
         root.put("name", plant.name().toString());

@@ -6,10 +6,7 @@ import org.benchleaf.catalog.ledger.StockEvent;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "lose",
-        mixinStandardHelpOptions = true,
-        description = "So many died, were broken or stolen.")
+@Command(name = "lose", mixinStandardHelpOptions = true, description = "So many died, were broken or stolen.")
 final class StockLoseCommand extends EntryCommand {
     @Parameters(index = "0", paramLabel = "LOT", description = "the lot's number")
     @SuppressWarnings("NullAway.Init")

@@ -12,7 +12,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "move",
         mixinStandardHelpOptions = true,
-        description = "So many went over to another lot of the plant (NUMBER and --to), or the whole lot to another place (--place).")
+        description =
+                "So many went over to another lot of the plant (NUMBER and --to), or the whole lot to another place (--place).")
 final class StockMoveCommand extends EntryCommand {
     @Parameters(index = "0", paramLabel = "LOT", description = "the lot's number")
     @SuppressWarnings("NullAway.Init")

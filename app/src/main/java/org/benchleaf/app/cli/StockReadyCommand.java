@@ -8,10 +8,7 @@ import org.benchleaf.shared.measure.YearWeek;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "ready",
-        mixinStandardHelpOptions = true,
-        description = "The lot can be taken from another week on.")
+@Command(name = "ready", mixinStandardHelpOptions = true, description = "The lot can be taken from another week on.")
 final class StockReadyCommand extends EntryCommand {
     @Parameters(index = "0", paramLabel = "LOT", description = "the lot's number")
     @SuppressWarnings("NullAway.Init")
@@ -32,6 +29,8 @@ final class StockReadyCommand extends EntryCommand {
 
     /// @return empty for `now`
     static Optional<YearWeek> week(String text) {
-        return text.strip().equalsIgnoreCase("now") ? Optional.empty() : Optional.of(Readings.read(YearWeek.read(text)));
+        return text.strip().equalsIgnoreCase("now")
+                ? Optional.empty()
+                : Optional.of(Readings.read(YearWeek.read(text)));
     }
 }

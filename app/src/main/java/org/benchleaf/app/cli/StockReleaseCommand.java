@@ -10,12 +10,12 @@ import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "release",
-        mixinStandardHelpOptions = true,
-        description = "So many of a hold are free again.")
+@Command(name = "release", mixinStandardHelpOptions = true, description = "So many of a hold are free again.")
 final class StockReleaseCommand extends EntryCommand {
-    @Parameters(index = "0", paramLabel = "HOLD", description = "what the hold is called: the key of the entry that made it")
+    @Parameters(
+            index = "0",
+            paramLabel = "HOLD",
+            description = "what the hold is called: the key of the entry that made it")
     @SuppressWarnings("NullAway.Init")
     private String hold;
 

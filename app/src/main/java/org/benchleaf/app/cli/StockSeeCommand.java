@@ -11,10 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "see",
-        mixinStandardHelpOptions = true,
-        description = "The lot looked so.")
+@Command(name = "see", mixinStandardHelpOptions = true, description = "The lot looked so.")
 final class StockSeeCommand extends EntryCommand {
     @Parameters(index = "0", paramLabel = "LOT", description = "the lot's number")
     @SuppressWarnings("NullAway.Init")

@@ -16,6 +16,7 @@ import org.benchleaf.catalog.ledger.LedgerEntry;
 import org.benchleaf.catalog.ledger.LedgerLine;
 import org.benchleaf.catalog.ledger.StockEvent;
 import org.benchleaf.catalog.model.ItemOutlook;
+import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.content.Wording;
 import org.benchleaf.shared.measure.YearWeek;
 
@@ -49,7 +50,9 @@ final class StockWords {
         if (lot.held() > lot.count()) {
             lines.add(words.text("ledger.short", Map.of("short", words.count(lot.held() - lot.count()))));
         }
-        lines.add(words.text("ledger.called", Map.of("key", entry.key())));
+        lines.add(words.text(
+                entry.event() instanceof StockEvent.Held ? "ledger.called.hold" : "ledger.called",
+                Map.of("key", entry.key())));
         return lines;
     }
 
@@ -64,12 +67,14 @@ final class StockWords {
         String kind = "ledger.what." + event.kind().name();
         String stated = words.count(event.stated());
         return switch (event) {
-            case StockEvent.Held held when held.until().isPresent() ->
+            case StockEvent.Held held
+            when held.until().isPresent() ->
                 words.text(
                         kind + ".until",
                         Map.of("stated", stated, "until", time(held.until().get())));
             case StockEvent.Released released -> words.text(kind, Map.of("stated", stated, "hold", released.hold()));
-            case StockEvent.Shipped shipped when shipped.hold().isPresent() ->
+            case StockEvent.Shipped shipped
+            when shipped.hold().isPresent() ->
                 words.text(
                         kind + ".hold",
                         Map.of("stated", stated, "hold", shipped.hold().get()));
@@ -103,7 +108,7 @@ final class StockWords {
         Map<String, String> values = new HashMap<>(Map.of("stated", words.count(line.stated())));
         values.put("hold", line.hold().orElse(""));
         values.put("other", line.otherLot().orElse(""));
-        values.put("detail", line.detail());
+        values.put("detail", line.kind() == LedgerKind.READY ? week(line.detail()) : line.detail());
         values.put("until", line.until().map(this::time).orElse(""));
         return switch (line.kind()) {
             case HELD -> words.text(line.until().isPresent() ? kind + ".until" : kind, values);
@@ -117,13 +122,17 @@ final class StockWords {
         };
     }
 
+    private String week(String text) {
+        return YearWeek.read(text).toOptional().map(words::week).orElse(text);
+    }
+
     String hold(Hold hold) {
         Map<String, String> values = new HashMap<>(Map.of("count", words.count(hold.quantity())));
         values.put("who", hold.who());
-        values.put("why", hold.why());
         values.put("key", hold.key());
         values.put("until", hold.until().map(this::time).orElse(""));
-        return words.text(hold.until().isPresent() ? "ledger.hold" : "ledger.hold.open", values);
+        String text = words.text(hold.until().isPresent() ? "ledger.hold" : "ledger.hold.open", values);
+        return hold.why().isBlank() ? text : words.text("ledger.hold.why", Map.of("hold", text, "why", hold.why()));
     }
 
     /// What can be promised of an item, line by line.
@@ -135,7 +144,8 @@ final class StockWords {
         lines.add(
                 outlook.held() == 0
                         ? free
-                        : free + words.text("list.comma")
+                        : free
+                                + words.text("list.comma")
                                 + words.text(
                                         "outlook.held",
                                         Map.of(
@@ -149,9 +159,8 @@ final class StockWords {
                             "week", words.week(coming.week()),
                             "total", words.count(coming.total()))));
         }
-        by.ifPresent(count -> lines.add(words.text(
-                "outlook.by",
-                Map.of("count", words.count(count), "week", words.week(week.orElseThrow())))));
+        by.ifPresent(count -> lines.add(
+                words.text("outlook.by", Map.of("count", words.count(count), "week", words.week(week.orElseThrow())))));
         outlook.seen()
                 .ifPresent(seen -> lines.add(words.text(
                         "outlook.seen",

@@ -196,7 +196,9 @@ public final class SheetAssembler {
                     item.price(),
                     outlook.seen().map(SheetAssembler::seen).orElse(List.of()),
                     outlook.seen().map(ItemOutlook.LastSeen::day),
-                    outlook.free() == 0 ? Optional.empty() : outlook.coming().stream().findFirst().map(SheetAssembler::next)));
+                    outlook.free() == 0
+                            ? Optional.empty()
+                            : outlook.coming().stream().findFirst().map(SheetAssembler::next)));
         }
         return new StockBlock(asOf, lines);
     }

@@ -44,8 +44,7 @@ final class PlantList {
             made = last;
         }
         String shop = MessagePage.escaped(benchleaf.settings().shopName());
-        String asOf = MessagePage.escaped(
-                wording.text("stock.as-of", Map.of("when", wording.time(benchleaf.now()))));
+        String asOf = MessagePage.escaped(wording.text("stock.as-of", Map.of("when", wording.time(benchleaf.now()))));
         return HEAD.formatted(shop, last.plants(), asOf) + last.rows() + "</ul></body></html>\n";
     }
 

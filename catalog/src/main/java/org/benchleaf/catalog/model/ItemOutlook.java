@@ -19,8 +19,7 @@ import org.benchleaf.shared.stock.Condition;
 /// @param free how many can be promised now
 /// @param coming what more can be promised later, week by week
 /// @param seen the latest look at any of its lots that have plants
-public record ItemOutlook(
-        ItemKey item, int count, int held, int free, List<Coming> coming, Optional<LastSeen> seen) {
+public record ItemOutlook(ItemKey item, int count, int held, int free, List<Coming> coming, Optional<LastSeen> seen) {
     public ItemOutlook {
         coming = List.copyOf(coming);
     }
@@ -68,8 +67,8 @@ public record ItemOutlook(
                 .flatMap(lot -> lot.seenOn().stream().map(day -> new Look(day, lot)))
                 .max(Comparator.comparing(Look::day)
                         .thenComparing(look -> look.lot().count()))
-                .map(look -> new LastSeen(
-                        look.day(), look.lot().lot(), look.lot().conditions()));
+                .map(look ->
+                        new LastSeen(look.day(), look.lot().lot(), look.lot().conditions()));
     }
 
     private record Look(LocalDate day, LotRecord lot) {}

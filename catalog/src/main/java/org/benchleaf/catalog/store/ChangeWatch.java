@@ -7,8 +7,8 @@ import org.benchleaf.catalog.CatalogException;
 import org.benchleaf.catalog.CatalogRevision;
 import org.jspecify.annotations.Nullable;
 
-/// Looks at the catalog's state again and again, at once when there is a hint and else twice a second, and tells when it
-/// is another one. A database that is gone for a while only makes it wait.
+/// Looks at the catalog's state again and again, at once when there is a hint and else twice a second, and tells
+/// when it is another one. A database that is gone for a while only makes it wait.
 public final class ChangeWatch implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(ChangeWatch.class.getName());
     private static final Duration LONGEST = Duration.ofMillis(400);

@@ -94,7 +94,8 @@ final class Database implements AutoCloseable {
         });
     }
 
-    /// A connection whose transaction has begun. One that was lost while idle is replaced: nothing was done on it yet.
+    /// A connection whose transaction has begun. One that was lost while idle is replaced: nothing was done on it
+    /// yet.
     private Connection begun(Connections connections) throws SQLException {
         for (int attempt = 1; true; attempt++) {
             Connection connection = connections.lend();

@@ -35,8 +35,8 @@ interface Dialect {
     /// A migration's text with `${strict}` and `${clustered}` put into the database's own words.
     String words(String migration);
 
-    /// An aggregate that joins a text of many rows, in no promised order: one long text crosses into Java much faster
-    /// than many short ones.
+    /// An aggregate that joins a text of many rows, in no promised order: one long text crosses into Java much
+    /// faster than many short ones.
     ///
     /// @param text an SQL expression
     /// @param between one character

@@ -33,8 +33,8 @@ final class LedgerBook {
     }
 
     static LedgerBook open(Session session, List<LedgerEntry> entries, Instant now) throws SQLException {
-        Map<String, LedgerRow.Said> earlier =
-                LedgerReader.said(session, entries.stream().map(LedgerEntry::key).toList());
+        Map<String, LedgerRow.Said> earlier = LedgerReader.said(
+                session, entries.stream().map(LedgerEntry::key).toList());
         return new LedgerBook(now, LotShelf.read(session, entries, now), new HashMap<>(earlier));
     }
 
@@ -78,13 +78,9 @@ final class LedgerBook {
         }
         Optional<LotState> lot = lots.find(entry.lot());
         if (event instanceof StockEvent.Received(int stated, Optional<NewLot> begun) && begun.isPresent()) {
-            return lot.isPresent()
-                    ? Optional.of(refused("ledger.lot.exists", entry.lot()))
-                    : begin(entry, begun.get());
+            return lot.isPresent() ? Optional.of(refused("ledger.lot.exists", entry.lot())) : begin(entry, begun.get());
         }
-        return lot.isEmpty()
-                ? Optional.of(refused("ledger.lot.unknown", entry.lot()))
-                : judge(entry, event, lot.get());
+        return lot.isEmpty() ? Optional.of(refused("ledger.lot.unknown", entry.lot())) : judge(entry, event, lot.get());
     }
 
     private Optional<Refusal> begin(LedgerEntry entry, NewLot begun) {
@@ -190,9 +186,10 @@ final class LedgerBook {
     private Optional<Refusal> taken(String hold, LotState lot, int stated) {
         int left = lot.leftOf(hold);
         if (left == 0) {
-            return Optional.of(lots.holdIsElsewhere(hold)
-                    ? refused("ledger.hold.other.lot", hold).with("lot", lot.lot())
-                    : refused("ledger.hold.unknown", hold));
+            return Optional.of(
+                    lots.holdIsElsewhere(hold)
+                            ? refused("ledger.hold.other.lot", hold).with("lot", lot.lot())
+                            : refused("ledger.hold.unknown", hold));
         }
         if (stated > left) {
             return Optional.of(refused("ledger.hold.less", Integer.toString(stated))

@@ -5,9 +5,10 @@ import java.time.Instant;
 
 /// Appends entries to the ledger; the lot's count is changed beside it, in the same transaction.
 final class LedgerEntries implements AutoCloseable {
-    private static final String ENTRY = "INSERT INTO ledger (entry, lot, kind, quantity, stated, held, hold, held_until,"
-            + " other_lot, detail, happened_at, entered_at, who, why, idempotency_key)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    private static final String ENTRY =
+            "INSERT INTO ledger (entry, lot, kind, quantity, stated, held, hold, held_until,"
+                    + " other_lot, detail, happened_at, entered_at, who, why, idempotency_key)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
     private final Batch batch;
     private final Instant now;

@@ -19,8 +19,7 @@ import org.benchleaf.shared.measure.YearWeek;
 /// @param held what it adds to its hold
 /// @param happenedAt when it happened
 /// @param key empty only for the other half of a move
-record LedgerRow(
-        Said said, int change, int held, Instant happenedAt, String who, String why, Optional<String> key) {
+record LedgerRow(Said said, int change, int held, Instant happenedAt, String who, String why, Optional<String> key) {
     /// What an entry says, whoever says it and whatever came of it.
     ///
     /// @param hold the key of the hold it makes, uses up or gives back
@@ -36,8 +35,7 @@ record LedgerRow(
 
     /// A count found by an import, or put back by its undo.
     static LedgerRow counted(String lot, int change, int found, Instant now, String who, String why, String key) {
-        Said said = new Said(
-                lot, LedgerKind.COUNTED, found, Optional.empty(), Optional.empty(), Optional.empty(), "");
+        Said said = new Said(lot, LedgerKind.COUNTED, found, Optional.empty(), Optional.empty(), Optional.empty(), "");
         return new LedgerRow(said, change, 0, now, who, why, Optional.of(key));
     }
 
@@ -81,10 +79,9 @@ record LedgerRow(
             case StockEvent.Shipped shipped -> shipped.hold();
             default -> Optional.empty();
         };
-        Optional<String> until = event instanceof StockEvent.Held held ? held.until().map(LedgerRow::moment)
-                : Optional.empty();
-        Optional<String> other =
-                event instanceof StockEvent.Moved moved ? Optional.of(moved.to()) : Optional.empty();
+        Optional<String> until =
+                event instanceof StockEvent.Held held ? held.until().map(LedgerRow::moment) : Optional.empty();
+        Optional<String> other = event instanceof StockEvent.Moved moved ? Optional.of(moved.to()) : Optional.empty();
         return new Said(entry.lot(), event.kind(), event.stated(), hold, until, other, detail(event));
     }
 
@@ -93,7 +90,8 @@ record LedgerRow(
             case StockEvent.Placed placed -> placed.place();
             case StockEvent.Ready ready -> ready.week().map(YearWeek::toString).orElse("");
             case StockEvent.Seen seen -> seen.day() + " " + Term.write(seen.conditions());
-            case StockEvent.Received received -> received.newLot().map(LedgerRow::begun).orElse("");
+            case StockEvent.Received received ->
+                received.newLot().map(LedgerRow::begun).orElse("");
             default -> "";
         };
     }

@@ -14,6 +14,7 @@ import org.benchleaf.catalog.ledger.LedgerEntry;
 import org.benchleaf.catalog.ledger.NewLot;
 import org.benchleaf.catalog.ledger.StockEvent;
 import org.benchleaf.shared.code.ItemKey;
+import org.jspecify.annotations.Nullable;
 
 /// The lots that the entries of one transaction speak of: read once, changed in memory, written once.
 final class LotShelf {
@@ -56,7 +57,8 @@ final class LotShelf {
             switch (entry.event()) {
                 case StockEvent.Moved moved -> numbers.add(moved.to());
                 case StockEvent.Received received ->
-                    received.newLot().ifPresent(lot -> plants.add(lot.item().plant().text()));
+                    received.newLot()
+                            .ifPresent(lot -> plants.add(lot.item().plant().text()));
                 case StockEvent.Released released -> holds.add(released.hold());
                 case StockEvent.Shipped shipped -> shipped.hold().ifPresent(holds::add);
                 default -> {}
@@ -94,9 +96,7 @@ final class LotShelf {
         Rows.forEach(session, HOLDS, lots.keySet(), row -> {
             LotState lot = lots.get(row.getString(2));
             if (lot != null) {
-                lot.known(
-                        row.getString(1),
-                        new LotState.Held(row.getInt(3), Optional.ofNullable(row.getString(4))));
+                lot.known(row.getString(1), new LotState.Held(row.getInt(3), Optional.ofNullable(row.getString(4))));
             }
         });
     }
@@ -150,11 +150,18 @@ final class LotShelf {
                 Batch begin = new Batch(session, BEGIN)) {
             for (LotState lot : lots.values()) {
                 if (lot.isDifferent()) {
-                    Object[] values = lot.columns();
+                    @Nullable Object[] values = lot.columns();
                     if (lot.isNew()) {
                         begin.add(
-                                values[0], values[1], values[2], values[3], values[4], revision, lot.lot(),
-                                lot.plant(), lot.item());
+                                values[0],
+                                values[1],
+                                values[2],
+                                values[3],
+                                values[4],
+                                revision,
+                                lot.lot(),
+                                lot.plant(),
+                                lot.item());
                     } else {
                         change.add(values[0], values[1], values[2], values[3], values[4], revision, lot.lot());
                     }
@@ -173,7 +180,12 @@ final class LotShelf {
                     if (hold.left() == 0) {
                         remove.add(key);
                     } else {
-                        write.add(key, lot.lot(), lot.plant(), hold.left(), hold.until().orElse(null));
+                        write.add(
+                                key,
+                                lot.lot(),
+                                lot.plant(),
+                                hold.left(),
+                                hold.until().orElse(null));
                     }
                 }
             }

@@ -83,7 +83,8 @@ final class LotState {
     }
 
     /// Its columns in the order of [LotShelf].
-    @Nullable Object[] columns() {
+    @Nullable
+    Object[] columns() {
         return new @Nullable Object[] {count, place, ready, conditions, seenOn};
     }
 

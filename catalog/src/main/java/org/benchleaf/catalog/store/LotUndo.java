@@ -80,8 +80,8 @@ final class LotUndo {
         int count = number(found.get(COUNT));
         int earlier = change.before().map(before -> number(before.get(COUNT))).orElse(0);
         if (counted && earlier != count) {
-            entries.add(LedgerRow.counted(
-                    lot, earlier - count, earlier, now, "undo", file, "undo:" + number + ":" + lot));
+            entries.add(
+                    LedgerRow.counted(lot, earlier - count, earlier, now, "undo", file, "undo:" + number + ":" + lot));
         }
         int onHand = counted ? earlier : count;
         if (change.before().isEmpty()) {

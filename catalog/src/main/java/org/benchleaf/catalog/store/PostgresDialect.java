@@ -129,7 +129,8 @@ record PostgresDialect(CatalogLocation.OnServer server, Duration patience) imple
     /// Whole numbers are long ones, and texts sort by their bytes, as in SQLite.
     @Override
     public String words(String migration) {
-        return migration.replace("${strict}", "")
+        return migration
+                .replace("${strict}", "")
                 .replace("${clustered}", "")
                 .replaceAll("\\bINTEGER\\b", "BIGINT")
                 .replaceAll("\\bTEXT\\b", "TEXT COLLATE \"C\"");

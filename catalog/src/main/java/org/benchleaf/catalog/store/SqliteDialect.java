@@ -17,8 +17,8 @@ import org.sqlite.SQLiteOpenMode;
 
 /// A catalog in one file of SQLite.
 ///
-/// The write-ahead log lets readers go on while one writes. `synchronous=FULL` makes a commit wait for the disk: with
-/// NORMAL a power cut takes back commits that were already acknowledged.
+/// The write-ahead log lets readers go on while one writes. `synchronous=FULL` makes a commit wait for the disk:
+/// with NORMAL a power cut takes back commits that were already acknowledged.
 ///
 /// @param file the database
 /// @param create whether it may be made

@@ -78,10 +78,7 @@ final class StockReader {
         return new Freed(
                 now,
                 Set.copyOf(session.list(
-                        ENDED,
-                        row -> new PlantKey(row.getString(1)),
-                        LedgerRow.moment(since),
-                        LedgerRow.moment(now))));
+                        ENDED, row -> new PlantKey(row.getString(1)), LedgerRow.moment(since), LedgerRow.moment(now))));
     }
 
     private Map<String, Integer> held(Session session, Collection<PlantKey> plants) throws SQLException {

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.benchleaf.shared.Problem;
 
-/// Looks through the whole catalog for what must never be: damage, counts and holds that are not their entries' sum, facts that
-/// cannot be read, attributes without exactly one chosen fact.
+/// Looks through the whole catalog for what must never be: damage, counts and holds that are not their entries'
+/// sum, facts that cannot be read, attributes without exactly one chosen fact.
 record StoreCheck(Dialect dialect) {
     private static final String COUNTS = "SELECT l.lot, l.on_hand, COALESCE(SUM(e.quantity), 0) AS entries FROM lot l"
             + " LEFT JOIN ledger e ON e.lot = l.lot GROUP BY l.lot, l.on_hand"

@@ -74,8 +74,7 @@ final class StockColumns {
         int size = shared.sizes.give(record.size());
         for (LotRecord lot : stock.lots()) {
             if (lot.item().equals(record.key())) {
-                lots.put(
-                        end++, item, size, lot.ready().map(StockColumns::week).orElse(0), lot.free(), price, currency);
+                lots.put(end++, item, size, lot.ready().map(StockColumns::week).orElse(0), lot.free(), price, currency);
             }
         }
         if (end == start) {
