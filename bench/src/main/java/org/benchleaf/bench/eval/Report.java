@@ -87,8 +87,7 @@ final class Report {
 
     /// The plants that a row of the table is about: a genus, or the species of a group within it.
     private static Stream<Taxon> meant(Map<String, String> row) {
-        return Arrays.stream(Cells.of(row, "meant").split("\\|"))
-                .flatMap(name -> Taxon.of(name).stream());
+        return Arrays.stream(Cells.of(row, "meant").split("\\|")).flatMap(name -> Taxon.of(name).stream());
     }
 
     private static String[] months() {

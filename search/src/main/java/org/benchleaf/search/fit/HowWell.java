@@ -38,7 +38,8 @@ final class HowWell {
             case Wish.OfForm(var forms) -> clearly(forms, facts);
             case Wish.Feeds(var wildlife) ->
                 feeds(wildlife, facts.value(Attributes.WILDLIFE).orElse(Set.of()));
-            case Wish.ServesAs(var use) -> serves(use, facts.value(Attributes.USES).orElse(Set.of()));
+            case Wish.ServesAs(var use) ->
+                serves(use, facts.value(Attributes.USES).orElse(Set.of()));
             case Wish.Shows shows -> Showing.hundredths(shows, facts);
             default -> 0;
         };
