@@ -16,8 +16,10 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.OriginalFinder;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.ReferencePlants;
 import org.benchleaf.app.service.Relatives;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
@@ -37,6 +39,7 @@ import org.benchleaf.render.WebPages;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.names.NameIndex;
+import org.benchleaf.search.substitute.SubstituteFinder;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.PostalZones;
 import org.benchleaf.search.need.Vocabulary;
@@ -155,6 +158,21 @@ public final class Benchleaf implements AutoCloseable {
 
     public PlantFinder plantFinder() {
         return new PlantFinder(catalog.view(), catalog::names, this::names);
+    }
+
+    /// Finds the plant that is to be replaced, grown here or not.
+    public OriginalFinder originals() {
+        return new OriginalFinder(catalog.view(), plantFinder(), this::names, this::references);
+    }
+
+    /// Plants that are known and not grown here.
+    public ReferencePlants references() {
+        return ReferencePlants.read(workspace.referenceFile());
+    }
+
+    /// Finds what takes a plant's place.
+    public SubstituteFinder substitutes() {
+        return new SubstituteFinder(catalog.view(), index());
     }
 
     public SheetAssembler sheets() {

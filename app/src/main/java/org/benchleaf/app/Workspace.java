@@ -55,6 +55,11 @@ public record Workspace(Path folder) {
         return folder.resolve("postal-zones.csv");
     }
 
+    /// Plants that customers ask for and the shop does not grow, when it has a list of them.
+    public Path referenceFile() {
+        return folder.resolve("reference.csv");
+    }
+
     public Path indexFolder() {
         return folder.resolve("index");
     }

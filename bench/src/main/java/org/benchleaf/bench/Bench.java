@@ -4,16 +4,23 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import org.benchleaf.bench.eval.Evaluation;
+import org.benchleaf.bench.eval.SubstituteEvaluation;
 
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
-    private static final String USAGE = "needs N, names N, engines N, cards N, labels N or evaluate [TAXA.csv]";
+    private static final String USAGE = "needs N, names N, engines N, cards N, labels N,"
+            + " substitutes N, evaluate [TAXA.csv] or evaluate-substitutes [TAXA.csv]";
 
     private Bench() {}
 
     public static void main(String[] arguments) throws IOException {
         if (arguments.length >= 1 && arguments[0].equals("evaluate")) {
             Evaluation.run(Arrays.stream(arguments).skip(1).findFirst().map(Path::of), System.out);
+            return;
+        }
+        if (arguments.length >= 1 && arguments[0].equals("evaluate-substitutes")) {
+            SubstituteEvaluation.run(
+                    Arrays.stream(arguments).skip(1).findFirst().map(Path::of), System.out);
             return;
         }
         if (arguments.length != 2) {
@@ -23,6 +30,7 @@ public final class Bench {
         switch (arguments[0]) {
             case "needs" -> NeedBench.run(count, System.out);
             case "names" -> NamesBench.run(count, System.out);
+            case "substitutes" -> SubstituteBench.run(count, System.out);
             case "engines" -> EngineBench.run(count, System.out);
             case "cards" -> PrintBench.cards(count, System.out);
             case "labels" -> PrintBench.labels(count, System.out);

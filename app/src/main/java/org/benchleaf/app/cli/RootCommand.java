@@ -42,6 +42,7 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new PlantCommand(console, clock));
         command.addSubcommand(new NameCommand(console, clock));
         command.addSubcommand(new RulesCommand(console, clock));
+        command.addSubcommand(new SubstitutesCommand(console, clock));
         command.addSubcommand(PrintCommand.commandLine(console, clock));
         command.addSubcommand(new ServeCommand(console, clock));
         command.setUsageHelpAutoWidth(true);

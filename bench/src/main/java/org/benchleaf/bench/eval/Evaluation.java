@@ -16,6 +16,7 @@ import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
@@ -32,6 +33,13 @@ public final class Evaluation {
 
     /// @param taxa a table of landscape taxa, when there is one
     public static void run(Optional<Path> taxa, PrintStream out) throws IOException {
+        try (Benchleaf benchleaf = open(taxa)) {
+            new Report(benchleaf, out).write(taxa.isPresent());
+        }
+    }
+
+    /// A shop of its own with the demo nursery, its sale rules and, when given, landscape taxa.
+    static Benchleaf open(Optional<Path> taxa) throws IOException {
         Path folder = Files.createTempDirectory("benchleaf-evaluation").resolve("shop");
         Workspace workspace = Workspace.create(
                 folder,
@@ -39,10 +47,13 @@ public final class Evaluation {
                         "Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
         try (Catalog catalog = Catalog.create(workspace.database())) {
             load(new ImportService(catalog, new MapShelf(workspace.mapsFolder())), taxa);
+            for (String file : DemoCatalog.ruleFiles()) {
+                try (InputStream content = DemoCatalog.open(file)) {
+                    catalog.load(SaleRuleService.read(file.substring(file.indexOf('/') + 1), content.readAllBytes()));
+                }
+            }
         }
-        try (Benchleaf benchleaf = Benchleaf.open(folder, NOVEMBER)) {
-            new Report(benchleaf, out).write(taxa.isPresent());
-        }
+        return Benchleaf.open(folder, NOVEMBER);
     }
 
     private static void load(ImportService imports, Optional<Path> taxa) throws IOException {

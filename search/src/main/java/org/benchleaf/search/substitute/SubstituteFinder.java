@@ -1,0 +1,166 @@
+package org.benchleaf.search.substitute;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.Match;
+import org.benchleaf.search.fit.Fit;
+import org.benchleaf.search.fit.FitJudge;
+import org.benchleaf.search.index.Named;
+import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.index.Proposal;
+import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.rule.SaleVerdict;
+
+/// Finds what can take a plant's place: its role becomes a need, the index ranks all plants for it, and the best are
+/// read from the catalog, judged and compared. Safe for many threads.
+public final class SubstituteFinder {
+    /// Plants are read so many at a time, until enough of each group are found.
+    private static final int AT_ONCE = 12;
+
+    private static final int FARTHEST = 400;
+    /// Sisters looked at: a species has seldom more.
+    private static final int MOST_KIN = 60;
+
+    private final CatalogView catalog;
+    private final PlantIndex index;
+    private final Troubles troubles = Troubles.builtIn();
+    private final FitJudge judge = new FitJudge();
+
+    public SubstituteFinder(CatalogView catalog, PlantIndex index) {
+        this.catalog = catalog;
+        this.index = index;
+    }
+
+    /// The best substitutes. Never among them: what the sale rules bar from the place, what is known not to be hardy
+    /// at
+    /// the site asked for, what cannot be had, and, in the place of a plant that is unwelcome somewhere, another one
+    /// that
+    /// is.
+    public SubstituteAnswer find(SubstituteQuery query) {
+        index.freshen();
+        List<PlantKey> kin = kin(query.original());
+        boolean grown = catalog.stock(kin).values().stream()
+                .anyMatch(stock -> !stock.items().isEmpty());
+        Role role = RoleReader.read(query.original(), query.purpose(), grown);
+        Need need = RoleNeed.of(query, role);
+        Proposal proposal = index.propose(need, "", Set.of(), query.now(), Math.min(FARTHEST, 24 * query.limit() + 60));
+        PlantKey originalKey = query.original().key();
+        PlantStock usual = catalog.stock(List.of(originalKey)).getOrDefault(originalKey, PlantStock.none(originalKey));
+        Search search = new Search(query, role, need, usual);
+        search.look(kin);
+        List<PlantKey> others = new ArrayList<>(proposal.best());
+        others.removeAll(new HashSet<>(kin));
+        for (int from = 0; from < others.size() && !search.hasEnough(); from += AT_ONCE) {
+            search.look(others.subList(from, Math.min(others.size(), from + AT_ONCE)));
+        }
+        return search.answer(proposal);
+    }
+
+    /// Plants of the same species, by the words of their names.
+    private List<PlantKey> kin(PlantRecord original) {
+        List<String> words = new ArrayList<>(List.of(fold(original.name().genus())));
+        original.name().species().ifPresent(species -> words.addAll(List.of(fold(species.text()).split("-"))));
+        return index.withWords(words, MOST_KIN).stream().map(Named::plant).toList();
+    }
+
+    private static String fold(String latin) {
+        return latin.toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /// One search under way.
+    private final class Search {
+        private final SubstituteQuery query;
+        private final Role role;
+        private final Need need;
+        private final PlantStock usual;
+        private final List<Substitute> found = new ArrayList<>();
+        private final List<PlantRecord> passedOver = new ArrayList<>();
+        private final Set<String> species = new HashSet<>();
+
+        Search(SubstituteQuery query, Role role, Need need, PlantStock usual) {
+            this.query = query;
+            this.role = role;
+            this.need = need;
+            this.usual = usual;
+        }
+
+        /// Reads, judges and compares some plants, and keeps those that will do.
+        void look(List<PlantKey> keys) {
+            Set<PlantKey> wanted = new LinkedHashSet<>(keys);
+            wanted.remove(query.original().key());
+            Map<PlantKey, PlantRecord> plants = catalog.plants(wanted);
+            Map<PlantKey, PlantStock> stocks = catalog.stock(wanted);
+            List<Match> matches = new ArrayList<>();
+            for (PlantRecord plant : plants.values()) {
+                PlantStock stock = stocks.getOrDefault(plant.key(), PlantStock.none(plant.key()));
+                Fit fit = judge.fit(need, plant, stock, query.now());
+                boolean same = plant.name().equals(query.original().name());
+                if (fit.answers() && !plant.retired() && !same) {
+                    matches.add(new Match(plant, stock, fit));
+                }
+            }
+            matches.sort(Comparator.comparing(Match::fit));
+            matches.forEach(this::take);
+        }
+
+        private void take(Match match) {
+            PlantRecord plant = match.plant();
+            Kin kin = Kin.of(query.original(), plant);
+            if (role.unwelcome() && Welcome.isUnwelcome(plant.facts())) {
+                passedOver.add(plant);
+                return;
+            }
+            // of another species the best one stands for all
+            if (kin != Kin.OTHER_SPECIES || species.add(Kin.species(plant.name()))) {
+                found.add(substitute(match, kin));
+            }
+        }
+
+        private Substitute substitute(Match match, Kin kin) {
+            PlantRecord plant = match.plant();
+            Optional<SaleVerdict> sale = query.shipment().flatMap(to -> plant.facts()
+                    .value(Attributes.SALE_RULES)
+                    .map(rules -> rules.at(to)));
+            return new Substitute(
+                    match,
+                    kin,
+                    Comparer.compare(query.original().facts(), plant.facts(), role),
+                    Offer.of(match.stock(), usual, query.demand(), query.now()),
+                    Hazards.beyond(query.original().facts(), plant.facts()),
+                    troubles.shared(query.original().name(), plant.name()),
+                    sale);
+        }
+
+        boolean hasEnough() {
+            return species.size() >= query.limit();
+        }
+
+        SubstituteAnswer answer(Proposal proposal) {
+            found.sort(Comparator.comparing(one -> one.match().fit()));
+            List<Substitute> all = new ArrayList<>();
+            for (Kin kin : Kin.values()) {
+                found.stream().filter(one -> one.kin() == kin).limit(query.limit()).forEach(all::add);
+            }
+            List<Substitute> best = found.stream().limit(query.limit()).toList();
+            return new SubstituteAnswer(
+                    proposal.revision(),
+                    usual,
+                    role,
+                    need,
+                    best,
+                    all,
+                    passedOver.stream().limit(query.limit()).toList());
+        }
+    }
+}
