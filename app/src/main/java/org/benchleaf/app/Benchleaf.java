@@ -39,10 +39,10 @@ import org.benchleaf.render.WebPages;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.names.NameIndex;
-import org.benchleaf.search.substitute.SubstituteFinder;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.PostalZones;
 import org.benchleaf.search.need.Vocabulary;
+import org.benchleaf.search.substitute.SubstituteFinder;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 

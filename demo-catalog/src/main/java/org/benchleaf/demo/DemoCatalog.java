@@ -25,7 +25,8 @@ public final class DemoCatalog {
         return List.of("rules/us-sale-rules.csv", "rules/us-quarantines.csv");
     }
 
-    /// Plants that the nursery does not grow and customers ask for, most of them because they may not be sold any more:
+    /// Plants that the nursery does not grow and customers ask for, most of them because they may not be sold
+    /// any more:
     /// `reference/plants.csv`. They stand in no catalog; substitutes are found for them.
     public static List<String> referenceFiles() {
         return List.of("reference/plants.csv");

@@ -37,7 +37,8 @@ final class SubstituteText {
         this.comparisons = new ComparisonWords(words);
     }
 
-    void write(OriginalFinder.Found found, String typed, SubstituteQuery query, SubstituteAnswer answer, PrintWriter out) {
+    void write(
+            OriginalFinder.Found found, String typed, SubstituteQuery query, SubstituteAnswer answer, PrintWriter out) {
         head(found, typed, query, answer, out);
         int place = 0;
         for (Kin kin : Kin.values()) {
@@ -143,24 +144,21 @@ final class SubstituteText {
     }
 
     private String season(Season season, Facts facts) {
-        Optional<String> color =
-                facts
-                        .value(
-                                switch (season) {
-                                    case FLOWER -> Attributes.FLOWER_COLOR;
-                                    case FOLIAGE -> Attributes.FOLIAGE_COLOR;
-                                    case FALL_COLOR -> Attributes.FALL_COLOR;
-                                    case FRUIT -> Attributes.FRUIT_COLOR;
-                                    case STEM -> Attributes.STEM_COLOR;
-                                })
-                        .orElse(List.of())
-                        .stream()
-                        .findFirst()
-                        .map(PlantColor::word);
+        Optional<String> color = facts
+                .value(
+                        switch (season) {
+                            case FLOWER -> Attributes.FLOWER_COLOR;
+                            case FOLIAGE -> Attributes.FOLIAGE_COLOR;
+                            case FALL_COLOR -> Attributes.FALL_COLOR;
+                            case FRUIT -> Attributes.FRUIT_COLOR;
+                            case STEM -> Attributes.STEM_COLOR;
+                        })
+                .orElse(List.of())
+                .stream()
+                .findFirst()
+                .map(PlantColor::word);
         return color.isPresent()
-                ? words.text(
-                        "substitute.role.season",
-                        Map.of("color", color.get(), "season", words.term(season)))
+                ? words.text("substitute.role.season", Map.of("color", color.get(), "season", words.term(season)))
                 : words.text("substitute.role.season.plain", Map.of("season", words.term(season)));
     }
 

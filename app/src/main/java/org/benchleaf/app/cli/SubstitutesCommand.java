@@ -21,7 +21,6 @@ import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.app.service.OriginalFinder;
-import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.substitute.Demand;
 import org.benchleaf.search.substitute.Purpose;
 import org.benchleaf.search.substitute.SubstituteFinder;
@@ -108,7 +107,7 @@ final class SubstitutesCommand implements Callable<Integer> {
             }
             String typed = String.join(" ", words);
             OriginalFinder.Found found = originals.find(typed);
-            SubstituteQuery query = query(benchleaf, found.plant());
+            SubstituteQuery query = query(benchleaf, found);
             var answer = finder.find(query);
             if (json) {
                 console.out()
@@ -154,20 +153,19 @@ final class SubstitutesCommand implements Callable<Integer> {
         } catch (Refusal unknown) {
             return lines.refused(typed, benchleaf.wording().problem(unknown.problem()));
         }
-        return lines.text(typed, found, finder.find(query(benchleaf, found.plant())));
+        return lines.text(typed, found, finder.find(query(benchleaf, found)));
     }
 
-    private SubstituteQuery query(Benchleaf benchleaf, PlantRecord original) {
+    private SubstituteQuery query(Benchleaf benchleaf, OriginalFinder.Found found) {
         LocalDate today = benchleaf.today();
-        List<WeighedWish> asked = options.changed(
-                options.wishes(today, benchleaf.settings().place(), benchleaf.postalZones()));
+        List<WeighedWish> asked =
+                options.changed(options.wishes(today, benchleaf.settings().place(), benchleaf.postalZones()));
         Optional<Wish.InStock> stock = only(asked, Wish.InStock.class);
         int count = quantity.orElse(stock.map(Wish.InStock::count).orElse(1));
         if (count < 1) {
             throw new Refusal(Problem.of("substitute.quantity", Integer.toString(count)));
         }
-        Demand demand = new Demand(
-                count, stock.flatMap(Wish.InStock::size), stock.flatMap(Wish.InStock::by), !all);
+        Demand demand = new Demand(count, stock.flatMap(Wish.InStock::size), stock.flatMap(Wish.InStock::by), !all);
         // a shop sells at home when nobody says where
         Optional<Shipment> shipment = only(asked, Wish.ShipTo.class)
                 .map(Wish.ShipTo::shipment)
@@ -178,8 +176,11 @@ final class SubstitutesCommand implements Callable<Integer> {
                                 home, demand.by().map(YearWeek::monday).orElse(today), Optional.of(home))));
         List<WeighedWish> others = new ArrayList<>(asked);
         others.removeIf(wish -> wish.wish() instanceof Wish.InStock || wish.wish() instanceof Wish.ShipTo);
+        if (found.wholeGenus()) {
+            others.add(WeighedWish.of(new Wish.NotOfGenus(found.plant().name().genus())));
+        }
         return new SubstituteQuery(
-                original,
+                found.plant(),
                 purpose.map(SubstitutesCommand::purpose).orElse(Purpose.NOT_SAID),
                 demand,
                 shipment,

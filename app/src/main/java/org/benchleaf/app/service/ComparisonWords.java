@@ -73,8 +73,8 @@ public final class ComparisonWords {
 
     public List<String> troubles(Substitute substitute) {
         return substitute.troubles().stream()
-                .map(trouble -> words.text(
-                        "substitute.trouble", Map.of("trouble", trouble.name(), "source", trouble.source())))
+                .map(trouble ->
+                        words.text("substitute.trouble", Map.of("trouble", trouble.name(), "source", trouble.source())))
                 .toList();
     }
 
@@ -102,15 +102,17 @@ public final class ComparisonWords {
         String had = words.text(
                 offer.isPartial() ? "substitute.offer.partial" : "substitute.offer",
                 Map.of("size", size, "count", words.count(offer.free()), "asked", words.count(offer.asked())));
-        return offer.item().price().map(price -> priced(had, price, offer.dearer())).orElse(had);
+        return offer.item()
+                .price()
+                .map(price -> priced(had, price, offer.dearer()))
+                .orElse(had);
     }
 
     private String priced(String had, Money price, Optional<Long> dearer) {
         Map<String, String> values = Map.of(
                 "offer", had,
                 "price", words.money(price),
-                "difference",
-                        words.money(new Money(Math.abs(dearer.orElse(0L)), price.currency())));
+                "difference", words.money(new Money(Math.abs(dearer.orElse(0L)), price.currency())));
         String key = dearer.map(more -> more > 0 ? ".dearer" : more < 0 ? ".cheaper" : ".same-price")
                 .orElse(".price");
         return words.text("substitute.offer" + key, values);

@@ -32,10 +32,7 @@ public final class OriginalFinder {
     /// @param plants finds keys and what is misspelt
     /// @param references read only when the catalog does not have the name
     public OriginalFinder(
-            CatalogView catalog,
-            PlantFinder plants,
-            Supplier<NameIndex> names,
-            Supplier<ReferencePlants> references) {
+            CatalogView catalog, PlantFinder plants, Supplier<NameIndex> names, Supplier<ReferencePlants> references) {
         this.catalog = catalog;
         this.plants = plants;
         this.names = names;
@@ -46,7 +43,8 @@ public final class OriginalFinder {
     ///
     /// @param plant whether it is in the catalog or not
     /// @param others other plants that the same words may mean, a few; empty when they mean one
-    public record Found(PlantRecord plant, List<PlantRecord> others) {
+    /// @param wholeGenus whether a genus was named, so that no plant of it will do
+    public record Found(PlantRecord plant, List<PlantRecord> others, boolean wholeGenus) {
         public Found {
             others = List.copyOf(others);
         }
@@ -56,7 +54,7 @@ public final class OriginalFinder {
     public Found find(String text) {
         String typed = text.strip();
         if (isKey(typed)) {
-            return new Found(plants.find(typed), List.of());
+            return new Found(plants.find(typed), List.of(), false);
         }
         List<NameHit> hits = typed.isEmpty() ? List.of() : names.get().find(typed, CANDIDATES);
         List<NameHit> sure = hits.stream()
@@ -64,19 +62,26 @@ public final class OriginalFinder {
                 .toList();
         if (!sure.isEmpty()) {
             NameMatch best = sure.getFirst().how();
-            return chosen(sure.stream().filter(hit -> hit.how() == best).toList());
+            return chosen(sure.stream().filter(hit -> hit.how() == best).toList(), isGenus(typed));
         }
         Optional<PlantRecord> reference = references.get().find(typed, catalog.saleRules());
         if (reference.isPresent()) {
-            return new Found(reference.get(), List.of());
+            return new Found(reference.get(), List.of(), isGenus(typed));
         }
-        List<NameHit> ofTaxon = hits.stream().filter(hit -> isWithin(typed, hit)).toList();
-        return ofTaxon.isEmpty() ? new Found(plants.find(typed), List.of()) : chosen(ofTaxon);
+        List<NameHit> ofTaxon =
+                hits.stream().filter(hit -> isWithin(typed, hit)).toList();
+        return ofTaxon.isEmpty() ? new Found(plants.find(typed), List.of(), false) : chosen(ofTaxon, isGenus(typed));
     }
 
     private static boolean isKey(String typed) {
         return PlantKey.read(typed).toOptional().isPresent()
                 || ItemKey.read(typed).toOptional().isPresent();
+    }
+
+    private static boolean isGenus(String typed) {
+        return NameReader.read(typed) instanceof NameReading.Read(BotanicalName name, var notes)
+                && name.toString().equals(name.genus())
+                && typed.equalsIgnoreCase(name.genus());
     }
 
     /// A genus or species of which the catalog has cultivars only.
@@ -89,7 +94,7 @@ public final class OriginalFinder {
     }
 
     /// Of several that are called so, the one with the plainest name: a species before its cultivars.
-    private Found chosen(List<NameHit> hits) {
+    private Found chosen(List<NameHit> hits, boolean wholeGenus) {
         Map<PlantKey, PlantRecord> found =
                 catalog.plants(hits.stream().map(NameHit::plant).toList());
         List<PlantRecord> inOrder = found.values().stream()
@@ -98,6 +103,6 @@ public final class OriginalFinder {
                                 || plant.name().tradeDesignation().isPresent()))
                 .toList();
         return new Found(
-                inOrder.getFirst(), inOrder.stream().skip(1).limit(NAMED).toList());
+                inOrder.getFirst(), inOrder.stream().skip(1).limit(NAMED).toList(), wholeGenus);
     }
 }

@@ -28,7 +28,8 @@ import org.benchleaf.demo.DemoCatalog;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// Plants that are known and not grown: those that come with the program, and the shop's own in `reference.csv` of its
+/// Plants that are known and not grown: those that come with the program, and the shop's own in
+/// `reference.csv` of its
 /// workspace, in the catalog's own format. They are asked for and replaced, never sold.
 public final class ReferencePlants {
     /// Stands for "not in the catalog".
@@ -75,7 +76,8 @@ public final class ReferencePlants {
                         plant -> plant.synonyms().stream().map(Synonym::text),
                         plant -> plant.commonNames().stream().map(CommonName::text))
                 .flatMap(names -> plants.stream()
-                        .filter(plant -> names.apply(plant).anyMatch(name -> fold(name).equals(wanted))))
+                        .filter(plant ->
+                                names.apply(plant).anyMatch(name -> fold(name).equals(wanted))))
                 .findFirst()
                 .map(plant -> record(plant, rules));
     }
@@ -103,8 +105,8 @@ public final class ReferencePlants {
         Facts judged = rules.of(
                         plant.name(),
                         plant.synonyms().stream().map(Synonym::text).toList())
-                .map(said -> facts.and(
-                        new Fact<>(Attributes.SALE_RULES, said, new org.benchleaf.shared.fact.Source("sale rules"), false)))
+                .map(said -> facts.and(new Fact<>(
+                        Attributes.SALE_RULES, said, new org.benchleaf.shared.fact.Source("sale rules"), false)))
                 .orElse(facts);
         return new PlantRecord(
                 NO_KEY,

@@ -67,7 +67,8 @@ public final class Spoken {
             if (read.endsWith(unit.getKey())) {
                 String number = read.substring(0, read.length() - unit.getKey().length());
                 boolean one = number.equals("1");
-                String key = "substitute.read." + (one ? unit.getValue().split("/")[1] : unit.getValue().split("/")[0]);
+                String key = "substitute.read."
+                        + (one ? unit.getValue().split("/")[1] : unit.getValue().split("/")[0]);
                 return words.text(key, Map.of("length", number));
             }
         }

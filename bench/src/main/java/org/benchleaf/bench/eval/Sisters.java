@@ -11,8 +11,8 @@ import org.benchleaf.shared.name.BotanicalName;
 
 /// Which cultivars are close sisters, by their names and facts.
 final class Sisters {
-    private static final List<Attribute<List<PlantColor>>> COLORS = List.of(
-            Attributes.FLOWER_COLOR, Attributes.FALL_COLOR, Attributes.FRUIT_COLOR, Attributes.FOLIAGE_COLOR);
+    private static final List<Attribute<List<PlantColor>>> COLORS =
+            List.of(Attributes.FLOWER_COLOR, Attributes.FALL_COLOR, Attributes.FRUIT_COLOR, Attributes.FOLIAGE_COLOR);
 
     private Sisters() {}
 
@@ -52,7 +52,6 @@ final class Sisters {
         List<PlantColor> second = other.facts().value(attribute).orElse(List.of());
         return first.isEmpty() && second.isEmpty()
                 || first.stream()
-                        .anyMatch(color ->
-                                second.stream().anyMatch(another -> another.family() == color.family()));
+                        .anyMatch(color -> second.stream().anyMatch(another -> another.family() == color.family()));
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.Refusal;
+import org.benchleaf.app.service.OriginalFinder;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.substitute.Demand;
 import org.benchleaf.search.substitute.Purpose;
@@ -20,8 +21,11 @@ import org.benchleaf.search.substitute.SubstituteAnswer;
 import org.benchleaf.search.substitute.SubstituteFinder;
 import org.benchleaf.search.substitute.SubstituteQuery;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
 
-/// Holds substitutes against published lists of what to plant instead, and withholds each cultivar that has a close
+/// Holds substitutes against published lists of what to plant instead, and withholds each cultivar that has a
+/// close
 /// sister to see whether the sister is found.
 public final class SubstituteEvaluation {
     private static final int AT = 10;
@@ -71,9 +75,9 @@ public final class SubstituteEvaluation {
     }
 
     private void target(String target, List<String> replacements) {
-        PlantRecord original;
+        OriginalFinder.Found original;
         try {
-            original = benchleaf.originals().find(target).plant();
+            original = benchleaf.originals().find(target);
         } catch (Refusal unknown) {
             out.println("| " + target + " | | | | not known to the program |");
             return;
@@ -83,7 +87,7 @@ public final class SubstituteEvaluation {
                 .flatMap(text -> Taxon.of(text).stream())
                 .filter(this::isStocked)
                 .toList();
-        List<PlantRecord> proposed = best(original, Demand.ANY, AT).stream()
+        List<PlantRecord> proposed = best(original.plant(), original.wholeGenus(), Demand.ANY, AT).stream()
                 .map(one -> one.match().plant())
                 .toList();
         long found = gold.stream()
@@ -113,15 +117,12 @@ public final class SubstituteEvaluation {
                                 .anyMatch(item -> stock.freeBy(item.key(), YearWeek.of(benchleaf.today())) > 0)));
     }
 
-    private List<Substitute> best(PlantRecord original, Demand demand, int limit) {
+    private List<Substitute> best(PlantRecord original, boolean wholeGenus, Demand demand, int limit) {
+        List<WeighedWish> others = wholeGenus
+                ? List.of(WeighedWish.of(new Wish.NotOfGenus(original.name().genus())))
+                : List.of();
         SubstituteAnswer answer = finder.find(new SubstituteQuery(
-                original,
-                Purpose.NOT_SAID,
-                demand,
-                Optional.empty(),
-                List.of(),
-                YearWeek.of(benchleaf.today()),
-                limit));
+                original, Purpose.NOT_SAID, demand, Optional.empty(), others, YearWeek.of(benchleaf.today()), limit));
         return answer.best();
     }
 
@@ -130,11 +131,12 @@ public final class SubstituteEvaluation {
         int found = 0;
         List<String> misses = new ArrayList<>();
         for (PlantRecord plant : plants) {
-            List<PlantRecord> sisters =
-                    plants.stream().filter(other -> Sisters.areClose(plant, other)).toList();
+            List<PlantRecord> sisters = plants.stream()
+                    .filter(other -> Sisters.areClose(plant, other))
+                    .toList();
             if (!sisters.isEmpty()) {
                 asked++;
-                List<PlantRecord> proposed = best(plant, Demand.NONE, 3).stream()
+                List<PlantRecord> proposed = best(plant, false, Demand.NONE, 3).stream()
                         .map(one -> one.match().plant())
                         .toList();
                 if (proposed.stream().anyMatch(sisters::contains)) {

@@ -14,7 +14,8 @@ import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.ZoneRange;
 import org.benchleaf.shared.plant.Season;
 
-/// Compares a substitute with the original, aspect by aspect. What counts as alike is ours, no source: a fifth of a
+/// Compares a substitute with the original, aspect by aspect. What counts as alike is ours, no source: a fifth
+/// of a
 /// length, one family of color, one half zone, one month.
 final class Comparer {
     private static final double ALIKE_LENGTH = 1.2;
@@ -69,8 +70,8 @@ final class Comparer {
                 was.isPresent() && is.isPresent() ? Relation.SAME : is.isPresent() ? Relation.MORE : Relation.UNKNOWN;
         return relation == Relation.UNKNOWN
                 ? Optional.empty()
-                : Optional.of(new Point(
-                        Aspect.NATIVE, relation, relation == Relation.MORE, was.map(f -> f), is.map(f -> f)));
+                : Optional.of(
+                        new Point(Aspect.NATIVE, relation, relation == Relation.MORE, was.map(f -> f), is.map(f -> f)));
     }
 
     private static Point point(Aspect aspect, Fact<?> was, Fact<?> is) {
@@ -82,16 +83,8 @@ final class Comparer {
     private static boolean moreIsBetter(Aspect aspect) {
         return switch (aspect) {
             case LIGHT, SOIL, DROUGHT, BLOOM, FALL_COLOR, HARDINESS, DEER, FRAGRANCE, WILDLIFE, NATIVE -> true;
-            case KIND,
-                    FOLIAGE,
-                    HEIGHT,
-                    SPREAD,
-                    HABIT,
-                    FLOWER_COLOR,
-                    FRUIT_COLOR,
-                    LEAF_COLOR,
-                    STEM_COLOR,
-                    GROWTH -> false;
+            case KIND, FOLIAGE, HEIGHT, SPREAD, HABIT, FLOWER_COLOR, FRUIT_COLOR, LEAF_COLOR, STEM_COLOR, GROWTH ->
+                false;
         };
     }
 
@@ -145,8 +138,8 @@ final class Comparer {
         boolean shared = was.stream()
                 .filter(PlantColor.class::isInstance)
                 .map(color -> ((PlantColor) color).family())
-                .anyMatch(family -> is.stream()
-                        .anyMatch(color -> color instanceof PlantColor other && other.family() == family));
+                .anyMatch(family ->
+                        is.stream().anyMatch(color -> color instanceof PlantColor other && other.family() == family));
         return shared ? Relation.SAME : Relation.OTHER;
     }
 

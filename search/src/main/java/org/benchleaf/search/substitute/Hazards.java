@@ -16,7 +16,8 @@ final class Hazards {
 
     private Hazards() {}
 
-    /// The cautions of the substitute that go beyond the original's: another hazard, or the same for somebody else.
+    /// The cautions of the substitute that go beyond the original's: another hazard, or the same for somebody
+    /// else.
     static List<Caution> beyond(Facts original, Facts substitute) {
         List<Caution> known = original.value(Attributes.CAUTIONS).orElse(List.of());
         List<Caution> more = new ArrayList<>();
@@ -35,7 +36,8 @@ final class Hazards {
     /// What hurts people hurts children, and the other way.
     private static boolean covers(Set<Creature> whom, Creature creature) {
         boolean person = creature == Creature.PEOPLE || creature == Creature.CHILDREN;
-        return whom.contains(creature) || person && (whom.contains(Creature.PEOPLE) || whom.contains(Creature.CHILDREN));
+        return whom.contains(creature)
+                || person && (whom.contains(Creature.PEOPLE) || whom.contains(Creature.CHILDREN));
     }
 
     /// Those whom the original is not known to hurt: what hurts them comes later among equals.

@@ -12,7 +12,8 @@ import org.benchleaf.shared.measure.YearWeek;
 /// @param item what is offered
 /// @param free how many can be had by the week asked for
 /// @param asked how many are wanted
-/// @param dearer by how many cents or the like a piece costs more (positive) or less than the original in the same
+/// @param dearer by how many cents or the like a piece costs more (positive) or less than the original in the
+///     same
 ///     size; empty when either has no price, or the sizes differ
 public record Offer(ItemRecord item, int free, int asked, Optional<Long> dearer) {
     /// How many can be delivered of what is asked.
@@ -30,8 +31,8 @@ public record Offer(ItemRecord item, int free, int asked, Optional<Long> dearer)
     /// @param usual the original's stock, for its price
     static Optional<Offer> of(PlantStock stock, PlantStock usual, Demand demand, YearWeek now) {
         YearWeek by = demand.by().orElse(now);
-        Comparator<ItemRecord> most = Comparator.comparingInt(
-                (ItemRecord item) -> -Math.min(demand.count(), stock.freeBy(item.key(), by)));
+        Comparator<ItemRecord> most =
+                Comparator.comparingInt((ItemRecord item) -> -Math.min(demand.count(), stock.freeBy(item.key(), by)));
         return stock.items().stream()
                 .filter(item -> demand.size().isEmpty() || demand.size().get().equals(item.size()))
                 .filter(item -> stock.freeBy(item.key(), by) > 0)
@@ -45,11 +46,12 @@ public record Offer(ItemRecord item, int free, int asked, Optional<Long> dearer)
     }
 
     private static Optional<Long> dearer(ItemRecord item, PlantStock usual) {
-        return item.price().flatMap(price -> usual.items().stream()
-                .filter(other -> other.size().equals(item.size()) && other.form() == item.form())
-                .flatMap(other -> other.price().stream())
-                .filter(other -> other.currency().equals(price.currency()))
-                .findFirst()
-                .map(other -> price.minor() - other.minor()));
+        return item.price()
+                .flatMap(price -> usual.items().stream()
+                        .filter(other -> other.size().equals(item.size()) && other.form() == item.form())
+                        .flatMap(other -> other.price().stream())
+                        .filter(other -> other.currency().equals(price.currency()))
+                        .findFirst()
+                        .map(other -> price.minor() - other.minor()));
     }
 }

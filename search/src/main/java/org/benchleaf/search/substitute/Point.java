@@ -11,11 +11,7 @@ import org.benchleaf.catalog.model.Fact;
 /// @param original the original's fact
 /// @param substitute the substitute's fact
 public record Point(
-        Aspect aspect,
-        Relation relation,
-        boolean better,
-        Optional<Fact<?>> original,
-        Optional<Fact<?>> substitute) {
+        Aspect aspect, Relation relation, boolean better, Optional<Fact<?>> original, Optional<Fact<?>> substitute) {
     /// How a substitute stands to the original.
     public enum Relation {
         /// Alike, as far as anybody sees.

@@ -10,14 +10,25 @@ import org.benchleaf.shared.plant.Use;
 ///
 /// @param use the use that was said; none when it was not
 /// @param uses what it is put to besides
-/// @param seasons what it is looked at for, the strongest first
-/// @param unwelcome whether it is named by sale rules somewhere, or spreads where it is not at home: what takes its
+/// @param looks what it is looked at for, the strongest first
+/// @param unwelcome whether it is named by sale rules somewhere, or spreads where it is not at home: what
+///     takes its
 ///     place must not do the same
-public record Role(Optional<Use> use, Set<Use> uses, List<Season> seasons, boolean unwelcome) {
+public record Role(Optional<Use> use, Set<Use> uses, List<Look> looks, boolean unwelcome) {
     public Role {
         uses = Set.copyOf(uses);
-        seasons = List.copyOf(seasons);
+        looks = List.copyOf(looks);
     }
+
+    /// What it is looked at for, the strongest first.
+    public List<Season> seasons() {
+        return looks.stream().map(Look::season).toList();
+    }
+
+    /// A season and how much of the plant's worth it is.
+    ///
+    /// @param share above 0, at most 1
+    public record Look(Season season, double share) {}
 
     /// Whether it covers the ground, said or usual.
     boolean coversGround() {

@@ -11,7 +11,9 @@ import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.search.NeedQuery;
 import org.benchleaf.shared.color.ColorFamily;
 import org.benchleaf.shared.color.PlantColor;
+import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.measure.LengthRange;
+import org.benchleaf.shared.measure.ZoneRange;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
@@ -25,7 +27,8 @@ import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.Tolerance;
 
-/// Makes the need that a plant's role is. The weights are ours, no source: what the plant is bought for counts most,
+/// Makes the need that a plant's role is. The weights are ours, no source: what the plant is bought for counts
+/// most,
 /// then its kind and size, then where it grows, then the rest.
 final class RoleNeed {
     /// A size is the same within these shares of the original's.
@@ -34,13 +37,20 @@ final class RoleNeed {
     private static final double MUCH_TALLER = 1.6;
     private static final double LOWER = 0.75;
     private static final double MUCH_LOWER = 0.5;
-    /// Steps of sizes asked for, so that alike originals ask alike: a tenth of a power of e, about a tenth of the
+    /// Steps of sizes asked for, so that alike originals ask alike: a tenth of a power of e, about a tenth of
+    /// the
     /// length.
     private static final double STEPS = 10;
-    /// A site that few plants bear is likely to be the one: deep shade, wet or dry ground.
+    /// A site that few plants bear is likely to be the one: deep shade, wet ground.
     private static final double EXTREME = 1;
 
     private static final double USUAL = 0.4;
+
+    /// When nobody says how many, what there is plenty of comes first.
+    private static final int PLENTY = 100;
+
+    /// What all that it is looked at for counts together.
+    private static final double SEASONS = 4;
 
     /// A climber grown over the ground stands no higher, in cm.
     private static final int LYING_CM = 45;
@@ -94,6 +104,9 @@ final class RoleNeed {
                 wishes.add(new WeighedWish(new Wish.InStock(demand.count(), demand.size(), demand.by()), 3, false));
             }
             wishes.add(new WeighedWish(new Wish.InStock(1, demand.size(), demand.by()), 1, true));
+            if (demand.count() == 1) {
+                wishes.add(new WeighedWish(new Wish.InStock(PLENTY, demand.size(), demand.by()), 0.75, false));
+            }
         }
     }
 
@@ -104,23 +117,21 @@ final class RoleNeed {
                 .sorted()
                 .limit(4)
                 .toList();
-        double share = role.use().isPresent() ? 0.5 : 2.0;
+        double share = role.use().isPresent() ? 0.5 : 1.0;
         for (Use use : others) {
             boolean ground = use == Use.GROUNDCOVER && role.use().isEmpty();
-            wishes.add(new WeighedWish(
-                    new Wish.ServesAs(use), ground ? 2 : Math.max(0.1, share / others.size()), false));
+            wishes.add(
+                    new WeighedWish(new Wish.ServesAs(use), ground ? 2 : Math.max(0.1, share / others.size()), false));
         }
     }
 
     private void seasons() {
-        double[] weights = {2, 1, 0.5};
-        for (int place = 0; place < Math.min(weights.length, role.seasons().size()); place++) {
-            Season season = role.seasons().get(place);
+        for (Role.Look look : role.looks()) {
+            Season season = look.season();
+            double weight = Math.max(0.4, SEASONS * look.share());
             Optional<ColorFamily> color = facts.value(colors(season)).orElse(List.of()).stream()
                     .findFirst()
                     .map(PlantColor::family);
-            boolean said = query.purpose().season().isPresent() && place == 0;
-            double weight = said ? 3 : weights[place];
             // for showing at all, for the time, and for the color: another color is nearer than nothing
             show(new Wish.Shows(season, Optional.empty(), Optional.empty()), weight / 2);
             if (season == Season.FLOWER) {
@@ -130,7 +141,9 @@ final class RoleNeed {
                                 show(new Wish.Shows(season, Optional.of(months), Optional.empty()), weight / 4));
             }
             if (color.isPresent()) {
-                show(new Wish.Shows(season, Optional.empty(), color), season == Season.FLOWER ? weight / 4 : weight / 2);
+                show(
+                        new Wish.Shows(season, Optional.empty(), color),
+                        season == Season.FLOWER ? weight / 4 : weight / 2);
             }
         }
     }
@@ -151,24 +164,25 @@ final class RoleNeed {
 
     private void kind() {
         Optional<Foliage> foliage = facts.value(Attributes.FOLIAGE);
-        boolean evergreen =
-                foliage.map(known -> known == Foliage.EVERGREEN || known == Foliage.SEMI_EVERGREEN)
-                        .orElse(false);
+        boolean evergreen = foliage.map(known -> known == Foliage.EVERGREEN || known == Foliage.SEMI_EVERGREEN)
+                .orElse(false);
         facts.value(Attributes.LIFE_FORM).ifPresent(forms -> add(new Wish.OfForm(forms(forms, evergreen)), 2));
         if (evergreen) {
             add(new Wish.OfFoliage(Set.of(Foliage.EVERGREEN)), role.coversGround() ? 1 : 2);
         } else {
             foliage.ifPresent(known -> add(new Wish.OfFoliage(Set.of(known)), 0.5));
         }
-        facts.value(Attributes.HABIT).ifPresent(habit -> add(new Wish.OfHabit(habit), 0.5));
+        facts.value(Attributes.HABIT).ifPresent(habit -> add(new Wish.OfHabit(habit), 0.3));
     }
 
-    /// The kinds of plant that can do the work: what covers the ground may be of any low kind, and needles serve
+    /// The kinds of plant that can do the work: what covers the ground may be of any low kind, and needles
+    /// serve
     /// where
     /// leaves do all year.
     private Set<LifeForm> forms(Set<LifeForm> own, boolean evergreen) {
         EnumSet<LifeForm> forms = EnumSet.copyOf(own);
-        if (role.coversGround() && (own.contains(LifeForm.GROUNDCOVER) || role.use().isPresent())) {
+        if (role.coversGround()
+                && (own.contains(LifeForm.GROUNDCOVER) || role.use().isPresent())) {
             forms.addAll(List.of(LifeForm.GROUNDCOVER, LifeForm.PERENNIAL, LifeForm.FERN, LifeForm.GRASS));
         }
         if (evergreen && (own.contains(LifeForm.SHRUB) || own.contains(LifeForm.TREE))) {
@@ -193,8 +207,8 @@ final class RoleNeed {
             // a plant that outgrows its place is worse than one that stays lower; a little off is better than far off
             addSize(new Wish.NoTallerThan(step(height.highCm() * TALLER)), 1.25);
             addSize(new Wish.NoTallerThan(step(height.highCm() * MUCH_TALLER)), 0.75);
-            addSize(new Wish.AtLeastTall(step(height.middleCm() * LOWER)), 0.75);
-            addSize(new Wish.AtLeastTall(step(height.middleCm() * MUCH_LOWER)), 0.75);
+            addSize(new Wish.AtLeastTall(step(height.middleCm() * LOWER)), 0.4);
+            addSize(new Wish.AtLeastTall(step(height.middleCm() * MUCH_LOWER)), 0.6);
         });
         Optional<LengthRange> spread = facts.value(Attributes.SPREAD);
         if (spread.isPresent() && !role.coversGround() && !climber) {
@@ -214,23 +228,24 @@ final class RoleNeed {
 
     private void relatives() {
         String genus = query.original().name().genus();
+        if (query.wishes().stream().anyMatch(wish -> wish.wish().equals(new Wish.NotOfGenus(genus)))) {
+            return;
+        }
         query.original()
                 .name()
                 .species()
-                .ifPresent(species ->
-                        wishes.add(new WeighedWish(new Wish.OfSpecies(genus, species.text()), 2, false)));
+                .ifPresent(species -> wishes.add(new WeighedWish(new Wish.OfSpecies(genus, species.text()), 2, false)));
         wishes.add(new WeighedWish(new Wish.OfGenus(genus), 1, false));
     }
 
     private void site() {
         boolean zoned = query.wishes().stream().anyMatch(wish -> wish.wish() instanceof Wish.HardyIn);
         if (!zoned) {
-            facts.value(Attributes.HARDINESS).ifPresent(range -> add(new Wish.HardyIn(range.coldest()), 0.5));
+            facts.value(Attributes.HARDINESS).ifPresent(range -> add(new Wish.HardyIn(middle(range)), 0.5));
         }
         boolean lit = query.wishes().stream().anyMatch(wish -> wish.wish() instanceof Wish.GrowsIn);
         if (!lit) {
-            Set<Exposure> light =
-                    facts.value(Attributes.EXPOSURE).orElse(Set.of());
+            Set<Exposure> light = facts.value(Attributes.EXPOSURE).orElse(Set.of());
             light.stream()
                     .sorted()
                     .forEach(one -> wishes.add(new WeighedWish(
@@ -238,15 +253,19 @@ final class RoleNeed {
         }
         boolean soiled = query.wishes().stream().anyMatch(wish -> wish.wish() instanceof Wish.LikesSoil);
         if (!soiled) {
-            Set<Moisture> soil =
-                    facts.value(Attributes.MOISTURE).orElse(Set.of());
+            Set<Moisture> soil = facts.value(Attributes.MOISTURE).orElse(Set.of());
             soil.stream()
                     .sorted()
                     .forEach(one -> wishes.add(new WeighedWish(
-                            new Wish.LikesSoil(one),
-                            one == Moisture.WET || one == Moisture.DRY ? EXTREME : USUAL,
-                            false)));
+                            new Wish.LikesSoil(one), one == Moisture.WET && soil.size() < 3 ? EXTREME : USUAL, false)));
         }
+    }
+
+    /// Nobody said where it stands: likeliest in the middle of where the original grows.
+    private static HardinessZone middle(ZoneRange range) {
+        return range.hasWarmLimit()
+                ? new HardinessZone((range.coldest().half() + range.warmest().half()) / 2)
+                : range.coldest();
     }
 
     private void rest() {

@@ -1,7 +1,6 @@
 package org.benchleaf.search.substitute;
 
 import java.time.Month;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,6 +21,10 @@ import org.benchleaf.shared.plant.Season;
 final class RoleReader {
     /// Below this nobody buys a plant for it.
     private static final double NOTICED = 2;
+    /// What the customer names outweighs the rest.
+    private static final double STRONGEST = 8;
+
+    private static final int MOST_SEASONS = 3;
 
     private static final MonthSet WINTER = MonthSet.between(Month.DECEMBER, Month.FEBRUARY);
 
@@ -30,29 +33,38 @@ final class RoleReader {
     /// @param grown whether the shop grows the species itself
     static Role read(PlantRecord original, Purpose purpose, boolean grown) {
         Facts facts = original.facts();
-        List<Season> seasons = new ArrayList<>(seasons(facts));
-        purpose.season().ifPresent(said -> {
-            seasons.remove(said);
-            seasons.add(0, said);
-        });
+        Map<Season, Double> strengths = strengths(facts);
+        purpose.season().ifPresent(said -> strengths.put(said, STRONGEST));
         boolean unwelcome = Welcome.isRuled(facts) || !grown && Welcome.spreadsAbroad(facts);
-        return new Role(purpose.use(), facts.value(Attributes.USES).orElse(Set.of()), seasons, unwelcome);
+        return new Role(purpose.use(), facts.value(Attributes.USES).orElse(Set.of()), shares(strengths), unwelcome);
     }
 
-    /// What a plant is looked at for, the strongest first.
-    static List<Season> seasons(Facts facts) {
-        Map<Season, Double> strengths = new EnumMap<>(Season.class);
-        for (Season season : Season.values()) {
-            double strength = strength(season, facts);
-            if (strength >= NOTICED) {
-                strengths.put(season, strength);
-            }
-        }
+    /// What a plant is looked at for, the strongest first, each with its share; they add up to 1. A plant that
+    /// has one
+    /// great season is bought for that one, a plant with several good ones for all of them.
+    private static List<Role.Look> shares(Map<Season, Double> strengths) {
+        double sum = strengths.values().stream().mapToDouble(RoleReader::pull).sum();
         return strengths.entrySet().stream()
                 .sorted(Map.Entry.<Season, Double>comparingByValue(Comparator.reverseOrder())
                         .thenComparing(Map.Entry.comparingByKey()))
-                .map(Map.Entry::getKey)
+                .limit(MOST_SEASONS)
+                .map(entry -> new Role.Look(entry.getKey(), pull(entry.getValue()) / sum))
                 .toList();
+    }
+
+    private static double pull(double strength) {
+        return (strength - NOTICED) * (strength - NOTICED);
+    }
+
+    private static Map<Season, Double> strengths(Facts facts) {
+        Map<Season, Double> strengths = new EnumMap<>(Season.class);
+        for (Season season : Season.values()) {
+            double strength = strength(season, facts);
+            if (strength > NOTICED) {
+                strengths.put(season, strength);
+            }
+        }
+        return strengths;
     }
 
     private static double strength(Season season, Facts facts) {
@@ -60,12 +72,12 @@ final class RoleReader {
             case FLOWER ->
                 brightest(facts, Attributes.FLOWER_COLOR)
                         + Math.min(4, length(facts, Attributes.BLOOM)) * 0.25
-                        + (isWoody(facts) ? 1 : 0)
+                        + (isWoody(facts) ? 1.5 : 0)
                         - (isGreenish(facts, Attributes.FLOWER_COLOR) ? 3 : 0);
             case FALL_COLOR -> brightest(facts, Attributes.FALL_COLOR) + 0.25;
             case FRUIT ->
                 brightest(facts, Attributes.FRUIT_COLOR)
-                        - 0.5
+                        - 1
                         + (facts.value(Attributes.FRUIT)
                                         .map(months -> !months.and(WINTER).isEmpty())
                                         .orElse(false)

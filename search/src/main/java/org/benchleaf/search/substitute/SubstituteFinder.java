@@ -2,6 +2,7 @@ package org.benchleaf.search.substitute;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,16 +20,19 @@ import org.benchleaf.search.index.Named;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.index.Proposal;
 import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.rule.SaleVerdict;
 
-/// Finds what can take a plant's place: its role becomes a need, the index ranks all plants for it, and the best are
+/// Finds what can take a plant's place: its role becomes a need, the index ranks all plants for it, and the
+/// best are
 /// read from the catalog, judged and compared. Safe for many threads.
 public final class SubstituteFinder {
     /// Plants are read so many at a time, until enough of each group are found.
     private static final int AT_ONCE = 12;
 
     private static final int FARTHEST = 400;
+    private static final int OF_ONE_GENUS = 2;
     /// Sisters looked at: a species has seldom more.
     private static final int MOST_KIN = 60;
 
@@ -42,11 +46,10 @@ public final class SubstituteFinder {
         this.index = index;
     }
 
-    /// The best substitutes. Never among them: what the sale rules bar from the place, what is known not to be hardy
-    /// at
-    /// the site asked for, what cannot be had, and, in the place of a plant that is unwelcome somewhere, another one
-    /// that
-    /// is.
+    /// The best substitutes. Never among them: what the sale rules bar from the place, what is known not to be
+    /// hardy at the site asked for, what cannot be had, and, in the place of a plant that is unwelcome
+    /// somewhere,
+    /// another one that is.
     public SubstituteAnswer find(SubstituteQuery query) {
         index.freshen();
         List<PlantKey> kin = kin(query.original());
@@ -70,7 +73,9 @@ public final class SubstituteFinder {
     /// Plants of the same species, by the words of their names.
     private List<PlantKey> kin(PlantRecord original) {
         List<String> words = new ArrayList<>(List.of(fold(original.name().genus())));
-        original.name().species().ifPresent(species -> words.addAll(List.of(fold(species.text()).split("-"))));
+        original.name()
+                .species()
+                .ifPresent(species -> words.addAll(List.of(fold(species.text()).split("-"))));
         return index.withWords(words, MOST_KIN).stream().map(Named::plant).toList();
     }
 
@@ -87,6 +92,7 @@ public final class SubstituteFinder {
         private final List<Substitute> found = new ArrayList<>();
         private final List<PlantRecord> passedOver = new ArrayList<>();
         private final Set<String> species = new HashSet<>();
+        private final Map<String, Integer> genera = new HashMap<>();
 
         Search(SubstituteQuery query, Role role, Need need, PlantStock usual) {
             this.query = query;
@@ -122,16 +128,23 @@ public final class SubstituteFinder {
                 return;
             }
             // of another species the best one stands for all
-            if (kin != Kin.OTHER_SPECIES || species.add(Kin.species(plant.name()))) {
+            if (kin != Kin.OTHER_SPECIES || isNew(plant.name())) {
                 found.add(substitute(match, kin));
             }
         }
 
+        /// One of a species, and few of a genus, so that a customer who does not care for one has something
+        /// else.
+        private boolean isNew(BotanicalName name) {
+            return genera.getOrDefault(name.genus(), 0) < OF_ONE_GENUS
+                    && species.add(Kin.species(name))
+                    && genera.merge(name.genus(), 1, Integer::sum) > 0;
+        }
+
         private Substitute substitute(Match match, Kin kin) {
             PlantRecord plant = match.plant();
-            Optional<SaleVerdict> sale = query.shipment().flatMap(to -> plant.facts()
-                    .value(Attributes.SALE_RULES)
-                    .map(rules -> rules.at(to)));
+            Optional<SaleVerdict> sale = query.shipment()
+                    .flatMap(to -> plant.facts().value(Attributes.SALE_RULES).map(rules -> rules.at(to)));
             return new Substitute(
                     match,
                     kin,
@@ -150,7 +163,10 @@ public final class SubstituteFinder {
             found.sort(Comparator.comparing(one -> one.match().fit()));
             List<Substitute> all = new ArrayList<>();
             for (Kin kin : Kin.values()) {
-                found.stream().filter(one -> one.kin() == kin).limit(query.limit()).forEach(all::add);
+                found.stream()
+                        .filter(one -> one.kin() == kin)
+                        .limit(query.limit())
+                        .forEach(all::add);
             }
             List<Substitute> best = found.stream().limit(query.limit()).toList();
             return new SubstituteAnswer(

@@ -13,7 +13,8 @@ import org.benchleaf.shared.rule.Shipment;
 /// @param purpose what it was wanted for
 /// @param demand how many, in which size, by when
 /// @param shipment where to; without it nothing is left out for sale rules
-/// @param wishes what else is asked, such as the zone of the site; these come before what is taken from the original
+/// @param wishes what else is asked, such as the zone of the site; these come before what is taken from the
+///     original
 /// @param now the week of asking
 /// @param limit how many at most in each group, 1 to 50
 public record SubstituteQuery(

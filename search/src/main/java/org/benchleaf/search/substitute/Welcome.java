@@ -8,7 +8,8 @@ import org.benchleaf.shared.plant.Hazard;
 import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.rule.RuleMatch;
 
-/// Whether a plant is one that gardens are better without: a sale rule of any place names it, or it is known to spread
+/// Whether a plant is one that gardens are better without: a sale rule of any place names it, or it is known
+/// to spread
 /// where it is not at home. A plant at home here that suckers is not meant.
 final class Welcome {
     private Welcome() {}
@@ -24,8 +25,11 @@ final class Welcome {
                 .anyMatch(Welcome::isAgainst);
     }
 
+    /// A rule that names a whole genus is about a pest of it, not about a plant that runs wild.
     private static boolean isAgainst(RuleMatch match) {
-        return match.kind() == RuleKind.SALE && match.effective().isPresent();
+        return match.kind() == RuleKind.SALE
+                && match.effective().isPresent()
+                && match.listedAs().indexOf(' ') > 0;
     }
 
     static boolean spreadsAbroad(Facts facts) {
