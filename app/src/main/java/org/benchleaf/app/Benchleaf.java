@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.ListChecks;
+import org.benchleaf.app.service.ListService;
 import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.OriginalFinder;
 import org.benchleaf.app.service.PlantFinder;
@@ -29,6 +31,7 @@ import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
+import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
@@ -42,6 +45,8 @@ import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.PostalZones;
 import org.benchleaf.search.need.Vocabulary;
+import org.benchleaf.search.pairing.CompanionFinder;
+import org.benchleaf.search.pairing.PartnerFinder;
 import org.benchleaf.search.substitute.SubstituteFinder;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
@@ -173,6 +178,27 @@ public final class Benchleaf implements AutoCloseable {
     /// Finds what takes a plant's place.
     public SubstituteFinder substitutes() {
         return new SubstituteFinder(catalog.view(), index());
+    }
+
+    /// Partners for fruit.
+    public PartnerFinder partners() {
+        return new PartnerFinder(catalog.view(), index());
+    }
+
+    /// What goes with a plant on the same site.
+    public CompanionFinder companions() {
+        return new CompanionFinder(catalog.view(), index());
+    }
+
+    /// Plant lists of jobs, as they are stored.
+    public PlantLists lists() {
+        return catalog.lists();
+    }
+
+    /// Holds plant lists against the catalog.
+    public ListService listService() {
+        return new ListService(
+                catalog.view(), new ListChecks(substitutes(), partners(), settings.place(), wording()));
     }
 
     public SheetAssembler sheets() {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.catalog.store.SqlCatalogStore;
 import org.benchleaf.shared.Problem;
@@ -84,6 +85,11 @@ public final class Catalog implements AutoCloseable {
     /// Counts, and what changed them.
     public StockLedger ledger() {
         return store.ledger();
+    }
+
+    /// Plant lists of jobs.
+    public PlantLists lists() {
+        return store.lists();
     }
 
     /// Looks through everything for damage: `check.damage`, `check.count`, `check.choice`, `check.fact`.

@@ -39,7 +39,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
     private static final List<String> FILES =
-            List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules", "substitutes");
+            List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules", "substitutes", "lists");
 
     private final Locale language;
     private final LengthStyle lengths;

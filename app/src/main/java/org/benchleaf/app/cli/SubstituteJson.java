@@ -147,7 +147,7 @@ final class SubstituteJson {
                         node.put("dearer", java.math.BigDecimal.valueOf(more, 2).toPlainString()));
     }
 
-    private static String word(Enum<?> constant) {
+    static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 

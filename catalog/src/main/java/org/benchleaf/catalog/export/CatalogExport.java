@@ -63,6 +63,27 @@ public final class CatalogExport {
         }
     }
 
+    /// Any rows of texts, such as a plant list.
+    ///
+    /// @param name of the sheet in a workbook
+    /// @throws IOException when nothing can be written there
+    public static void table(
+            Format format, String name, List<String> headings, List<List<String>> rows, OutputStream out)
+            throws IOException {
+        try (TableWriter table = table(format, sheetName(name), out)) {
+            table.row(headings);
+            for (List<String> row : rows) {
+                table.row(row);
+            }
+        }
+    }
+
+    /// A workbook's sheet has at most 31 characters and none of these.
+    private static String sheetName(String name) {
+        String allowed = name.replaceAll("[\\[\\]:*?/\\\\']", " ").strip();
+        return allowed.isEmpty() ? "List" : allowed.substring(0, Math.min(31, allowed.length()));
+    }
+
     private static TableWriter table(Format format, String name, OutputStream out) throws IOException {
         return switch (format) {
             case CSV -> new CsvTable(new OutputStreamWriter(out, StandardCharsets.UTF_8));

@@ -16,6 +16,7 @@ import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.shared.Problem;
 
@@ -28,12 +29,14 @@ public final class SqlCatalogStore implements AutoCloseable {
     private final Clock clock;
     private final SqlCatalogView view;
     private final SqlStockLedger ledger;
+    private final SqlPlantLists lists;
 
     private SqlCatalogStore(Database database, Clock clock) {
         this.database = database;
         this.clock = clock;
         this.view = new SqlCatalogView(database);
         this.ledger = new SqlStockLedger(database, clock);
+        this.lists = new SqlPlantLists(database, clock);
     }
 
     /// Makes a new catalog; folders above it are made too.
@@ -115,6 +118,10 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     public StockLedger ledger() {
         return ledger;
+    }
+
+    public PlantLists lists() {
+        return lists;
     }
 
     public NameBook names() {

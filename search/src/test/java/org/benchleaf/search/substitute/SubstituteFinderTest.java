@@ -224,16 +224,16 @@ class SubstituteFinderTest {
     @Test
     void warnsOfAHostOfTheSameTrouble() {
         PlantRecord box = plant(99, of("Buxus", "sempervirens"), facts("life_form", "shrub", "foliage", "evergreen"));
-        put(7, of("Pachysandra", "terminalis"), facts("life_form", "groundcover", "foliage", "evergreen"));
+        put(7, of("Sarcococca", "hookeriana"), facts("life_form", "shrub", "foliage", "evergreen"));
         catalog.put(stock(7, "#3, 500"));
 
-        Substitute pachysandra = find(box, FORTY).all().stream()
-                .filter(each -> each.match().plant().name().genus().equals("Pachysandra"))
+        Substitute sarcococca = find(box, FORTY).all().stream()
+                .filter(each -> each.match().plant().name().genus().equals("Sarcococca"))
                 .findFirst()
                 .orElseThrow();
 
-        // LaMondia and Li 2013 name Pachysandra as a host of boxwood blight; from memory
-        assertThat(pachysandra.troubles()).extracting(Trouble::name).containsExactly("boxwood blight");
+        // Henricot and others 2008 name Sarcococca as a host of boxwood blight; from memory
+        assertThat(sarcococca.troubles()).extracting(Trouble::name).containsExactly("boxwood blight");
     }
 
     @Test
