@@ -19,6 +19,8 @@ import org.benchleaf.app.service.ListChecks;
 import org.benchleaf.app.service.ListService;
 import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.OriginalFinder;
+import org.benchleaf.app.service.PageLinker;
+import org.benchleaf.app.service.PhotoFolder;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.ReferencePlants;
@@ -201,16 +203,26 @@ public final class Benchleaf implements AutoCloseable {
                 catalog.view(), new ListChecks(substitutes(), partners(), settings.place(), wording()));
     }
 
+    /// Where a live page leads besides its own plant.
+    public PageLinker pageLinks() {
+        return new PageLinker(substitutes(), partners(), wording());
+    }
+
     public SheetAssembler sheets() {
         return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()), wording());
     }
 
     public PrintService printing() {
-        return new PrintService(catalog.view(), sheets(), Printer.using(content), content, style(), clock);
+        return new PrintService(
+                catalog.view(), sheets(), Printer.using(content, photographs()), content, style(), clock);
+    }
+
+    private PhotoFolder photographs() {
+        return new PhotoFolder(workspace.photographsFolder());
     }
 
     public WebPages webPages() {
-        return WebPages.using(content);
+        return WebPages.using(content, photographs());
     }
 
     /// Looks at every plant; `each` is handed each result.

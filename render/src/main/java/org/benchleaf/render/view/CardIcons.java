@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.figure.Icons;
+import org.benchleaf.render.figure.YearWords;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
@@ -19,6 +20,9 @@ final class CardIcons {
     /// Side of an icon in mm.
     static final double SIDE = 8.4;
 
+    /// Least height of a row in mm, for two lines of words.
+    private static final double LEAST_ROW = 9.4;
+
     private static final double POINT_MM = 25.4 / 72;
 
     private final CardPlan plan;
@@ -29,6 +33,16 @@ final class CardIcons {
         this.plan = plan;
         this.words = words;
         this.typesetter = typesetter;
+    }
+
+    /// Whether there is anything to tell.
+    static boolean any(BenchCard card) {
+        return !card.exposure().isEmpty()
+                || card.waterNeed().isPresent()
+                || !card.moisture().isEmpty()
+                || card.hardiness().isPresent()
+                || card.height().isPresent()
+                || card.spread().isPresent();
     }
 
     /// @param top of the column in mm from the top of the card
@@ -56,6 +70,9 @@ final class CardIcons {
             drawings.put("figure:winter", new FigureDrawing(Icons.winter(text)));
         });
         sizeRow(card, rows, drawings);
+        if (card.photo().isPresent() && height >= (rows.size() + 1) * LEAST_ROW) {
+            seasonRow(card, rows, drawings);
+        }
         List<CardIcon> icons = new ArrayList<>();
         double row = Math.min(height / Math.max(1, rows.size()), 17);
         double at = top + (height - row * rows.size()) / 2;
@@ -107,6 +124,15 @@ final class CardIcons {
                         : words.text("card.size", Map.of("height", tall, "spread", wide));
         rows.put("figure:size", text);
         drawings.put("figure:size", new FigureDrawing(Icons.size(text)));
+    }
+
+    /// Beside a photograph, when it shows what: in the ring's place.
+    private void seasonRow(BenchCard card, Map<String, String> rows, Map<String, Drawing> drawings) {
+        String text = YearWords.seasons(card.year(), words);
+        if (!text.isEmpty()) {
+            rows.put("figure:season", text);
+            drawings.put("figure:season", new FigureDrawing(Icons.season(text)));
+        }
     }
 
     private static double round(double mm) {

@@ -42,7 +42,8 @@ public enum Pollination {
     public static Pollination of(Facts facts) {
         Optional<SelfFertility> self = facts.value(Attributes.SELF_FERTILE);
         if (self.filter(SelfFertility.YES::equals).isPresent()) {
-            return ALONE;
+            // who names partners of a plant that bears alone means that it bears better with them
+            return facts.value(Attributes.POLLINATION_PARTNERS).isPresent() ? BETTER_WITH_OTHER : ALONE;
         }
         Optional<Sex> sex = facts.value(Attributes.SEX);
         if (sex.filter(Sex.MALE::equals).isPresent()) {
