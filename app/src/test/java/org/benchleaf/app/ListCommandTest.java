@@ -90,7 +90,8 @@ class ListCommandTest {
         assertThat(run("list", "export", "Mill Lane", csv.toString()).out()).contains("3 rows written");
         assertThat(Files.readString(csv)).contains("line,key,name").contains("\"200 sq ft at 12 in, triangular");
         Path workbook = folder.resolve("mill.xlsx");
-        assertThat(run("list", "export", "Mill Lane", workbook.toString()).code()).isZero();
+        assertThat(run("list", "export", "Mill Lane", workbook.toString()).code())
+                .isZero();
         assertThat(Files.size(workbook)).isPositive();
         assertThat(run("list", "show", "--json").out()).contains("Mill Lane");
         assertThat(run("list", "show", "Mill Lane", "--json").out())
@@ -129,7 +130,8 @@ class ListCommandTest {
         Run none = Run.benchleaf("list", "quantity", "--area", "300 sq ft");
         assertThat(none.code()).isEqualTo(2);
         assertThat(none.err()).contains("--spacing");
-        assertThat(Run.benchleaf("list", "quantity", "--area", "a lot", "--spacing", "1 ft").err())
+        assertThat(Run.benchleaf("list", "quantity", "--area", "a lot", "--spacing", "1 ft")
+                        .err())
                 .contains("area \"a lot\" not understood");
     }
 
@@ -142,7 +144,8 @@ class ListCommandTest {
                 .contains("Ilex verticillata 'Southern Gentleman'")
                 .contains("named as a partner; blooms at the same time")
                 .contains("Companions for the same site:");
-        assertThat(run("pairings", "Itea virginica", "--zone", "6a", "--json", "--limit", "2").out())
+        assertThat(run("pairings", "Itea virginica", "--zone", "6a", "--json", "--limit", "2")
+                        .out())
                 .contains("\"pollination\" : \"not-known\"")
                 .contains("\"companions\" : [");
     }
@@ -168,7 +171,8 @@ class ListCommandTest {
     private static String soldOut(Benchleaf benchleaf) {
         List<String> gone = new java.util.ArrayList<>();
         benchleaf.catalog().forEachStock(stock -> {
-            if (stock.lots().stream().noneMatch(lot -> lot.count() > 0 && lot.ready().isEmpty())) {
+            if (stock.lots().stream()
+                    .noneMatch(lot -> lot.count() > 0 && lot.ready().isEmpty())) {
                 gone.add(stock.plant().text());
             }
         });
@@ -184,7 +188,8 @@ class ListCommandTest {
 
     @Test
     void everyCommandAndOptionIsDocumented() throws IOException {
-        String text = Files.readString(Path.of("../docs/plant-lists.md")) + Files.readString(Path.of("../docs/substitutes.md"));
+        String text = Files.readString(Path.of("../docs/plant-lists.md"))
+                + Files.readString(Path.of("../docs/substitutes.md"));
         Set<String> missing = new TreeSet<>();
         for (String command : List.of("new", "add", "site", "remove", "show", "check", "quantity", "export")) {
             assertThat(text).contains("`list " + command);

@@ -11,7 +11,8 @@ import org.benchleaf.shared.Problem;
 
 /// The front door: one open catalog. Safe for many threads; one writes at a time, the others read meanwhile.
 ///
-/// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another program.
+/// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another
+/// program.
 public final class Catalog implements AutoCloseable {
     private final SqlCatalogStore store;
 
@@ -61,7 +62,8 @@ public final class Catalog implements AutoCloseable {
         return store.rehearse(plan, most);
     }
 
-    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were. The
+    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they
+    /// were. The
     /// state counts on, and counts of lots are put back by entries of the ledger, which only grows.
     ///
     /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it;

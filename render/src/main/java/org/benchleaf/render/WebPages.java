@@ -89,7 +89,8 @@ public final class WebPages {
                         Map.entry("language", words.language().getLanguage())));
     }
 
-    /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera noted, such as
+    /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera noted,
+    /// such as
     /// the place.
     ///
     /// @param file its name in the shop's folder

@@ -67,7 +67,8 @@ final class AmountOptions {
         }
         if (quantity.isPresent()) {
             if (quantity.get() < 1) {
-                throw new Refusal(Problem.of("substitute.quantity", quantity.get().toString()));
+                throw new Refusal(
+                        Problem.of("substitute.quantity", quantity.get().toString()));
             }
             return new Amount(quantity.get(), "");
         }

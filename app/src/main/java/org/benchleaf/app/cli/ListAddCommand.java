@@ -57,8 +57,8 @@ final class ListAddCommand implements Callable<Integer> {
             AmountOptions.Amount many = amount.amount(words);
             PlantRecord record = benchleaf.plantFinder().find(plant);
             PlantList list = ListCommand.find(benchleaf, name)
-                    .with(number -> new ListLine(
-                            number, record.key(), size, many.plants(), many.worked(), note.strip()));
+                    .with(number ->
+                            new ListLine(number, record.key(), size, many.plants(), many.worked(), note.strip()));
             PlantList saved = benchleaf.lists().save(list);
             console.out()
                     .println(words.text(

@@ -36,9 +36,8 @@ final class ListCheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            ListReport report = benchleaf
-                    .listService()
-                    .report(ListCommand.find(benchleaf, name), benchleaf.today(), true);
+            ListReport report =
+                    benchleaf.listService().report(ListCommand.find(benchleaf, name), benchleaf.today(), true);
             if (json) {
                 console.out().println(new ListJson(benchleaf.wording()).text(report));
             } else {

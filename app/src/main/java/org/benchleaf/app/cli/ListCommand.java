@@ -36,8 +36,11 @@ final class ListCommand implements Runnable {
 
     /// @throws Refusal when there is none of that name
     static PlantList find(Benchleaf benchleaf, String name) {
-        return benchleaf.lists().find(name).orElseThrow(() -> new Refusal(Problem.of("list.unknown", name)
-                .with("known", String.join(", ", benchleaf.lists().names()))));
+        return benchleaf
+                .lists()
+                .find(name)
+                .orElseThrow(() -> new Refusal(Problem.of("list.unknown", name)
+                        .with("known", String.join(", ", benchleaf.lists().names()))));
     }
 
     @Override

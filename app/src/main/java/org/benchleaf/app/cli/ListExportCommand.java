@@ -49,9 +49,8 @@ final class ListExportCommand implements Callable<Integer> {
     public Integer call() {
         CatalogExport.Format format = format();
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            ListReport report = benchleaf
-                    .listService()
-                    .report(ListCommand.find(benchleaf, name), benchleaf.today(), true);
+            ListReport report =
+                    benchleaf.listService().report(ListCommand.find(benchleaf, name), benchleaf.today(), true);
             ListTable table = new ListTable(benchleaf.wording());
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
                 CatalogExport.table(format, report.list().name(), ListTable.HEADINGS, table.rows(report), out);
@@ -67,7 +66,8 @@ final class ListExportCommand implements Callable<Integer> {
                                             "count",
                                                     benchleaf
                                                             .wording()
-                                                            .count(report.lines().size()),
+                                                            .count(report.lines()
+                                                                    .size()),
                                             "file", file.toString())));
         }
         return ErrorReport.DONE;

@@ -53,9 +53,7 @@ final class ListRemoveCommand implements Callable<Integer> {
             console.out()
                     .println(benchleaf
                             .wording()
-                            .text(
-                                    "list.removed",
-                                    Map.of("line", Integer.toString(number), "list", list.name())));
+                            .text("list.removed", Map.of("line", Integer.toString(number), "list", list.name())));
         }
         return ErrorReport.DONE;
     }

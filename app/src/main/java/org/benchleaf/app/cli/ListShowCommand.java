@@ -46,9 +46,8 @@ final class ListShowCommand implements Callable<Integer> {
                 }
                 return ErrorReport.DONE;
             }
-            ListReport report = benchleaf
-                    .listService()
-                    .report(ListCommand.find(benchleaf, name.get()), benchleaf.today(), false);
+            ListReport report =
+                    benchleaf.listService().report(ListCommand.find(benchleaf, name.get()), benchleaf.today(), false);
             if (json) {
                 console.out().println(new ListJson(benchleaf.wording()).text(report));
             } else {

@@ -61,8 +61,9 @@ final class ListText {
                                 .map(common -> ", " + common)
                                 .orElse(""))
                 .orElse(words.text("list.gone"));
-        out.println(String.format("%2d. ", line.line().number()) + words.count(line.line().quantity()) + " × " + name
-                + "  [" + line.line().plant() + "]");
+        out.println(String.format("%2d. ", line.line().number())
+                + words.count(line.line().quantity()) + " × " + name + "  ["
+                + line.line().plant() + "]");
         List<String> parts = new ArrayList<>();
         if (line.item().isPresent()) {
             var item = line.item().get();
@@ -76,8 +77,7 @@ final class ListText {
                     .ifPresent(total -> parts.add(words.text(
                             "list.line.price",
                             Map.of(
-                                    "price",
-                                            words.money(item.price().orElse(total)),
+                                    "price", words.money(item.price().orElse(total)),
                                     "total", words.money(total)))));
         } else {
             parts.add(words.text("list.line.none"));
@@ -93,7 +93,8 @@ final class ListText {
 
     private void totals(ListReport report, PrintWriter out) {
         out.println();
-        int plants = report.lines().stream().mapToInt(line -> line.line().quantity()).sum();
+        int plants =
+                report.lines().stream().mapToInt(line -> line.line().quantity()).sum();
         String sum = report.totals().stream().map(words::money).collect(Collectors.joining(" + "));
         out.println(words.text(
                 report.unpriced() > 0 ? "list.total.gaps" : "list.total",
@@ -140,8 +141,7 @@ final class ListText {
             int bits = report.bareMonths().stream()
                     .mapToInt(month -> 1 << month.ordinal())
                     .sum();
-            out.println("· "
-                    + words.text("list.bare", Map.of("months", new Spoken(words).months(new MonthSet(bits)))));
+            out.println("· " + words.text("list.bare", Map.of("months", new Spoken(words).months(new MonthSet(bits)))));
         }
     }
 }

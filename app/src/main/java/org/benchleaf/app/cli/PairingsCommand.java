@@ -66,17 +66,15 @@ final class PairingsCommand implements Callable<Integer> {
     public Integer call() {
         int most = Math.clamp(limit, 1, 50);
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            PlantRecord plant = benchleaf.originals().find(String.join(" ", words)).plant();
+            PlantRecord plant =
+                    benchleaf.originals().find(String.join(" ", words)).plant();
             List<Partner> partners =
                     benchleaf.partners().of(plant).stream().limit(most).toList();
-            Optional<Shipment> shipment = benchleaf
-                    .settings()
-                    .place()
-                    .map(home -> new Shipment(home, benchleaf.today(), Optional.of(home)));
+            Optional<Shipment> shipment =
+                    benchleaf.settings().place().map(home -> new Shipment(home, benchleaf.today(), Optional.of(home)));
             YearWeek week = YearWeek.of(benchleaf.today());
-            List<Companion> companions = benchleaf
-                    .companions()
-                    .of(plant, zone.map(PairingsCommand::zone), shipment, week, most);
+            List<Companion> companions =
+                    benchleaf.companions().of(plant, zone.map(PairingsCommand::zone), shipment, week, most);
             PairingWords words = new PairingWords(benchleaf.wording());
             if (json) {
                 console.out().println(json(plant, partners, companions, words));
@@ -105,8 +103,8 @@ final class PairingsCommand implements Callable<Integer> {
         out.println(plant.name() + "  [" + plant.key() + "]");
         out.println("  " + words.pollination(plant, partners));
         for (Partner partner : partners) {
-            out.println("    " + partner.plant().name() + "  [" + partner.plant().key() + "]: "
-                    + words.partner(partner, week));
+            out.println("    " + partner.plant().name() + "  ["
+                    + partner.plant().key() + "]: " + words.partner(partner, week));
         }
         if (!companions.isEmpty()) {
             out.println();
@@ -134,9 +132,7 @@ final class PairingsCommand implements Callable<Integer> {
                     .put("name", partner.plant().name().toString())
                     .put("how", SubstituteJson.word(partner.how()))
                     .put("bloom", SubstituteJson.word(partner.bloom()))
-                    .put(
-                            "inStock",
-                            partner.stock().lots().stream().anyMatch(lot -> lot.count() > 0));
+                    .put("inStock", partner.stock().lots().stream().anyMatch(lot -> lot.count() > 0));
         }
         ArrayNode more = root.putArray("companions");
         for (Companion companion : companions) {

@@ -48,8 +48,7 @@ public final class ListChecks {
     private final FitJudge judge = new FitJudge();
 
     /// @param home where the shop ships from
-    public ListChecks(
-            SubstituteFinder substitutes, PartnerFinder partners, Optional<Destination> home, Wording words) {
+    public ListChecks(SubstituteFinder substitutes, PartnerFinder partners, Optional<Destination> home, Wording words) {
         this.substitutes = substitutes;
         this.partners = partners;
         this.home = home;
@@ -87,14 +86,10 @@ public final class ListChecks {
 
     private Optional<Remark> law(ListSite site, Line line, PlantRecord plant, LocalDate today) {
         return shipment(site, today)
-                .flatMap(to ->
-                        plant.facts().value(Attributes.SALE_RULES).map(rules -> rules.at(to)))
+                .flatMap(to -> plant.facts().value(Attributes.SALE_RULES).map(rules -> rules.at(to)))
                 .filter(verdict -> verdict.answer() != SaleVerdict.Answer.NO_RULE)
-                .map(verdict -> remark(
-                        Kind.LAW,
-                        verdict.answer() == SaleVerdict.Answer.BARRED,
-                        line,
-                        words.verdict(verdict)));
+                .map(verdict ->
+                        remark(Kind.LAW, verdict.answer() == SaleVerdict.Answer.BARRED, line, words.verdict(verdict)));
     }
 
     private void site(ListSite site, Line line, PlantRecord plant, List<Remark> remarks) {
@@ -187,16 +182,17 @@ public final class ListChecks {
                 .filter(week -> week.compareTo(by) > 0)
                 .distinct()
                 .sorted()
-                .filter(week -> line.stock().freeBy(item.key(), week)
-                        >= line.line().quantity())
+                .filter(week ->
+                        line.stock().freeBy(item.key(), week) >= line.line().quantity())
                 .findFirst()
                 .map(week -> words.text("list.check.later", Map.of("week", words.week(week))));
     }
 
     private Optional<String> otherSizes(Line line, YearWeek by) {
         List<String> sizes = line.stock().items().stream()
-                .filter(item ->
-                        line.item().map(chosen -> !chosen.key().equals(item.key())).orElse(true))
+                .filter(item -> line.item()
+                        .map(chosen -> !chosen.key().equals(item.key()))
+                        .orElse(true))
                 .filter(item -> line.stock().freeBy(item.key(), by) > 0)
                 .map(item -> words.text(
                         "list.check.size",
@@ -217,13 +213,7 @@ public final class ListChecks {
         Demand demand = new Demand(line.missing(), line.line().size(), site.by(), true);
         List<Substitute> found = substitutes
                 .find(new SubstituteQuery(
-                        plant,
-                        Purpose.NOT_SAID,
-                        demand,
-                        shipment(site, today),
-                        wishes,
-                        YearWeek.of(today),
-                        PROPOSED))
+                        plant, Purpose.NOT_SAID, demand, shipment(site, today), wishes, YearWeek.of(today), PROPOSED))
                 .best();
         List<String> names = found.stream()
                 .map(one -> words.text(

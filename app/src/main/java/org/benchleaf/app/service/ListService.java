@@ -26,7 +26,8 @@ import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.stock.ItemForm;
 
-/// Holds a plant list against the catalog: what each line is filled from and costs, what is seen in each month, and,
+/// Holds a plant list against the catalog: what each line is filled from and costs, what is seen in each
+/// month, and,
 /// by [ListChecks], what stands against it.
 public final class ListService {
     private final CatalogView catalog;
@@ -53,21 +54,14 @@ public final class ListService {
             lines.add(line(line, Optional.ofNullable(plants.get(line.plant())), stock, by, taken));
         }
         return new ListReport(
-                list,
-                lines,
-                checked ? checks.of(list, lines, today) : List.of(),
-                months(lines),
-                totals(lines),
-                (int) lines.stream().filter(line -> line.total().isEmpty()).count());
+                list, lines, checked ? checks.of(list, lines, today) : List.of(), months(lines), totals(lines), (int)
+                        lines.stream().filter(line -> line.total().isEmpty()).count());
     }
 
-    /// The item with enough plants, in the usual form before others, the cheapest first; or else the one with most.
+    /// The item with enough plants, in the usual form before others, the cheapest first; or else the one with
+    /// most.
     private static Line line(
-            ListLine line,
-            Optional<PlantRecord> plant,
-            PlantStock stock,
-            YearWeek by,
-            Map<ItemKey, Integer> taken) {
+            ListLine line, Optional<PlantRecord> plant, PlantStock stock, YearWeek by, Map<ItemKey, Integer> taken) {
         Comparator<ItemRecord> best = Comparator.comparingInt(
                         (ItemRecord item) -> -Math.min(line.quantity(), free(stock, item, by, taken)))
                 .thenComparing(item -> item.form() != ItemForm.REGULAR)
@@ -89,14 +83,18 @@ public final class ListService {
     private static Map<Month, List<Seen>> months(List<Line> lines) {
         Map<Month, List<Seen>> months = new EnumMap<>(Month.class);
         for (Line line : lines) {
-            line.plant().ifPresent(plant -> Interest.of(plant.facts()).forEach((season, when) -> {
-                for (Month month : Month.values()) {
-                    if (when.contains(month)) {
-                        months.computeIfAbsent(month, fresh -> new ArrayList<>())
-                                .add(new Seen(line.line().number(), plant.name().toString(), season));
-                    }
-                }
-            }));
+            line.plant()
+                    .ifPresent(plant -> Interest.of(plant.facts()).forEach((season, when) -> {
+                        for (Month month : Month.values()) {
+                            if (when.contains(month)) {
+                                months.computeIfAbsent(month, fresh -> new ArrayList<>())
+                                        .add(new Seen(
+                                                line.line().number(),
+                                                plant.name().toString(),
+                                                season));
+                            }
+                        }
+                    }));
         }
         return months;
     }

@@ -21,7 +21,8 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.stock.Availability;
 
-/// Where a plant's live page leads besides: to what takes its place while it is gone, and to its partners for fruit.
+/// Where a plant's live page leads besides: to what takes its place while it is gone, and to its partners for
+/// fruit.
 public final class PageLinker {
     private static final int MOST = 3;
     /// Differences told of each; the rest is on its own page.
@@ -70,9 +71,8 @@ public final class PageLinker {
                 .map(comparisons::sentence)
                 .collect(Collectors.joining(" "));
         String hazards = String.join("; ", comparisons.hazards(one));
-        String told = hazards.isEmpty()
-                ? differs
-                : differs + " " + words.text("substitute.hazard", Map.of("text", hazards));
+        String told =
+                hazards.isEmpty() ? differs : differs + " " + words.text("substitute.hazard", Map.of("text", hazards));
         PlantRecord plant = one.match().plant();
         return new PageLink(
                 plant.name(),
@@ -87,7 +87,9 @@ public final class PageLinker {
         return new PageLink(
                 partner.plant().name(),
                 partner.plant().key(),
-                sizes.isEmpty() ? words.text("web.partner.none") : words.text("web.partner.here", Map.of("sizes", sizes)));
+                sizes.isEmpty()
+                        ? words.text("web.partner.none")
+                        : words.text("web.partner.here", Map.of("sizes", sizes)));
     }
 
     private String sizes(PlantStock stock, YearWeek week) {

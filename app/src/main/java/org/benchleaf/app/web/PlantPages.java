@@ -11,18 +11,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.service.PageLinker;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
-import org.benchleaf.app.service.PageLinker;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.WebPages;
-import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.render.page.PageLinks;
+import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.rule.Shipment;
 
-/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page promises only
+/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page promises
+/// only
 /// what is there now.
 final class PlantPages {
     private final Benchleaf benchleaf;
@@ -59,7 +60,8 @@ final class PlantPages {
         send(context, pages.plantPage(sheet, links(plant.get(), stock), benchleaf.style()));
     }
 
-    /// What takes the plant's place while it is gone, and its partners. The page opens without them when the index
+    /// What takes the plant's place while it is gone, and its partners. The page opens without them when the
+    /// index
     /// cannot be read.
     private PageLinks links(PlantRecord plant, PlantStock stock) {
         try {

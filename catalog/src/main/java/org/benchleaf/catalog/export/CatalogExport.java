@@ -11,7 +11,8 @@ import org.benchleaf.catalog.CatalogView;
 
 /// Writes plants or stock in the catalog's own format: loaded again, the file changes nothing.
 ///
-/// Of facts that several sources state the chosen one is written; what a cultivar takes from its taxon is left empty.
+/// Of facts that several sources state the chosen one is written; what a cultivar takes from its taxon is left
+/// empty.
 public final class CatalogExport {
     private CatalogExport() {}
 

@@ -14,7 +14,8 @@ public interface PlantLists {
     /// Writes a list as a whole; when this returns, it survives a power cut.
     ///
     /// @return the list as saved, one version on
-    /// @throws org.benchleaf.catalog.ListRefused when there is one of that name already (`list.exists`), or somebody saved it meanwhile
+    /// @throws org.benchleaf.catalog.ListRefused when there is one of that name already (`list.exists`), or
+    ///     somebody saved it meanwhile
     ///     (`list.stale`)
     PlantList save(PlantList list);
 

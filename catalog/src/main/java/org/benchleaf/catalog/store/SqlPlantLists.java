@@ -58,10 +58,11 @@ final class SqlPlantLists implements PlantLists {
         if (head.isEmpty()) {
             return Optional.empty();
         }
-        List<ListLine> lines = session.list(LINES, SqlPlantLists::line, head.get().id());
+        List<ListLine> lines =
+                session.list(LINES, SqlPlantLists::line, head.get().id());
         PlantList list = head.get().list();
-        return Optional.of(new PlantList(
-                list.name(), list.site(), lines, list.nextLine(), list.version(), list.changedAt()));
+        return Optional.of(
+                new PlantList(list.name(), list.site(), lines, list.nextLine(), list.version(), list.changedAt()));
     }
 
     @Override
@@ -136,7 +137,8 @@ final class SqlPlantLists implements PlantLists {
             if (head.isEmpty()) {
                 return false;
             }
-            session.execute("DELETE FROM plant_list_line WHERE list = ?", head.get().id());
+            session.execute(
+                    "DELETE FROM plant_list_line WHERE list = ?", head.get().id());
             session.execute("DELETE FROM plant_list WHERE id = ?", head.get().id());
             return true;
         });
@@ -147,8 +149,10 @@ final class SqlPlantLists implements PlantLists {
     private static Head head(ResultSet row) throws SQLException {
         ListSite site = new ListSite(
                 read(row, "zone").flatMap(text -> HardinessZone.read(text).toOptional()),
-                read(row, "light").flatMap(text -> Term.read(Exposure.class, text).toOptional()),
-                read(row, "soil").flatMap(text -> Term.read(Moisture.class, text).toOptional()),
+                read(row, "light")
+                        .flatMap(text -> Term.read(Exposure.class, text).toOptional()),
+                read(row, "soil")
+                        .flatMap(text -> Term.read(Moisture.class, text).toOptional()),
                 read(row, "ship_to").flatMap(text -> Destination.read(text).toOptional()),
                 read(row, "by_week").flatMap(text -> YearWeek.read(text).toOptional()));
         return new Head(

@@ -43,8 +43,8 @@ class PlantListsTest {
     }
 
     private static PlantList withLine(PlantList list) {
-        return list.with(number ->
-                new ListLine(number, PLANT, StockSize.read("#3").toOptional(), 40, "a row", "by the pond"));
+        return list.with(
+                number -> new ListLine(number, PLANT, StockSize.read("#3").toOptional(), 40, "a row", "by the pond"));
     }
 
     @Test
@@ -58,8 +58,7 @@ class PlantListsTest {
         assertThat(found.name()).isEqualTo("Mill Lane");
         assertThat(found.site()).isEqualTo(SITE);
         assertThat(found.lines())
-                .containsExactly(new ListLine(
-                        1, PLANT, StockSize.read("#3").toOptional(), 40, "a row", "by the pond"));
+                .containsExactly(new ListLine(1, PLANT, StockSize.read("#3").toOptional(), 40, "a row", "by the pond"));
         assertThat(catalog.lists().names()).containsExactly("Mill Lane");
     }
 

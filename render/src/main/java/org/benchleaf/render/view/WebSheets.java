@@ -1,7 +1,6 @@
 package org.benchleaf.render.view;
 
 import java.util.List;
-
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.PageLink;
 import org.benchleaf.render.page.PlantSheet;
@@ -17,8 +16,8 @@ public final class WebSheets {
     /// Links to other plants' pages: why, the name, the address.
     public static List<SheetView.RelativeLine> links(List<PageLink> links) {
         return links.stream()
-                .map(link -> new SheetView.RelativeLine(
-                        link.why(), Typesetter.line(link.name(), false), "/p/" + link.key()))
+                .map(link ->
+                        new SheetView.RelativeLine(link.why(), Typesetter.line(link.name(), false), "/p/" + link.key()))
                 .toList();
     }
 }

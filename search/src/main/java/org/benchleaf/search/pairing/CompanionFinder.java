@@ -61,17 +61,15 @@ public final class CompanionFinder {
                 .forEach(soil -> wishes.add(new WeighedWish(new Wish.LikesSoil(soil), 0.7, false)));
         if (zone.isEmpty()) {
             facts.value(Attributes.HARDINESS)
-                    .ifPresent(range ->
-                            wishes.add(new WeighedWish(new Wish.HardyIn(range.coldest()), 1, false)));
+                    .ifPresent(range -> wishes.add(new WeighedWish(new Wish.HardyIn(range.coldest()), 1, false)));
         }
         if (!gap.isEmpty()) {
-            wishes.add(new WeighedWish(
-                    new Wish.Shows(Season.FLOWER, Optional.of(gap), Optional.empty()), 2, false));
+            wishes.add(new WeighedWish(new Wish.Shows(Season.FLOWER, Optional.of(gap), Optional.empty()), 2, false));
         }
         facts.value(Attributes.HEIGHT)
                 .filter(height -> height.middleCm() > TALL)
-                .ifPresent(height -> wishes.add(new WeighedWish(
-                        new Wish.NoTallerThan((int) (height.middleCm() * BELOW)), 1.5, false)));
+                .ifPresent(height -> wishes.add(
+                        new WeighedWish(new Wish.NoTallerThan((int) (height.middleCm() * BELOW)), 1.5, false)));
         NeedQuery query = new NeedQuery(
                 new Need(wishes.stream().limit(NeedQuery.MOST_WISHES).toList()),
                 "",
@@ -83,7 +81,9 @@ public final class CompanionFinder {
         Set<String> genera = new HashSet<>();
         for (Match match : search.answer(query).matches()) {
             int fills = Interest.months(match.plant().facts()).bits() & ~shown.bits();
-            if (companions.size() < limit && fills != 0 && genera.add(match.plant().name().genus())) {
+            if (companions.size() < limit
+                    && fills != 0
+                    && genera.add(match.plant().name().genus())) {
                 companions.add(new Companion(match, new MonthSet(fills)));
             }
         }

@@ -12,7 +12,8 @@ import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.Season;
 
-/// When a plant is worth looking at, and for what. Where a plant shows fall color or stems and does not say when, the
+/// When a plant is worth looking at, and for what. Where a plant shows fall color or stems and does not say
+/// when, the
 /// usual months of the northern states are taken: common practice, no source.
 public final class Interest {
     private static final MonthSet USUAL_FALL = MonthSet.between(Month.OCTOBER, Month.NOVEMBER);
@@ -22,7 +23,8 @@ public final class Interest {
 
     private Interest() {}
 
-    /// The months of each season in which something is seen. Leaves count when they are not plain green, and evergreen
+    /// The months of each season in which something is seen. Leaves count when they are not plain green, and
+    /// evergreen
     /// ones in winter.
     public static Map<Season, MonthSet> of(Facts facts) {
         Map<Season, MonthSet> months = new EnumMap<>(Season.class);

@@ -21,7 +21,8 @@ import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.plant.Sex;
 
-/// Finds pollination partners in the catalog: those that are named, those of the same group, and those of the same
+/// Finds pollination partners in the catalog: those that are named, those of the same group, and those of the
+/// same
 /// species of which nothing says that they do not suit. Safe for many threads.
 public final class PartnerFinder {
     private static final int MOST_OF_GENUS = 200;
@@ -63,7 +64,8 @@ public final class PartnerFinder {
         return partners;
     }
 
-    /// Whether the second plant can be the partner of the first; empty when it cannot, or nothing speaks for it.
+    /// Whether the second plant can be the partner of the first; empty when it cannot, or nothing speaks for
+    /// it.
     public static Optional<Partner.How> suits(PlantRecord plant, PlantRecord other) {
         if (other.name().equals(plant.name()) || !sexesSuit(plant, other)) {
             return Optional.empty();
@@ -78,7 +80,8 @@ public final class PartnerFinder {
                 return Optional.of(Partner.How.SAME_GROUP);
             }
             // `Ilex verticillata early` is part of `Ilex verticillata`, and no partner of its `late`
-            boolean within = group.get().startsWith(otherGroup.get()) || otherGroup.get().startsWith(group.get());
+            boolean within =
+                    group.get().startsWith(otherGroup.get()) || otherGroup.get().startsWith(group.get());
             return within ? Optional.of(Partner.How.SAME_SPECIES) : Optional.empty();
         }
         boolean sameSpecies = plant.name().genus().equals(other.name().genus())
@@ -107,7 +110,10 @@ public final class PartnerFinder {
                 plant.facts().value(Attributes.POLLINATION_PARTNERS).orElse(List.of());
         return partners.stream()
                 .anyMatch(text -> text.equals(other.toString())
-                        || other.taxonAbove().map(BotanicalName::toString).filter(text::equals).isPresent()
+                        || other.taxonAbove()
+                                        .map(BotanicalName::toString)
+                                        .filter(text::equals)
+                                        .isPresent()
                                 && !plant.name().taxonAbove().equals(other.taxonAbove()));
     }
 

@@ -35,15 +35,33 @@ class PairingTest {
     // which male serves which female: common practice of the trade, no source
     @BeforeEach
     void winterberriesAndOthers() {
-        put(1, WINTERBERRY.withCultivar("Winter Red"), berry("female", "late", "pollination_partners", "Ilex verticillata 'Southern Gentleman'"));
+        put(
+                1,
+                WINTERBERRY.withCultivar("Winter Red"),
+                berry("female", "late", "pollination_partners", "Ilex verticillata 'Southern Gentleman'"));
         put(2, WINTERBERRY.withCultivar("Southern Gentleman"), berry("male", "late"));
         put(3, WINTERBERRY.withCultivar("Jim Dandy"), berry("male", "early"));
         put(4, WINTERBERRY.withCultivar("Red Sprite"), berry("female", "early"));
-        put(5, BotanicalName.ofSpecies("Ilex", "opaca").withCultivar("Any"), facts("sex", "male", "pollination_group", "Ilex opaca"));
-        put(6, BotanicalName.ofSpecies("Packera", "aurea"), facts("bloom", "Apr-May", "exposure", "part shade", "height", "30-60 cm"));
-        put(7, BotanicalName.ofSpecies("Malus", "domestica").withCultivar("One"), facts("self_fertile", "no", "bloom", "Apr-May"));
-        put(8, BotanicalName.ofSpecies("Malus", "domestica").withCultivar("Two"), facts("self_fertile", "no", "bloom", "May"));
-        put(9, BotanicalName.ofSpecies("Malus", "domestica").withCultivar("Late"), facts("self_fertile", "no", "bloom", "Jun"));
+        put(
+                5,
+                BotanicalName.ofSpecies("Ilex", "opaca").withCultivar("Any"),
+                facts("sex", "male", "pollination_group", "Ilex opaca"));
+        put(
+                6,
+                BotanicalName.ofSpecies("Packera", "aurea"),
+                facts("bloom", "Apr-May", "exposure", "part shade", "height", "30-60 cm"));
+        put(
+                7,
+                BotanicalName.ofSpecies("Malus", "domestica").withCultivar("One"),
+                facts("self_fertile", "no", "bloom", "Apr-May"));
+        put(
+                8,
+                BotanicalName.ofSpecies("Malus", "domestica").withCultivar("Two"),
+                facts("self_fertile", "no", "bloom", "May"));
+        put(
+                9,
+                BotanicalName.ofSpecies("Malus", "domestica").withCultivar("Late"),
+                facts("self_fertile", "no", "bloom", "Jun"));
         for (int serial = 1; serial <= 9; serial++) {
             catalog.put(stock(serial, "#3, 50"));
         }

@@ -31,7 +31,8 @@ class SpacingTest {
         assertThat(triangles.rowCm() / 2.54).isCloseTo(rowInches, within(0.006));
     }
 
-    // worked examples: bloomindesigns.com, scgardenguru.com, erthturf.com (133 and 172.8), wenkegardencenter.com (26.67);
+    // worked examples: bloomindesigns.com, scgardenguru.com, erthturf.com (133 and 172.8), wenkegardencenter.com
+    // (26.67);
     // where they round down or to the nearest, ours is the next whole plant
     @ParameterizedTest
     @CsvSource({
@@ -46,7 +47,9 @@ class SpacingTest {
         "4 ft 6 in x 12 ft, 9 in, SQUARE, 96"
     })
     void roundsUpToWholePlants(String area, String spacing, Pattern pattern, int plants) {
-        assertThat(Spacing.read(spacing, pattern).orThrow().plantsFor(BedArea.read(area).orThrow(), 0))
+        assertThat(Spacing.read(spacing, pattern)
+                        .orThrow()
+                        .plantsFor(BedArea.read(area).orThrow(), 0))
                 .isEqualTo(plants);
     }
 
