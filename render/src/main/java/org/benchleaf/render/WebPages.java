@@ -21,8 +21,8 @@ import org.benchleaf.render.view.WebSheets;
 ///
 /// Same input, same text, so that a strong ETag can be taken from it. It may be shared between threads.
 public final class WebPages {
-    private static final double STAND_WIDTH = 330;
-    private static final double STAND_HEIGHT = 200;
+    private static final double STAND_WIDTH = 264;
+    private static final double STAND_HEIGHT = 176;
 
     /// Where pages look for their photograph, before its file name.
     public static final String PHOTO_PATH = "/photo/";

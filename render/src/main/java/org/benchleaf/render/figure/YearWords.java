@@ -47,7 +47,7 @@ public final class YearWords {
                         .collect(Collectors.joining(" "));
     }
 
-    /// When it flowers, colors and fruits, in one line without colors; empty when no month is known.
+    /// When it flowers, colors and fruits, the first two of them in one line; empty when no month is known.
     public static String seasons(YearLook year, Wording words) {
         List<String> parts = new ArrayList<>();
         year.flower().ifPresent(show -> parts.add(season("ring.flower.line", show.months(), words)));
@@ -55,7 +55,8 @@ public final class YearWords {
             parts.add(season("ring.fall.line", YearBands.fallMonths(year), words));
         }
         year.fruit().ifPresent(show -> parts.add(season("ring.fruit.line", show.months(), words)));
-        return words.sentence(String.join(words.text("list.comma"), parts));
+        return words.sentence(String.join(
+                words.text("list.comma"), parts.stream().limit(2).toList()));
     }
 
     private static String season(String part, MonthSet months, Wording words) {

@@ -97,7 +97,7 @@ public final class CardViews {
             Optional<CardView.CardPhoto> photo = card.photo()
                     .map(shown -> photo(
                             shown,
-                            plan.innerWidth() * (CardIcons.any(card) ? 0.54 : 1),
+                            plan.innerWidth() * (CardIcons.any(card) ? 0.5 : 1),
                             characters,
                             middleTop,
                             middle,
