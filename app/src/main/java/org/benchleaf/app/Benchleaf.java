@@ -63,6 +63,7 @@ public final class Benchleaf implements AutoCloseable {
     private final Catalog catalog;
     private final ContentPack content;
     private @Nullable PlantIndex index;
+    private @Nullable NeedSearch needSearch;
 
     private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
         this.workspace = workspace;
@@ -155,8 +156,12 @@ public final class Benchleaf implements AutoCloseable {
         return new SaleRuleService(catalog);
     }
 
-    public NeedSearch needSearch() {
-        return new NeedSearch(catalog.view(), index());
+    /// The search, one for the workspace: it keeps what it read until the catalog changes.
+    public synchronized NeedSearch needSearch() {
+        if (needSearch == null) {
+            needSearch = new NeedSearch(catalog.view(), index());
+        }
+        return needSearch;
     }
 
     public NameIndex names() {

@@ -36,7 +36,7 @@ class NeedCommandsTest {
     void offersTheOtherReadingAndTellsWhatWasFreed() {
         Run run = run("need", "shade, zone 3 if possible");
         assertThat(run.out())
-                .contains("\"shade\" may also mean: part shade")
+                .contains("\"shade\" may also mean: full shade")
                 .contains("(freed: may be given up)")
                 .contains("you freed it");
     }

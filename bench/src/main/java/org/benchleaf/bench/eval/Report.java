@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.PlantRecord;
 
 /// Writes how far the answers agree with published lists, and why where they do not.
@@ -60,8 +61,9 @@ final class Report {
         List<Taxon> gold = taxa(row -> Cells.of(row, "list_id").equals(list));
         List<Taxon> present = gold.stream().filter(asking::has).toList();
         Asking.Ranked ranked = asking.ask(need);
-        double pooled = precision(ranked.species(plant -> any(pool, plant)), present);
-        double all = precision(ranked.species(plant -> true), present);
+        int named = asking.species(plant -> any(present, plant)).size();
+        double pooled = precision(ranked.species(plant -> any(pool, plant)), present, named);
+        double all = precision(ranked.species(plant -> true), present, named);
         long met = present.stream().filter(ranked::meets).count();
         out.printf(
                 Locale.ROOT,
@@ -73,6 +75,12 @@ final class Report {
                 pooled,
                 all,
                 present.isEmpty() ? 0 : (double) met / present.size());
+        System.err.println(list + " " + need);
+        ranked.species(plant -> true).stream()
+                .limit(16)
+                .forEach(plant -> System.err.println((any(gold, plant) ? "  + " : any(pool, plant) ? "  - " : "    ")
+                        + plant.name() + "  | " + plant.facts().value(Attributes.EXPOSURE)
+                        + plant.facts().value(Attributes.MOISTURE)));
         misses.add("- **" + list + "** " + need + ". Not in the catalog: "
                 + none(gold.stream()
                         .filter(taxon -> !asking.has(taxon))
@@ -186,8 +194,8 @@ final class Report {
                 present == 0 ? 0 : (double) met / present);
     }
 
-    private static double precision(List<PlantRecord> ranked, List<Taxon> gold) {
-        int most = Math.min(10, gold.size());
+    private double precision(List<PlantRecord> ranked, List<Taxon> gold, int named) {
+        int most = Math.min(10, named);
         return most == 0
                 ? 0
                 : (double) ranked.stream()
@@ -204,8 +212,8 @@ final class Report {
                 .toList();
     }
 
-    private static boolean any(List<Taxon> taxa, PlantRecord plant) {
-        return taxa.stream().anyMatch(taxon -> taxon.holds(plant));
+    private boolean any(List<Taxon> taxa, PlantRecord plant) {
+        return taxa.stream().anyMatch(taxon -> asking.holds(taxon, plant));
     }
 
     private static String none(List<String> texts) {

@@ -44,7 +44,7 @@ public final class FitJudge {
         int near = 0;
         for (WeighedWish weighed : need.wishes()) {
             Reason reason = judge(weighed.wish(), plant.facts(), plant.name(), stock, occasion);
-            int outcome = Outcome.of(reason);
+            int outcome = Outcome.of(reason, plant.facts());
             reasons.add(reason);
             answers &= !(weighed.fixed() && Outcome.isMissed(outcome));
             met += Outcome.met(outcome, weighed.weight());
@@ -57,6 +57,7 @@ public final class FitJudge {
                 met,
                 near,
                 StockJudge.standing(stock, now),
+                Merit.of(plant),
                 plant.name().sortKey());
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
@@ -133,7 +132,7 @@ public enum Basis {
     }
 
     /// What a plant has here; empty when nothing of it is known.
-    Optional<String> textOf(PlantRecord plant) {
+    Optional<String> textOf(PlantRecord plant, FactTexts texts) {
         if (this == GENUS) {
             return Optional.of(plant.name().genus());
         }
@@ -144,10 +143,11 @@ public enum Basis {
                     .map(epithet -> genus + " " + epithet.text())
                     .orElse(genus));
         }
-        String text = attributes.stream()
-                .map(attribute -> plant.facts().fact(attribute).map(Fact::text).orElse(""))
-                .collect(Collectors.joining(PART));
-        return text.length() < attributes.size() ? Optional.empty() : Optional.of(text);
+        StringBuilder text = new StringBuilder();
+        for (int part = 0; part < attributes.size(); part++) {
+            text.append(part == 0 ? "" : PART).append(texts.of(plant.facts(), attributes.get(part)));
+        }
+        return text.length() < attributes.size() ? Optional.empty() : Optional.of(text.toString());
     }
 
     /// The facts that such a text stands for.

@@ -16,6 +16,10 @@ final class StretchPass {
     private final Tally tally;
     private final FacetPass facets;
     private final LoosenPass loosen;
+    private final int mostMissed;
+    private final long[] sums = new long[BLOCK];
+    private final int[] docs = new int[BLOCK];
+    private final NearlyAll near = new NearlyAll(BLOCK);
 
     /// @param filters what a document must pass to be ranked
     StretchPass(Segment segment, List<Bits> filters, NeedTables need, int limit) {
@@ -26,51 +30,98 @@ final class StretchPass {
         this.tally = new Tally(need.tables().size());
         this.facets = need.newFacets();
         this.loosen = need.newLoosen();
+        this.mostMissed = Math.max(facets.mostOwn(), loosen.mostMissed());
     }
 
     /// @param start first document, a multiple of [#BLOCK]
     /// @param end behind the last
     StretchPass run(int start, int end) {
         int total = 0;
-        long[] score = new long[BLOCK];
-        long[] flag = new long[BLOCK];
-        int[] clean = new int[BLOCK + 1];
         for (int from = start; from < end; from += BLOCK) {
-            int count = Math.min(BLOCK, end - from);
-            Arrays.fill(score, 0);
-            Arrays.fill(flag, 0);
-            for (WishTable table : need.tables()) {
-                table.add(segment, from, count, score, flag);
+            int count = chosen(from, Math.min(BLOCK, end - from));
+            for (WishTable table : need.free()) {
+                table.add(segment, docs, count, sums);
             }
-            int cleanCount = 0;
+            total += count;
+            near.clear();
             for (int i = 0; i < count; i++) {
-                if (((int) flag[i] & need.fixed()) == 0 && takes(from + i)) {
-                    total++;
-                    take(from + i, score[i], flag[i]);
-                    clean[cleanCount] = from + i;
-                    cleanCount += (int) flag[i] == 0 ? 1 : 0;
-                }
+                take(docs[i], sums[i]);
             }
-            facets.count(segment, from, count, clean, cleanCount, flag, this::takes);
+            facets.count(segment, near);
         }
         tally.addTotal(total);
         return this;
     }
 
-    private void take(int doc, long score, long flag) {
-        int missed = (int) flag;
-        if (missed == 0 || Long.bitCount(flag) <= 2) {
-            tally.count(missed, (int) (flag >>> 32));
+    /// Chooses the plants of a block that miss no fixed wish.
+    ///
+    /// @return how many stand in `docs`, what fixed wishes add to them in `sums`
+    private int chosen(int from, int count) {
+        Arrays.fill(sums, 0, count, 0);
+        for (WishTable table : need.fixed()) {
+            table.addRun(segment, from, count, sums);
         }
-        if (tally.meetAll() < LoosenPass.FEW) {
-            loosen.take(segment, doc, flag);
+        int chosen = 0;
+        for (int i = 0; i < count; i++) {
+            if (sums[i] < Rank.MISSES_FIXED && takes(from + i)) {
+                docs[chosen] = from + i;
+                sums[chosen++] = sums[i];
+            }
         }
+        return chosen;
+    }
+
+    private void take(int doc, long sum) {
         int slot = segment.slots()[doc];
         byte[] standings = need.standings();
-        long rank = score + (slot < standings.length ? standings[slot] : 0);
+        long rank = Rank.sorting(sum, slot < standings.length ? standings[slot] : 0, segment.merits()[doc]);
         if (top.mayTake(rank)) {
             top.offer(rank, segment.order()[doc]);
         }
+        int missed = Rank.missed(sum);
+        int notMet = missed + Rank.unknown(sum);
+        if (missed == 0) {
+            near.add(doc);
+        }
+        if (notMet == 0) {
+            tally.countMeetsAll();
+            loosen(doc, 0);
+        } else if (notMet <= 2 || missed <= mostMissed) {
+            takeNear(doc, missed, notMet);
+        }
+    }
+
+    /// Few plants come this near to meeting all; for them alone it is looked up which wishes they do not meet.
+    private void takeNear(int doc, int missed, int notMet) {
+        if (missed == 0) {
+            tally.countMissesNone();
+            if (notMet > Math.max(2, mostMissed)) {
+                return;
+            }
+        }
+        long flags = flags(doc);
+        tally.count(flags);
+        loosen(doc, flags);
+        if (missed > 0) {
+            near.add(doc, (int) flags);
+        }
+    }
+
+    private void loosen(int doc, long flags) {
+        if (tally.meetAll() < LoosenPass.FEW) {
+            loosen.take(segment, doc, flags);
+        }
+    }
+
+    /// Which wishes a plant misses (lower half) and of which its facts are not known (upper half), one bit a wish.
+    private long flags(int doc) {
+        long flags = 0;
+        List<WishTable> tables = need.tables();
+        for (int bit = 0; bit < tables.size(); bit++) {
+            long sum = tables.get(bit).of(segment, doc);
+            flags |= (long) Rank.missed(sum) << bit | (long) Rank.unknown(sum) << bit + 32;
+        }
+        return flags;
     }
 
     private boolean takes(int doc) {
