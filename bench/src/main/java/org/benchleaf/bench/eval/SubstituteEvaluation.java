@@ -34,6 +34,7 @@ public final class SubstituteEvaluation {
     private final SubstituteFinder finder;
     private final PrintStream out;
     private final List<PlantRecord> plants = new ArrayList<>();
+    private final PlantNames names = new PlantNames();
 
     private SubstituteEvaluation(Benchleaf benchleaf, PrintStream out) {
         this.benchleaf = benchleaf;
@@ -91,11 +92,11 @@ public final class SubstituteEvaluation {
                 .map(one -> one.match().plant())
                 .toList();
         long found = gold.stream()
-                .filter(taxon -> proposed.stream().anyMatch(taxon::holds))
+                .filter(taxon -> proposed.stream().anyMatch(plant -> taxon.holds(plant, names)))
                 .count();
         long most = Math.min(AT, gold.size());
-        String names = proposed.stream()
-                .map(plant -> gold.stream().anyMatch(taxon -> taxon.holds(plant))
+        String listed = proposed.stream()
+                .map(plant -> gold.stream().anyMatch(taxon -> taxon.holds(plant, names))
                         ? "**" + plant.name() + "**"
                         : plant.name().toString())
                 .collect(Collectors.joining(", "));
@@ -106,12 +107,12 @@ public final class SubstituteEvaluation {
                 gold.size(),
                 found,
                 most == 0 ? 0 : Math.min(1, (double) found / most),
-                names));
+                listed));
     }
 
     private boolean isStocked(Taxon taxon) {
         return plants.stream()
-                .filter(taxon::holds)
+                .filter(plant -> taxon.holds(plant, names))
                 .anyMatch(plant -> benchleaf.catalog().stock(List.of(plant.key())).values().stream()
                         .anyMatch(stock -> stock.items().stream()
                                 .anyMatch(item -> stock.freeBy(item.key(), YearWeek.of(benchleaf.today())) > 0)));

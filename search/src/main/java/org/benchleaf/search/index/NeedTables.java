@@ -20,7 +20,7 @@ final class NeedTables {
     private final byte[] standings;
     private final List<WishTable> tables = new ArrayList<>();
     private final List<WishTable> fixed = new ArrayList<>();
-    private final List<WishTable> free = new ArrayList<>();
+    private final List<WishTable> free;
 
     NeedTables(StockColumns stock, Dictionaries dictionaries, Need need, Set<Facet> facets, YearWeek week) {
         this.dictionaries = dictionaries;
@@ -30,11 +30,13 @@ final class NeedTables {
         this.week = week;
         this.occasion = Occasion.of(need, week);
         this.standings = stock.standings(StockColumns.week(week));
+        List<WishTable> others = new ArrayList<>();
         for (WeighedWish wish : need.wishes()) {
             WishTable table = WishTable.of(wish, occasion, dictionaries, stock);
             tables.add(table);
-            (wish.fixed() ? fixed : free).add(table);
+            (wish.fixed() ? fixed : others).add(table);
         }
+        this.free = WishTable.joined(others);
     }
 
     /// In the order of the wishes.
@@ -47,7 +49,7 @@ final class NeedTables {
         return fixed;
     }
 
-    /// Those of all other wishes.
+    /// Those of all other wishes; wishes that look at the same facts are added up to one.
     List<WishTable> free() {
         return free;
     }

@@ -28,9 +28,10 @@ import org.benchleaf.shared.rule.SaleVerdict;
 /// best are
 /// read from the catalog, judged and compared. Safe for many threads.
 public final class SubstituteFinder {
-    /// Plants are read so many at a time, until enough of each group are found.
-    private static final int AT_ONCE = 12;
+    /// So many more than asked for are read at a time, until enough are found: some are of one species.
+    private static final int MORE_AT_ONCE = 3;
 
+    private static final int FEW = 24;
     private static final int FARTHEST = 400;
     private static final int OF_ONE_GENUS = 2;
     /// Sisters looked at: a species has seldom more.
@@ -47,25 +48,27 @@ public final class SubstituteFinder {
     }
 
     /// The best substitutes. Never among them: what the sale rules bar from the place, what is known not to be
-    /// hardy at the site asked for, what cannot be had, and, in the place of a plant that is unwelcome
-    /// somewhere,
-    /// another one that is.
+    /// hardy at the site asked for, what cannot be had, and, in the place of a plant that is unwelcome, another
+    /// one that is.
     public SubstituteAnswer find(SubstituteQuery query) {
         index.freshen();
         List<PlantKey> kin = kin(query.original());
-        boolean grown = catalog.stock(kin).values().stream()
-                .anyMatch(stock -> !stock.items().isEmpty());
+        boolean grown = !kin.isEmpty()
+                && catalog.stock(kin).values().stream()
+                        .anyMatch(stock -> !stock.items().isEmpty());
         Role role = RoleReader.read(query.original(), query.purpose(), grown);
         Need need = RoleNeed.of(query, role);
-        Proposal proposal = index.propose(need, "", Set.of(), query.now(), Math.min(FARTHEST, 24 * query.limit() + 60));
+        int few = FEW + 2 * query.limit();
+        Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
         PlantKey originalKey = query.original().key();
         PlantStock usual = catalog.stock(List.of(originalKey)).getOrDefault(originalKey, PlantStock.none(originalKey));
         Search search = new Search(query, role, need, usual);
         search.look(kin);
-        List<PlantKey> others = new ArrayList<>(proposal.best());
-        others.removeAll(new HashSet<>(kin));
-        for (int from = 0; from < others.size() && !search.hasEnough(); from += AT_ONCE) {
-            search.look(others.subList(from, Math.min(others.size(), from + AT_ONCE)));
+        search.look(proposal.best(), kin);
+        if (!search.hasEnough() && proposal.best().size() >= few) {
+            // the best are of few species: look further
+            List<PlantKey> more = index.propose(need, "", Set.of(), query.now(), FARTHEST).best();
+            search.look(more.subList(Math.min(few, more.size()), more.size()), kin);
         }
         return search.answer(proposal);
     }
@@ -101,10 +104,25 @@ public final class SubstituteFinder {
             this.usual = usual;
         }
 
+        /// Looks through proposals, best first, until there are enough.
+        ///
+        /// @param seen those that were looked at already
+        void look(List<PlantKey> proposed, List<PlantKey> seen) {
+            List<PlantKey> others = new ArrayList<>(proposed);
+            others.removeAll(new HashSet<>(seen));
+            int atOnce = query.limit() + MORE_AT_ONCE;
+            for (int from = 0; from < others.size() && !hasEnough(); from += atOnce) {
+                look(others.subList(from, Math.min(others.size(), from + atOnce)));
+            }
+        }
+
         /// Reads, judges and compares some plants, and keeps those that will do.
         void look(List<PlantKey> keys) {
             Set<PlantKey> wanted = new LinkedHashSet<>(keys);
             wanted.remove(query.original().key());
+            if (wanted.isEmpty()) {
+                return;
+            }
             Map<PlantKey, PlantRecord> plants = catalog.plants(wanted);
             Map<PlantKey, PlantStock> stocks = catalog.stock(wanted);
             List<Match> matches = new ArrayList<>();
