@@ -125,6 +125,11 @@ public final class Benchleaf implements AutoCloseable {
     /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood.
     /// Costs one pass over the plants: keep it.
     public NeedReader needReader() {
+        return needReader(settings.language());
+    }
+
+    /// The same for needs written in another language than the shop's.
+    public NeedReader needReader(Locale language) {
         Set<String> genera = new HashSet<>();
         Map<String, String> species = new HashMap<>();
         catalog.view().forEachPlant(plant -> {
@@ -132,7 +137,7 @@ public final class Benchleaf implements AutoCloseable {
             SpeciesWords.of(plant).forEach(species::putIfAbsent);
         });
         // a language whose words nobody wrote yet is asked in English
-        String own = "words/need_" + settings.language().getLanguage() + ".words";
+        String own = "words/need_" + language.getLanguage() + ".words";
         String key = content.find(own).isPresent() ? own : "words/need_en.words";
         Vocabulary words = Vocabulary.read(content.open(key));
         return new NeedReader(words.withGenera(genera).withSpecies(species), settings.place(), postalZones());

@@ -22,7 +22,7 @@ final class ListChangeCommand implements Callable<Integer> {
     private final WorkspaceOption workspace = new WorkspaceOption();
 
     @Mixin
-    private final SiteOptions site = new SiteOptions();
+    private final ListSiteOptions site = new ListSiteOptions();
 
     @Parameters(index = "0", paramLabel = "LIST", description = "the name of the list")
     private String name = "";

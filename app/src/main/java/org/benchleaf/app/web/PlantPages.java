@@ -31,6 +31,7 @@ final class PlantPages {
     private final PlantList list;
     private final WebPages pages;
     private final Supplier<PageLinker> links;
+    private final NeedPages needs;
 
     PlantPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
@@ -38,6 +39,7 @@ final class PlantPages {
         this.list = new PlantList(benchleaf);
         this.pages = benchleaf.webPages();
         this.links = benchleaf::pageLinks;
+        this.needs = new NeedPages(benchleaf);
     }
 
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
@@ -78,6 +80,11 @@ final class PlantPages {
     /// Everything that can be had now, by name.
     void list(Context context) {
         send(context, list.page());
+    }
+
+    /// `/find?q=WORDS`: plants for a need.
+    void find(Context context) {
+        send(context, pages.needPage(needs.answer(context), benchleaf.style()));
     }
 
     /// `/photo/FILE`: a photograph that a plant's page shows.

@@ -3,6 +3,7 @@ package org.benchleaf.bench.eval;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -43,6 +44,15 @@ final class Asking {
 
     boolean holds(Taxon taxon, PlantRecord plant) {
         return taxon.holds(plant, names);
+    }
+
+    boolean any(List<Taxon> taxa, PlantRecord plant) {
+        return taxa.stream().anyMatch(taxon -> holds(taxon, plant));
+    }
+
+    /// What a second source says of a plant.
+    Optional<Boolean> says(SecondSource source, String check, PlantRecord plant) {
+        return source.says(check, plant, names);
     }
 
     boolean has(Taxon taxon) {

@@ -32,9 +32,11 @@ public final class Evaluation {
     private Evaluation() {}
 
     /// @param taxa a table of landscape taxa, when there is one
-    public static void run(Optional<Path> taxa, PrintStream out) throws IOException {
+    /// @param second a table of USDA PLANTS characteristics, when there is one
+    public static void run(Optional<Path> taxa, Optional<Path> second, PrintStream out) throws IOException {
+        SecondSource source = second.isPresent() ? SecondSource.read(second.get()) : SecondSource.NONE;
         try (Benchleaf benchleaf = open(taxa)) {
-            new Report(benchleaf, out).write(taxa.isPresent());
+            new Report(benchleaf, source, out).write(taxa.isPresent());
         }
     }
 

@@ -17,6 +17,9 @@ import org.benchleaf.shared.need.Wish;
 /// column,
 /// afterwards, from the judge's outcomes, how many that is of each value.
 final class FacetPass {
+    /// Stands among the bits of wishes for all that no facet sets aside; a need holds fewer wishes than bits.
+    static final int OTHERS = 1 << 31;
+
     private final Dictionaries dictionaries;
     private final List<OfFacts> facts = new ArrayList<>();
     private final Optional<SizeCounts> sizes;
@@ -52,6 +55,24 @@ final class FacetPass {
         int own = 0;
         for (int bit = 0; bit < wishes.size(); bit++) {
             own |= facet.isAbout(wishes.get(bit).wish()) ? 1 << bit : 0;
+        }
+        return own;
+    }
+
+    /// All wishes that any of these facets sets aside, as bits.
+    static int ownOfAny(Set<Facet> facets, List<WeighedWish> wishes) {
+        int own = 0;
+        for (Facet facet : facets) {
+            own |= own(facet, wishes);
+        }
+        return own;
+    }
+
+    /// All wishes that are set aside for one facet or another, as bits.
+    int own() {
+        int own = sizes.isPresent() ? sizesOwn : 0;
+        for (OfFacts facet : facts) {
+            own |= facet.own;
         }
         return own;
     }

@@ -48,8 +48,8 @@ final class LoosenPass {
         }
     }
 
-    /// So many wishes may be missed together by plants to be taken note of.
-    int mostMissed() {
+    /// So many wishes may be not met together by plants to be taken note of.
+    int mostNotMet() {
         return Math.max(1, stock.wishes());
     }
 

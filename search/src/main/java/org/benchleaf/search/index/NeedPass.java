@@ -19,7 +19,7 @@ import org.benchleaf.shared.need.Need;
 /// through in stretches, by as many threads as there are processors.
 final class NeedPass {
     /// Shorter stretches cost more in handing over than they save.
-    private static final int STRETCH = 128 * StretchPass.BLOCK;
+    private static final int STRETCH = 32 * StretchPass.BLOCK;
 
     private final Snapshot snapshot;
     private final NeedTables need;

@@ -18,6 +18,7 @@ final class NeedTables {
     private final YearWeek week;
     private final Occasion occasion;
     private final byte[] standings;
+    private final boolean ownIsCounted;
     private final List<WishTable> tables = new ArrayList<>();
     private final List<WishTable> fixed = new ArrayList<>();
     private final List<WishTable> free;
@@ -31,8 +32,12 @@ final class NeedTables {
         this.occasion = Occasion.of(need, week);
         this.standings = stock.standings(StockColumns.week(week));
         List<WishTable> others = new ArrayList<>();
-        for (WeighedWish wish : need.wishes()) {
-            WishTable table = WishTable.of(wish, occasion, dictionaries, stock);
+        int own = FacetPass.ownOfAny(facets, need.wishes());
+        ownIsCounted = Integer.bitCount(own) <= Rank.MOST_OWN;
+        for (int bit = 0; bit < need.wishes().size(); bit++) {
+            WeighedWish wish = need.wishes().get(bit);
+            boolean aside = ownIsCounted && (own >>> bit & 1) != 0;
+            WishTable table = WishTable.of(wish, aside, occasion, dictionaries, stock);
             tables.add(table);
             (wish.fixed() ? fixed : others).add(table);
         }
@@ -52,6 +57,11 @@ final class NeedTables {
     /// Those of all other wishes; wishes that look at the same facts are added up to one.
     List<WishTable> free() {
         return free;
+    }
+
+    /// Whether sums tell how many wishes are missed that facets set aside; very long needs have too many of them.
+    boolean ownIsCounted() {
+        return ownIsCounted;
     }
 
     /// What can be had of each slot at all; the better the higher.

@@ -1,9 +1,6 @@
 package org.benchleaf.search.index;
 
 import java.io.IOException;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
@@ -15,7 +12,7 @@ import org.apache.lucene.util.Bits;
 /// The columns of one segment of the index, read once when it is opened.
 ///
 /// @param reader the segment
-/// @param columns a column a basis
+/// @param columns a column a basis, in their order
 /// @param order place of each document in the order of names within the segment
 /// @param docAt the document at each place in that order; of two versions of a plant the one that counts
 /// @param slots slot of each document in the stock
@@ -23,17 +20,11 @@ import org.apache.lucene.util.Bits;
 /// @param words the words of its names, read when a name is first looked for that nobody has
 @SuppressWarnings("ArrayRecordComponent") // never compared
 record Segment(
-        LeafReader reader,
-        Map<Basis, Column> columns,
-        int[] order,
-        int[] docAt,
-        int[] slots,
-        byte[] merits,
-        LazyWords words) {
+        LeafReader reader, Column[] columns, int[] order, int[] docAt, int[] slots, byte[] merits, LazyWords words) {
     static Segment read(LeafReader reader, Dictionaries dictionaries, KeySlots keySlots) throws IOException {
-        Map<Basis, Column> columns = new EnumMap<>(Basis.class);
+        Column[] columns = new Column[Basis.values().length];
         for (Basis basis : Basis.values()) {
-            columns.put(basis, column(reader, basis, dictionaries.of(basis)));
+            columns[basis.ordinal()] = column(reader, basis, dictionaries.of(basis));
         }
         SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
         String[] keys = new String[names.getValueCount()];
@@ -62,7 +53,7 @@ record Segment(
     }
 
     Column column(Basis basis) {
-        return Objects.requireNonNull(columns.get(basis));
+        return columns[basis.ordinal()];
     }
 
     /// The documents that still count; empty for all of them.

@@ -13,9 +13,6 @@ sealed interface StockWish {
     /// The outcome for the plant of a slot.
     int outcome(int slot);
 
-    /// The outcome for a plant without such stock.
-    int ofNothing();
-
     /// A wish about stock or price; empty for any other.
     static Optional<StockWish> of(Wish wish, Occasion occasion, StockColumns stock) {
         return switch (wish) {
@@ -51,11 +48,6 @@ sealed interface StockWish {
             return Outcome.ofCount(most(slot), asked);
         }
 
-        @Override
-        public int ofNothing() {
-            return Outcome.ofCount(0, asked);
-        }
-
         /// The most of one item that a plant has.
         int most(int slot) {
             return slot < most.length ? most[slot] : 0;
@@ -70,11 +62,6 @@ sealed interface StockWish {
         public int outcome(int slot) {
             long price = price(slot);
             return price == NONE ? Outcome.UNKNOWN : Outcome.ofPrice(price, most);
-        }
-
-        @Override
-        public int ofNothing() {
-            return Outcome.UNKNOWN;
         }
 
         /// The price that counts for a plant; `Long.MAX_VALUE` without one.

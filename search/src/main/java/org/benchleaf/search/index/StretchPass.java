@@ -16,7 +16,9 @@ final class StretchPass {
     private final Tally tally;
     private final FacetPass facets;
     private final LoosenPass loosen;
-    private final int mostMissed;
+    private final int mostNotMet;
+    private final int mostOwn;
+    private final int[] candidates = new int[BLOCK];
     private final long[] sums = new long[BLOCK];
     private final int[] docs = new int[BLOCK];
     private final NearlyAll near = new NearlyAll(BLOCK);
@@ -30,7 +32,8 @@ final class StretchPass {
         this.tally = new Tally(need.tables().size());
         this.facets = need.newFacets();
         this.loosen = need.newLoosen();
-        this.mostMissed = Math.max(facets.mostOwn(), loosen.mostMissed());
+        this.mostNotMet = Math.max(2, loosen.mostNotMet());
+        this.mostOwn = facets.mostOwn();
     }
 
     /// @param start first document, a multiple of [#BLOCK]
@@ -43,9 +46,11 @@ final class StretchPass {
                 table.add(segment, docs, count, sums);
             }
             total += count;
+            rank(count);
             near.clear();
-            for (int i = 0; i < count; i++) {
-                take(docs[i], sums[i]);
+            int found = candidates(count);
+            for (int i = 0; i < found; i++) {
+                take(docs[candidates[i]], sums[candidates[i]]);
             }
             facets.count(segment, near);
         }
@@ -63,21 +68,57 @@ final class StretchPass {
         }
         int chosen = 0;
         for (int i = 0; i < count; i++) {
-            if (sums[i] < Rank.MISSES_FIXED && takes(from + i)) {
-                docs[chosen] = from + i;
-                sums[chosen++] = sums[i];
+            long sum = sums[i];
+            docs[chosen] = from + i;
+            sums[chosen] = sum;
+            // one more when the difference is negative: half of all plants go, which no processor can foretell
+            chosen += (int) (sum - Rank.MISSES_FIXED >>> 63);
+        }
+        return filters.isEmpty() ? chosen : filtered(chosen);
+    }
+
+    private int filtered(int count) {
+        int kept = 0;
+        for (int i = 0; i < count; i++) {
+            if (takes(docs[i])) {
+                docs[kept] = docs[i];
+                sums[kept++] = sums[i];
             }
         }
-        return chosen;
+        return kept;
+    }
+
+    private void rank(int count) {
+        int[] slots = segment.slots();
+        byte[] merits = segment.merits();
+        byte[] standings = need.standings();
+        for (int i = 0; i < count; i++) {
+            int doc = docs[i];
+            int slot = slots[doc];
+            long rank = Rank.sorting(sums[i], slot < standings.length ? standings[slot] : 0, merits[doc]);
+            if (top.mayTake(rank)) {
+                top.offer(rank, segment.order()[doc]);
+            }
+        }
+    }
+
+    /// The plants that come so near to meeting all that something counts them.
+    ///
+    /// @return how many stand in `candidates`, as places in `docs`
+    private int candidates(int count) {
+        int found = 0;
+        boolean counted = need.ownIsCounted();
+        for (int i = 0; i < count; i++) {
+            int missed = Rank.missed(sums[i]);
+            int notMet = missed + Rank.unknown(sums[i]);
+            int others = counted ? missed - Rank.own(sums[i]) : 0;
+            candidates[found] = i;
+            found += ((missed - mostOwn - 1 & others - 1) | notMet - mostNotMet - 1) >>> 31;
+        }
+        return found;
     }
 
     private void take(int doc, long sum) {
-        int slot = segment.slots()[doc];
-        byte[] standings = need.standings();
-        long rank = Rank.sorting(sum, slot < standings.length ? standings[slot] : 0, segment.merits()[doc]);
-        if (top.mayTake(rank)) {
-            top.offer(rank, segment.order()[doc]);
-        }
         int missed = Rank.missed(sum);
         int notMet = missed + Rank.unknown(sum);
         if (missed == 0) {
@@ -86,24 +127,18 @@ final class StretchPass {
         if (notMet == 0) {
             tally.countMeetsAll();
             loosen(doc, 0);
-        } else if (notMet <= 2 || missed <= mostMissed) {
-            takeNear(doc, missed, notMet);
-        }
-    }
-
-    /// Few plants come this near to meeting all; for them alone it is looked up which wishes they do not meet.
-    private void takeNear(int doc, int missed, int notMet) {
-        if (missed == 0) {
-            tally.countMissesNone();
-            if (notMet > Math.max(2, mostMissed)) {
-                return;
+        } else {
+            if (missed == 0) {
+                tally.countMissesNone();
+            }
+            if (notMet <= mostNotMet) {
+                long flags = flags(doc);
+                tally.count(flags);
+                loosen(doc, flags);
             }
         }
-        long flags = flags(doc);
-        tally.count(flags);
-        loosen(doc, flags);
-        if (missed > 0) {
-            near.add(doc, (int) flags);
+        if (missed > 0 && missed <= mostOwn && (!need.ownIsCounted() || missed == Rank.own(sum))) {
+            near.add(doc, missedOf(doc, missed));
         }
     }
 
@@ -111,6 +146,16 @@ final class StretchPass {
         if (tally.meetAll() < LoosenPass.FEW) {
             loosen.take(segment, doc, flags);
         }
+    }
+
+    /// The wishes missed among those that facets set aside, as bits, and [FacetPass#OTHERS] when it misses others.
+    private int missedOf(int doc, int missed) {
+        int bits = 0;
+        for (int own = facets.own(); own != 0; own &= own - 1) {
+            int bit = Integer.numberOfTrailingZeros(own);
+            bits |= Rank.missed(need.tables().get(bit).of(segment, doc)) << bit;
+        }
+        return missed > Integer.bitCount(bits) ? bits | FacetPass.OTHERS : bits;
     }
 
     /// Which wishes a plant misses (lower half) and of which its facts are not known (upper half), one bit a wish.

@@ -27,17 +27,21 @@ sealed interface WishTable {
     /// What the wish adds to one plant.
     long of(Segment segment, int doc);
 
-    static WishTable of(WeighedWish weighed, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
+    /// @param own whether a facet sets the wish aside
+    static WishTable of(
+            WeighedWish weighed, boolean own, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
         Optional<Basis> basis = Basis.of(weighed.wish());
         if (basis.isEmpty()) {
             StockWish wish = StockWish.of(weighed.wish(), occasion, stock)
                     .orElseThrow(() -> new IllegalStateException("a wish without a basis: " + weighed));
-            return new OfStock(wish, weighed, Rank.of(Outcome.MET, weighed), Rank.of(wish.ofNothing(), weighed));
+            return wish instanceof StockWish.Enough enough && enough.asked() <= OfCounts.MOST
+                    ? OfCounts.of(enough, weighed, own)
+                    : new OfStock(wish, weighed, own);
         }
         short[] outcomes = dictionaries.of(basis.get()).outcomes(weighed.wish());
         long[] scores = new long[outcomes.length];
         for (int code = 0; code < outcomes.length; code++) {
-            scores[code] = Rank.of(outcomes[code], weighed);
+            scores[code] = Rank.of(outcomes[code], weighed, own);
         }
         return new OfFacts(basis.get(), scores);
     }
@@ -50,6 +54,7 @@ sealed interface WishTable {
         for (WishTable table : tables) {
             switch (table) {
                 case OfFacts(Basis basis, long[] scores) -> sums.merge(basis, scores, WishTable::added);
+                case OfCounts counts -> joined.add(counts);
                 case OfStock stock -> joined.add(stock);
             }
         }
@@ -85,8 +90,23 @@ sealed interface WishTable {
         }
     }
 
-    /// A wish about stock or price: worked out from the packed stock. Most plants have enough or nothing.
-    record OfStock(StockWish wish, WeighedWish weighed, long met, long nothing) implements WishTable {
+    /// A wish for so many: one look-up by how many there are.
+    ///
+    /// @param most the most of one item by slot
+    /// @param scores by count, up to the count asked for
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record OfCounts(int[] most, long[] scores) implements WishTable {
+        /// Larger counts are worked out plant by plant.
+        static final int MOST = 10_000;
+
+        static OfCounts of(StockWish.Enough wish, WeighedWish weighed, boolean own) {
+            long[] scores = new long[wish.asked() + 1];
+            for (int count = 0; count < scores.length; count++) {
+                scores[count] = Rank.of(Outcome.ofCount(count, wish.asked()), weighed, own);
+            }
+            return new OfCounts(wish.most(), scores);
+        }
+
         @Override
         public void addRun(Segment segment, int from, int count, long[] sums) {
             for (int i = 0; i < count; i++) {
@@ -103,8 +123,30 @@ sealed interface WishTable {
 
         @Override
         public long of(Segment segment, int doc) {
-            int outcome = wish.outcome(segment.slots()[doc]);
-            return outcome == Outcome.MET ? met : outcome == wish.ofNothing() ? nothing : Rank.of(outcome, weighed);
+            int slot = segment.slots()[doc];
+            return scores[slot < most.length ? Math.min(most[slot], scores.length - 1) : 0];
+        }
+    }
+
+    /// A wish about stock or price that has to be worked out.
+    record OfStock(StockWish wish, WeighedWish weighed, boolean own) implements WishTable {
+        @Override
+        public void addRun(Segment segment, int from, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += of(segment, from + i);
+            }
+        }
+
+        @Override
+        public void add(Segment segment, int[] docs, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += of(segment, docs[i]);
+            }
+        }
+
+        @Override
+        public long of(Segment segment, int doc) {
+            return Rank.of(wish.outcome(segment.slots()[doc]), weighed, own);
         }
     }
 }
