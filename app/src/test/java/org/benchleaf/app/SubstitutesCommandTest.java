@@ -100,6 +100,12 @@ class SubstitutesCommandTest {
     }
 
     @Test
+    void takesAnEverydayWordForThePlainestPlantThatIsCalledSo() {
+        assertThat(run("boxwood").out()).startsWith("Instead of Buxus");
+        assertThat(run("Hedera").out()).startsWith("Instead of Hedera helix");
+    }
+
+    @Test
     void answersInJson() {
         Run run = run("Berberis thunbergii", "--json", "--limit", "2");
 

@@ -70,12 +70,33 @@ public final class OriginalFinder {
         }
         List<NameHit> ofTaxon =
                 hits.stream().filter(hit -> isWithin(typed, hit)).toList();
-        return ofTaxon.isEmpty() ? new Found(plants.find(typed), List.of(), false) : chosen(ofTaxon, isGenus(typed));
+        if (!ofTaxon.isEmpty()) {
+            return chosen(ofTaxon, isGenus(typed));
+        }
+        if (isOneGenus(hits)) {
+            return chosen(hits, false);
+        }
+        return references
+                .get()
+                .ofGenus(typed, catalog.saleRules())
+                .map(plant -> new Found(plant, List.of(), true))
+                .orElseGet(() -> new Found(plants.find(typed), List.of(), false));
     }
 
     private static boolean isKey(String typed) {
         return PlantKey.read(typed).toOptional().isPresent()
                 || ItemKey.read(typed).toOptional().isPresent();
+    }
+
+    /// `boxwood` is in the names of several plants, all of them box.
+    private boolean isOneGenus(List<NameHit> hits) {
+        return !hits.isEmpty()
+                && hits.getFirst().how() == NameMatch.PREFIX
+                && catalog.plants(hits.stream().map(NameHit::plant).toList()).values().stream()
+                                .map(plant -> plant.name().genus())
+                                .distinct()
+                                .count()
+                        == 1;
     }
 
     private static boolean isGenus(String typed) {

@@ -82,9 +82,12 @@ public final class ReferencePlants {
                 .map(plant -> record(plant, rules));
     }
 
-    /// All of them, for those who go through them.
-    public List<PlantRecord> all(SaleRuleBook rules) {
-        return plants.stream().map(plant -> record(plant, rules)).toList();
+    /// The first plant of a genus: it stands for all of them.
+    public Optional<PlantRecord> ofGenus(String genus, SaleRuleBook rules) {
+        return plants.stream()
+                .filter(plant -> plant.name().genus().equalsIgnoreCase(genus.strip()))
+                .findFirst()
+                .map(plant -> record(plant, rules));
     }
 
     /// Whether a plant is one of these and not in the catalog.

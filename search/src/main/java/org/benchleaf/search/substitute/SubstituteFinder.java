@@ -67,7 +67,8 @@ public final class SubstituteFinder {
         search.look(proposal.best(), kin);
         if (!search.hasEnough() && proposal.best().size() >= few) {
             // the best are of few species: look further
-            List<PlantKey> more = index.propose(need, "", Set.of(), query.now(), FARTHEST).best();
+            List<PlantKey> more =
+                    index.propose(need, "", Set.of(), query.now(), FARTHEST).best();
             search.look(more.subList(Math.min(few, more.size()), more.size()), kin);
         }
         return search.answer(proposal);
