@@ -29,6 +29,7 @@ import org.benchleaf.shared.stock.StockSize;
 final class SubstituteBench {
     private static final int BATCH = 10_000;
     private static final int ASKED = 200;
+    private static final int WARM = 5;
     private static final YearWeek WEEK = new YearWeek(2026, 48);
 
     private SubstituteBench() {}
@@ -50,7 +51,9 @@ final class SubstituteBench {
             try (PlantIndex index = PlantIndex.open(folder.resolve("index"), catalog.view())) {
                 SubstituteFinder finder = new SubstituteFinder(catalog.view(), index);
                 List<SubstituteQuery> queries = queries(catalog, plants);
-                ask(finder, queries.subList(0, ASKED)); // warm, with other plants than those that are timed
+                for (int round = 0; round < WARM; round++) {
+                    ask(finder, queries.subList(0, ASKED)); // other plants than those that are timed
+                }
                 Figures figures = ask(finder, queries.subList(ASKED, 2 * ASKED));
                 out.printf("%,d plants: substitutes %s%n", plants, figures);
             }
