@@ -15,10 +15,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.ListChecks;
+import org.benchleaf.app.service.ListService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.OriginalFinder;
+import org.benchleaf.app.service.PageLinker;
 import org.benchleaf.app.service.PhotoFolder;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.ReferencePlants;
 import org.benchleaf.app.service.Relatives;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
@@ -29,6 +34,7 @@ import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
+import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
@@ -42,6 +48,9 @@ import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.PostalZones;
 import org.benchleaf.search.need.Vocabulary;
+import org.benchleaf.search.pairing.CompanionFinder;
+import org.benchleaf.search.pairing.PartnerFinder;
+import org.benchleaf.search.substitute.SubstituteFinder;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
@@ -171,6 +180,46 @@ public final class Benchleaf implements AutoCloseable {
 
     public PlantFinder plantFinder() {
         return new PlantFinder(catalog.view(), catalog::names, this::names);
+    }
+
+    /// Finds the plant that is to be replaced, grown here or not.
+    public OriginalFinder originals() {
+        return new OriginalFinder(catalog.view(), plantFinder(), this::names, this::references);
+    }
+
+    /// Plants that are known and not grown here.
+    public ReferencePlants references() {
+        return ReferencePlants.read(workspace.referenceFile());
+    }
+
+    /// Finds what takes a plant's place.
+    public SubstituteFinder substitutes() {
+        return new SubstituteFinder(catalog.view(), index());
+    }
+
+    /// Partners for fruit.
+    public PartnerFinder partners() {
+        return new PartnerFinder(catalog.view(), index());
+    }
+
+    /// What goes with a plant on the same site.
+    public CompanionFinder companions() {
+        return new CompanionFinder(catalog.view(), index());
+    }
+
+    /// Plant lists of jobs, as they are stored.
+    public PlantLists lists() {
+        return catalog.lists();
+    }
+
+    /// Holds plant lists against the catalog.
+    public ListService listService() {
+        return new ListService(catalog.view(), new ListChecks(substitutes(), partners(), settings.place(), wording()));
+    }
+
+    /// Where a live page leads besides its own plant.
+    public PageLinker pageLinks() {
+        return new PageLinker(substitutes(), partners(), wording());
     }
 
     public SheetAssembler sheets() {

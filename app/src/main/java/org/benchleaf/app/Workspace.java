@@ -71,6 +71,11 @@ public record Workspace(Path folder) {
         return folder.resolve("postal-zones.csv");
     }
 
+    /// Plants that customers ask for and the shop does not grow, when it has a list of them.
+    public Path referenceFile() {
+        return folder.resolve("reference.csv");
+    }
+
     /// An index belongs to one catalog: a workspace that goes over to a server gets another one.
     public Path indexFolder(Settings settings) {
         return folder.resolve(settings.database()

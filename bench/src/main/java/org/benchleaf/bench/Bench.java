@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import org.benchleaf.bench.eval.Evaluation;
+import org.benchleaf.bench.eval.SubstituteEvaluation;
 
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
     private static final String USAGE =
-            "needs N, names N, engines N, others N, ledger N, cards N, labels N or evaluate [TAXA.csv [USDA.csv]]";
+            "needs N, names N, engines N, others N, ledger N, cards N, labels N, substitutes N,"
+                    + " evaluate [TAXA.csv [USDA.csv]] or evaluate-substitutes [TAXA.csv]";
 
     private Bench() {}
 
@@ -20,6 +22,11 @@ public final class Bench {
                     System.out);
             return;
         }
+        if (arguments.length >= 1 && arguments[0].equals("evaluate-substitutes")) {
+            SubstituteEvaluation.run(
+                    Arrays.stream(arguments).skip(1).findFirst().map(Path::of), System.out);
+            return;
+        }
         if (arguments.length != 2) {
             throw new IllegalArgumentException(USAGE);
         }
@@ -27,6 +34,7 @@ public final class Bench {
         switch (arguments[0]) {
             case "needs" -> NeedBench.run(count, System.out);
             case "names" -> NamesBench.run(count, System.out);
+            case "substitutes" -> SubstituteBench.run(count, System.out);
             case "engines" -> EngineBench.run(count, System.out);
             case "ledger" -> LedgerBench.run(count, System.out);
             case "others" -> EngineBench.others(count, System.out);

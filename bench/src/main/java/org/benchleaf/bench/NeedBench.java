@@ -16,7 +16,8 @@ import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
-/// Loads and indexes a made-up catalog, then answers 200 needs: the first twenty plants of each, with every reason,
+/// Loads and indexes a made-up catalog, then answers 200 needs: the first twenty plants of each, with every
+/// reason,
 /// the
 /// totals and what to give up, facts and stock read from the database.
 final class NeedBench {

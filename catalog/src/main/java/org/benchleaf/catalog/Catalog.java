@@ -5,13 +5,15 @@ import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.catalog.store.SqlCatalogStore;
 import org.benchleaf.shared.Problem;
 
 /// The front door: one open catalog. Safe for many threads; one writes at a time, the others read meanwhile.
 ///
-/// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another program.
+/// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another
+/// program.
 public final class Catalog implements AutoCloseable {
     private final SqlCatalogStore store;
 
@@ -101,6 +103,11 @@ public final class Catalog implements AutoCloseable {
     /// Counts, and what changed them.
     public StockLedger ledger() {
         return store.ledger();
+    }
+
+    /// Plant lists of jobs.
+    public PlantLists lists() {
+        return store.lists();
     }
 
     /// Follows the catalog: calls within a second of every change, whoever made it, this program or another one

@@ -3,7 +3,8 @@ package org.benchleaf.catalog;
 import org.benchleaf.shared.Problem;
 
 /// Something the catalog could not do, with the reason as a value; nothing was changed.
-public abstract sealed class CatalogException extends RuntimeException permits CatalogUnusable, ImportRefused {
+public abstract sealed class CatalogException extends RuntimeException
+        permits CatalogUnusable, ImportRefused, ListRefused {
     private final transient Problem problem;
 
     CatalogException(String message, Problem problem) {

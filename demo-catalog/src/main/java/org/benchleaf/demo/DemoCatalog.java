@@ -25,6 +25,13 @@ public final class DemoCatalog {
         return List.of("rules/us-sale-rules.csv", "rules/us-quarantines.csv");
     }
 
+    /// Plants that the nursery does not grow and customers ask for, most of them because they may not be sold
+    /// any more:
+    /// `reference/plants.csv`. They stand in no catalog; substitutes are found for them.
+    public static List<String> referenceFiles() {
+        return List.of("reference/plants.csv");
+    }
+
     /// Opens one of the files; UTF-8.
     ///
     /// @throws IllegalArgumentException when it is none of them

@@ -12,6 +12,7 @@ import org.benchleaf.render.figure.SizeStand;
 import org.benchleaf.render.figure.SvgWriter;
 import org.benchleaf.render.figure.YearRing;
 import org.benchleaf.render.page.NeedPage;
+import org.benchleaf.render.page.PageLinks;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.picture.Picture;
 import org.benchleaf.render.view.NeedViews;
@@ -49,6 +50,11 @@ public final class WebPages {
     /// @return a whole document, UTF-8, styles inside
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public String plantPage(PlantSheet sheet, PrintStyle style) {
+        return plantPage(sheet, PageLinks.NONE, style);
+    }
+
+    /// The same, with what takes the plant's place while it is gone, and its partners for fruit.
+    public String plantPage(PlantSheet sheet, PageLinks links, PrintStyle style) {
         Wording words = words(style);
         SheetView view = WebSheets.view(sheet, words);
         List<Picture> photo = sheet.photo().flatMap(shown -> pictures.find(shown.file())).stream()
@@ -59,6 +65,9 @@ public final class WebPages {
                 Map.ofEntries(
                         Map.entry("sheet", view),
                         Map.entry("photo", photo),
+                        Map.entry("instead", WebSheets.links(links.instead())),
+                        Map.entry("fruit", links.fruit()),
+                        Map.entry("partners", WebSheets.links(links.partners())),
                         Map.entry(
                                 "photoPath",
                                 sheet.photo()

@@ -43,6 +43,9 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new NameCommand(console, clock));
         command.addSubcommand(new RulesCommand(console, clock));
         command.addSubcommand(StockCommand.commandLine(console, clock));
+        command.addSubcommand(new SubstitutesCommand(console, clock));
+        command.addSubcommand(new PairingsCommand(console, clock));
+        command.addSubcommand(ListCommand.commandLine(console, clock));
         command.addSubcommand(PrintCommand.commandLine(console, clock));
         command.addSubcommand(new ServeCommand(console, clock));
         command.setUsageHelpAutoWidth(true);

@@ -1,6 +1,7 @@
 package org.benchleaf.app.web;
 
 import io.javalin.http.Context;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -8,21 +9,28 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.service.PageLinker;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.WebPages;
+import org.benchleaf.render.page.PageLinks;
 import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.rule.Shipment;
 
-/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page promises only
+/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page promises
+/// only
 /// what is there now.
 final class PlantPages {
     private final Benchleaf benchleaf;
     private final Wording wording;
     private final PlantList list;
     private final WebPages pages;
+    private final Supplier<PageLinker> links;
     private final NeedPages needs;
 
     PlantPages(Benchleaf benchleaf) {
@@ -30,6 +38,7 @@ final class PlantPages {
         this.wording = benchleaf.wording();
         this.list = new PlantList(benchleaf, wording);
         this.pages = benchleaf.webPages();
+        this.links = benchleaf::pageLinks;
         this.needs = new NeedPages(benchleaf);
     }
 
@@ -50,7 +59,22 @@ final class PlantPages {
                 .stock(List.of(plant.get().key()))
                 .getOrDefault(plant.get().key(), PlantStock.none(plant.get().key()));
         var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now());
-        send(context, pages.plantPage(sheet, benchleaf.style()));
+        send(context, pages.plantPage(sheet, links(plant.get(), stock), benchleaf.style()));
+    }
+
+    /// What takes the plant's place while it is gone, and its partners. The page opens without them when the
+    /// index
+    /// cannot be read.
+    private PageLinks links(PlantRecord plant, PlantStock stock) {
+        try {
+            Optional<Shipment> home = benchleaf
+                    .settings()
+                    .place()
+                    .map(place -> new Shipment(place, benchleaf.today(), Optional.of(place)));
+            return links.get().of(plant, stock, home, YearWeek.of(benchleaf.today()));
+        } catch (UncheckedIOException noIndex) {
+            return PageLinks.NONE;
+        }
     }
 
     /// Everything that can be had now, by name.

@@ -16,6 +16,7 @@ import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
@@ -33,6 +34,14 @@ public final class Evaluation {
     /// @param taxa a table of landscape taxa, when there is one
     /// @param second a table of USDA PLANTS characteristics, when there is one
     public static void run(Optional<Path> taxa, Optional<Path> second, PrintStream out) throws IOException {
+        SecondSource source = second.isPresent() ? SecondSource.read(second.get()) : SecondSource.NONE;
+        try (Benchleaf benchleaf = open(taxa)) {
+            new Report(benchleaf, source, out).write(taxa.isPresent());
+        }
+    }
+
+    /// A shop of its own with the demo nursery, its sale rules and, when given, landscape taxa.
+    static Benchleaf open(Optional<Path> taxa) throws IOException {
         Path folder = Files.createTempDirectory("benchleaf-evaluation").resolve("shop");
         Workspace workspace = Workspace.create(
                 folder,
@@ -40,11 +49,13 @@ public final class Evaluation {
                         "Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
         try (Catalog catalog = Catalog.create(workspace.database())) {
             load(new ImportService(catalog, new MapShelf(workspace.mapsFolder())), taxa);
+            for (String file : DemoCatalog.ruleFiles()) {
+                try (InputStream content = DemoCatalog.open(file)) {
+                    catalog.load(SaleRuleService.read(file.substring(file.indexOf('/') + 1), content.readAllBytes()));
+                }
+            }
         }
-        SecondSource source = second.isPresent() ? SecondSource.read(second.get()) : SecondSource.NONE;
-        try (Benchleaf benchleaf = Benchleaf.open(folder, NOVEMBER)) {
-            new Report(benchleaf, source, out).write(taxa.isPresent());
-        }
+        return Benchleaf.open(folder, NOVEMBER);
     }
 
     private static void load(ImportService imports, Optional<Path> taxa) throws IOException {

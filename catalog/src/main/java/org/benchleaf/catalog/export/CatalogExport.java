@@ -11,7 +11,8 @@ import org.benchleaf.catalog.CatalogView;
 
 /// Writes plants or stock in the catalog's own format: loaded again, the file changes nothing.
 ///
-/// Of facts that several sources state the chosen one is written; what a cultivar takes from its taxon is left empty.
+/// Of facts that several sources state the chosen one is written; what a cultivar takes from its taxon is left
+/// empty.
 public final class CatalogExport {
     private CatalogExport() {}
 
@@ -61,6 +62,27 @@ public final class CatalogExport {
         } catch (UncheckedIOException unwritable) {
             throw unwritable.getCause();
         }
+    }
+
+    /// Any rows of texts, such as a plant list.
+    ///
+    /// @param name of the sheet in a workbook
+    /// @throws IOException when nothing can be written there
+    public static void table(
+            Format format, String name, List<String> headings, List<List<String>> rows, OutputStream out)
+            throws IOException {
+        try (TableWriter table = table(format, sheetName(name), out)) {
+            table.row(headings);
+            for (List<String> row : rows) {
+                table.row(row);
+            }
+        }
+    }
+
+    /// A workbook's sheet has at most 31 characters and none of these.
+    private static String sheetName(String name) {
+        String allowed = name.replaceAll("[\\[\\]:*?/\\\\']", " ").strip();
+        return allowed.isEmpty() ? "List" : allowed.substring(0, Math.min(31, allowed.length()));
     }
 
     private static TableWriter table(Format format, String name, OutputStream out) throws IOException {

@@ -27,7 +27,8 @@ record Migrations(Dialect dialect, List<String> files) {
             "003_changes.sql",
             "020_sale_rules.sql",
             "010_undo.sql",
-            "030_ledger.sql");
+            "030_ledger.sql",
+            "040_plant_lists.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 

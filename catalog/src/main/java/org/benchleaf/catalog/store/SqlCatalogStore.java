@@ -18,6 +18,7 @@ import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.shared.Problem;
 
@@ -30,6 +31,7 @@ public final class SqlCatalogStore implements AutoCloseable {
     private final Clock clock;
     private final SqlCatalogView view;
     private final SqlStockLedger ledger;
+    private final SqlPlantLists lists;
 
     private SqlCatalogStore(Database database, Clock clock) {
         this.database = database;
@@ -37,6 +39,7 @@ public final class SqlCatalogStore implements AutoCloseable {
         StockReader stock = new StockReader(clock);
         this.view = new SqlCatalogView(database, stock, clock);
         this.ledger = new SqlStockLedger(database, clock, stock);
+        this.lists = new SqlPlantLists(database, clock);
     }
 
     /// Makes a new catalog; folders above it are made too.
@@ -140,6 +143,10 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     public StockLedger ledger() {
         return ledger;
+    }
+
+    public PlantLists lists() {
+        return lists;
     }
 
     public NameBook names() {

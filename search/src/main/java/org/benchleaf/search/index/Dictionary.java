@@ -23,7 +23,7 @@ final class Dictionary {
     /// The number of plants of which nothing is known here.
     static final int NOTHING = 0;
 
-    private static final int REMEMBERED_WISHES = 64;
+    private static final int REMEMBERED_WISHES = 256;
     /// Wishes that have a basis look at neither.
     private static final PlantStock NO_STOCK = PlantStock.none(PlantKey.ofSerial(0));
 

@@ -21,7 +21,7 @@ final class NeedTables {
     private final boolean ownIsCounted;
     private final List<WishTable> tables = new ArrayList<>();
     private final List<WishTable> fixed = new ArrayList<>();
-    private final List<WishTable> free = new ArrayList<>();
+    private final List<WishTable> free;
 
     NeedTables(StockColumns stock, Dictionaries dictionaries, Need need, Set<Facet> facets, YearWeek week) {
         this.dictionaries = dictionaries;
@@ -31,6 +31,7 @@ final class NeedTables {
         this.week = week;
         this.occasion = Occasion.of(need, week);
         this.standings = stock.standings(StockColumns.week(week));
+        List<WishTable> others = new ArrayList<>();
         int own = FacetPass.ownOfAny(facets, need.wishes());
         ownIsCounted = Integer.bitCount(own) <= Rank.MOST_OWN;
         for (int bit = 0; bit < need.wishes().size(); bit++) {
@@ -38,8 +39,9 @@ final class NeedTables {
             boolean aside = ownIsCounted && (own >>> bit & 1) != 0;
             WishTable table = WishTable.of(wish, aside, occasion, dictionaries, stock);
             tables.add(table);
-            (wish.fixed() ? fixed : free).add(table);
+            (wish.fixed() ? fixed : others).add(table);
         }
+        this.free = WishTable.joined(others);
     }
 
     /// In the order of the wishes.
@@ -52,7 +54,7 @@ final class NeedTables {
         return fixed;
     }
 
-    /// Those of all other wishes.
+    /// Those of all other wishes; wishes that look at the same facts are added up to one.
     List<WishTable> free() {
         return free;
     }

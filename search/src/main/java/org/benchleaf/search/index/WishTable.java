@@ -1,5 +1,9 @@
 package org.benchleaf.search.index;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
@@ -40,6 +44,31 @@ sealed interface WishTable {
             scores[code] = Rank.of(outcomes[code], weighed, own);
         }
         return new OfFacts(basis.get(), scores);
+    }
+
+    /// The same tables, those that look at the same facts added up to one: a need of thirty wishes, as substitutes
+    /// have, then costs little more than its different facts.
+    static List<WishTable> joined(List<WishTable> tables) {
+        Map<Basis, long[]> sums = new EnumMap<>(Basis.class);
+        List<WishTable> joined = new ArrayList<>();
+        for (WishTable table : tables) {
+            switch (table) {
+                case OfFacts(Basis basis, long[] scores) -> sums.merge(basis, scores, WishTable::added);
+                case OfCounts counts -> joined.add(counts);
+                case OfStock stock -> joined.add(stock);
+            }
+        }
+        sums.forEach((basis, scores) -> joined.add(new OfFacts(basis, scores)));
+        return joined;
+    }
+
+    /// A dictionary may have grown between two wishes; codes given meanwhile stand in no column that is gone through.
+    private static long[] added(long[] one, long[] other) {
+        long[] sum = new long[Math.min(one.length, other.length)];
+        for (int code = 0; code < sum.length; code++) {
+            sum[code] = one[code] + other[code];
+        }
+        return sum;
     }
 
     /// A wish about facts: one look-up by the code of the facts.

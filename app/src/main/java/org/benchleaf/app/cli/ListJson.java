@@ -1,0 +1,99 @@
+package org.benchleaf.app.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Month;
+import java.util.List;
+import org.benchleaf.app.service.ListReport;
+import org.benchleaf.content.Wording;
+
+/// A plant list as JSON; the shape is described in `docs/plant-lists.md`.
+final class ListJson {
+    private final ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private final Wording words;
+
+    ListJson(Wording words) {
+        this.words = words;
+    }
+
+    static String names(List<String> names) {
+        ObjectMapper mapper = new ObjectMapper();
+        ArrayNode array = mapper.createArrayNode();
+        names.forEach(array::add);
+        return written(mapper, array);
+    }
+
+    String text(ListReport report) {
+        ObjectNode root = mapper.createObjectNode();
+        root.put("name", report.list().name());
+        root.put("version", report.list().version());
+        ObjectNode site = root.putObject("site");
+        var where = report.list().site();
+        where.zone().ifPresent(zone -> site.put("zone", zone.toString()));
+        where.light().ifPresent(light -> site.put("light", light.term()));
+        where.soil().ifPresent(soil -> site.put("soil", soil.term()));
+        where.shipTo().ifPresent(place -> site.put("shipTo", place.toString()));
+        where.by().ifPresent(week -> site.put("by", week.toString()));
+        ArrayNode lines = root.putArray("lines");
+        report.lines().forEach(line -> line(lines.addObject(), line));
+        ArrayNode totals = root.putArray("totals");
+        report.totals()
+                .forEach(total -> totals.addObject()
+                        .put("amount", total.amount())
+                        .put("currency", total.currency().getCurrencyCode()));
+        root.put("linesWithoutPrice", report.unpriced());
+        ObjectNode months = root.putObject("months");
+        for (Month month : Month.values()) {
+            ArrayNode seen = months.putArray(month.name().toLowerCase(java.util.Locale.ROOT));
+            report.months()
+                    .getOrDefault(month, List.of())
+                    .forEach(one -> seen.addObject()
+                            .put("line", one.line())
+                            .put("name", one.name())
+                            .put("season", one.season().term()));
+        }
+        ArrayNode remarks = root.putArray("remarks");
+        report.remarks()
+                .forEach(remark -> remarks.addObject()
+                        .put("kind", SubstituteJson.word(remark.kind()))
+                        .put("serious", remark.serious())
+                        .put("line", remark.line())
+                        .put("text", remark.text()));
+        root.put("sound", report.isSound());
+        return written(mapper, root);
+    }
+
+    private void line(ObjectNode node, ListReport.Line line) {
+        node.put("line", line.line().number());
+        node.put("key", line.line().plant().text());
+        line.plant().ifPresent(plant -> {
+            node.put("name", plant.name().toString());
+            plant.commonName(words.language()).ifPresent(common -> node.put("commonName", common));
+        });
+        node.put("quantity", line.line().quantity());
+        node.put("available", line.free());
+        node.put("missing", line.missing());
+        line.item().ifPresent(item -> {
+            node.put("item", item.key().toString());
+            node.put("size", item.size().toString());
+            node.put("form", item.form().term());
+            item.price()
+                    .ifPresent(price -> node.put("price", price.amount())
+                            .put("currency", price.currency().getCurrencyCode()));
+        });
+        line.total().ifPresent(total -> node.put("total", total.amount()));
+        node.put("worked", line.line().worked());
+        node.put("note", line.line().note());
+    }
+
+    private static String written(ObjectMapper mapper, com.fasterxml.jackson.databind.JsonNode node) {
+        try {
+            return mapper.writeValueAsString(node);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,184 @@
+package org.benchleaf.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.benchleaf.content.ContentPack;
+import org.benchleaf.content.Wording;
+import org.benchleaf.search.substitute.Aspect;
+import org.benchleaf.search.substitute.Kin;
+import org.benchleaf.shared.measure.LengthStyle;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/// Substitutes asked from the command line, over the demo nursery.
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SubstitutesCommandTest {
+    private Path folder = Path.of("");
+    private String shop = "";
+
+    @BeforeAll
+    void makeTheShop(@TempDir Path temporary) {
+        folder = temporary;
+        shop = temporary.resolve("demo").toString();
+        assertThat(Run.benchleaf("demo", shop).code()).isZero();
+    }
+
+    private Run run(String... arguments) {
+        String[] all = new String[arguments.length + 3];
+        all[0] = "substitutes";
+        System.arraycopy(arguments, 0, all, 1, arguments.length);
+        all[arguments.length + 1] = "--workspace";
+        all[arguments.length + 2] = shop;
+        return Run.benchleaf(all);
+    }
+
+    @Test
+    void replacesAPlantThatTheShopDoesNotGrowAndMayNotSell() {
+        Run run = run(
+                "Euonymus alatus",
+                "--size",
+                "#3",
+                "--quantity",
+                "40",
+                "--for",
+                "hedge",
+                "--zone",
+                "6a",
+                "--ship-to",
+                "PA",
+                "--by",
+                "2027-04-12");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("Instead of Euonymus alatus, burning bush")
+                .contains("It is not in the catalog; its facts are from memory.")
+                .contains("for use as hedge")
+                .contains("40 in #3 by the week of 12 April 2027; hardy in zone 6a; may be sold and shipped to"
+                        + " Pennsylvania on 12 April 2027")
+                .contains("Other species for the same work")
+                .contains("Different: It ")
+                .contains("The same: ")
+                .contains("Better than the original: ")
+                .contains("Local law decides");
+        assertThat(run.out().indexOf("Different: ")).isLessThan(run.out().indexOf("The same: "));
+    }
+
+    @Test
+    void canBeReadAloud() {
+        String out = run("burning bush").out();
+        String sentences =
+                out.lines().filter(line -> line.startsWith("    Different: ")).collect(Collectors.joining("\n"));
+
+        assertThat(sentences).contains(" feet").doesNotContain("–").doesNotContain(" ft");
+    }
+
+    @Test
+    void keepsSistersOfASoldOutCultivarApart() {
+        Run run = run("Ilex verticillata 'Winter Red'", "--all");
+
+        assertThat(run.out())
+                .contains("The same species")
+                .contains("Smaller sisters")
+                .contains("'Red Sprite'");
+    }
+
+    @Test
+    void takesAGenusAsAWhole() {
+        assertThat(run("Buxus", "--limit", "10").out()).doesNotContain(". Buxus");
+    }
+
+    @Test
+    void takesAnEverydayWordForThePlainestPlantThatIsCalledSo() {
+        assertThat(run("boxwood").out()).startsWith("Instead of Buxus");
+        assertThat(run("Hedera").out()).startsWith("Instead of Hedera helix");
+    }
+
+    @Test
+    void answersInJson() {
+        Run run = run("Berberis thunbergii", "--json", "--limit", "2");
+
+        assertThat(run.out())
+                .contains("\"inCatalog\" : false")
+                .contains("\"unwelcome\" : true")
+                .contains("\"substitutes\" : [")
+                .contains("\"differs\" : [")
+                .contains("\"group\" : \"other-species\"")
+                .contains("\"offer\" : {");
+    }
+
+    @Test
+    void answersALineOfJsonForEachNameOfAFileKnownOrNot() throws IOException {
+        Path names = Files.writeString(folder.resolve("names.txt"), "Hedera helix\n\nNo such plant at all\n");
+
+        Run run = run("--batch", names.toString(), "--limit", "1");
+
+        assertThat(run.code()).isZero();
+        List<String> lines = run.out().lines().toList();
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(0)).startsWith("{\"read\":\"Hedera helix\",\"original\":");
+        assertThat(lines.get(1)).startsWith("{\"read\":\"No such plant at all\",\"problem\":");
+    }
+
+    @Test
+    void knowsWhatTheShopWroteDownAsItsOwnReference() throws IOException {
+        Files.writeString(Path.of(shop, "reference.csv"), """
+                name,common_names,life_form,foliage,height,exposure,uses,source
+                Elaeagnus pungens,thorny olive,shrub,evergreen,8-12 ft,full sun; part shade,hedge,from memory
+                """);
+        try {
+            assertThat(run("thorny olive").out()).contains("Instead of Elaeagnus pungens, thorny olive");
+        } finally {
+            Files.delete(Path.of(shop, "reference.csv"));
+        }
+    }
+
+    @Test
+    void refusesAPurposeThatIsNone() {
+        Run run = run("burning bush", "--for", "nonsense");
+
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("\"nonsense\" is neither a use nor a season; write one of: hedge, screen");
+    }
+
+    @Test
+    void everyDifferenceHasItsWords() {
+        Wording words = Wording.open(ContentPack.builtIn(), java.util.Locale.ENGLISH, LengthStyle.IMPERIAL);
+        for (Aspect aspect : Aspect.values()) {
+            assertThat(words.keys()).contains("substitute.aspect." + aspect, "substitute." + aspect + ".SAME");
+        }
+        for (Kin kin : Kin.values()) {
+            assertThat(words.keys()).contains("substitute.group." + kin);
+        }
+        Set<Aspect> ordered = Set.of(Aspect.HEIGHT, Aspect.SPREAD, Aspect.DROUGHT, Aspect.HARDINESS, Aspect.DEER);
+        for (Aspect aspect : ordered) {
+            assertThat(words.keys()).contains("substitute." + aspect + ".MORE", "substitute." + aspect + ".LESS");
+        }
+    }
+
+    @Test
+    void everyOptionIsDocumented() throws IOException {
+        String text = Files.readString(Path.of("../docs/substitutes.md"))
+                + Files.readString(Path.of("../docs/need-queries.md"));
+        Matcher option = Pattern.compile("(--[a-z-]+)").matcher(run("--help").out());
+        Set<String> missing = new TreeSet<>();
+        while (option.find()) {
+            if (!text.contains("`" + option.group(1))) {
+                missing.add(option.group(1));
+            }
+        }
+        missing.removeAll(List.of("--help", "--version", "--workspace"));
+        assertThat(missing).isEmpty();
+    }
+}

@@ -1,0 +1,108 @@
+package org.benchleaf.bench;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.substitute.Demand;
+import org.benchleaf.search.substitute.Purpose;
+import org.benchleaf.search.substitute.SubstituteFinder;
+import org.benchleaf.search.substitute.SubstituteQuery;
+import org.benchleaf.shared.measure.HardinessZone;
+import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.Use;
+import org.benchleaf.shared.stock.ContainerClass;
+import org.benchleaf.shared.stock.StockSize;
+
+/// Loads and indexes a made-up catalog, then asks for substitutes of 200 of its plants: the first three of
+/// each group,
+/// judged and compared, facts and stock read from the database.
+final class SubstituteBench {
+    private static final int BATCH = 10_000;
+    private static final int ASKED = 200;
+    private static final int WARM = 5;
+    private static final YearWeek WEEK = new YearWeek(2026, 48);
+
+    private SubstituteBench() {}
+
+    static void run(int plants, PrintStream out) throws IOException {
+        Path folder = Files.createTempDirectory("benchleaf-bench");
+        try {
+            run(plants, folder, out);
+        } finally {
+            NeedBench.delete(folder);
+        }
+    }
+
+    private static void run(int plants, Path folder, PrintStream out) throws IOException {
+        try (Catalog catalog = Catalog.create(folder.resolve("bench.db"))) {
+            for (int from = 0; from < plants; from += BATCH) {
+                catalog.apply(SyntheticCatalog.plan(catalog.view().revision(), from, Math.min(plants, from + BATCH)));
+            }
+            try (PlantIndex index = PlantIndex.open(folder.resolve("index"), catalog.view())) {
+                SubstituteFinder finder = new SubstituteFinder(catalog.view(), index);
+                List<SubstituteQuery> queries = queries(catalog, plants);
+                for (int round = 0; round < WARM; round++) {
+                    ask(finder, queries.subList(0, ASKED)); // other plants than those that are timed
+                }
+                Figures figures = ask(finder, queries.subList(ASKED, 2 * ASKED));
+                out.printf("%,d plants: substitutes %s%n", plants, figures);
+            }
+        }
+    }
+
+    private static List<SubstituteQuery> queries(Catalog catalog, int plants) {
+        SplittableRandom random = new SplittableRandom(4711);
+        int every = Math.max(1, plants / (2 * ASKED));
+        List<PlantRecord> originals = new ArrayList<>();
+        int[] number = {0};
+        catalog.view().forEachPlant(plant -> {
+            if (number[0]++ % every == 0) {
+                originals.add(plant);
+            }
+        });
+        return originals.stream()
+                .limit(2L * ASKED)
+                .map(original -> query(original, random))
+                .toList();
+    }
+
+    private static SubstituteQuery query(PlantRecord original, SplittableRandom random) {
+        Demand demand = new Demand(
+                10 + random.nextInt(60),
+                Optional.of(new StockSize.Container(ContainerClass.NO_3)),
+                Optional.of(new YearWeek(2027, 10 + random.nextInt(12))),
+                true);
+        return new SubstituteQuery(
+                original,
+                random.nextBoolean() ? Purpose.NOT_SAID : Purpose.of(Use.values()[random.nextInt(Use.values().length)]),
+                demand,
+                Optional.empty(),
+                List.of(WeighedWish.of(new Wish.HardyIn(new HardinessZone(8 + random.nextInt(6))))),
+                WEEK,
+                3);
+    }
+
+    private static Figures ask(SubstituteFinder finder, List<SubstituteQuery> queries) {
+        long[] nanos = new long[queries.size()];
+        int found = 0;
+        for (int i = 0; i < nanos.length; i++) {
+            long before = System.nanoTime();
+            found += finder.find(queries.get(i)).best().size();
+            nanos[i] = System.nanoTime() - before;
+        }
+        if (found == 0) {
+            throw new IllegalStateException("nothing was found: the benchmark measures nothing");
+        }
+        return new Figures(nanos);
+    }
+}

@@ -1,0 +1,201 @@
+package org.benchleaf.search.substitute;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.Match;
+import org.benchleaf.search.fit.Fit;
+import org.benchleaf.search.fit.FitJudge;
+import org.benchleaf.search.index.Named;
+import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.index.Proposal;
+import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.rule.SaleVerdict;
+
+/// Finds what can take a plant's place: its role becomes a need, the index ranks all plants for it, and the
+/// best are
+/// read from the catalog, judged and compared. Safe for many threads.
+public final class SubstituteFinder {
+    /// So many more than asked for are read at a time, until enough are found: some are of one species.
+    private static final int MORE_AT_ONCE = 3;
+
+    private static final int FEW = 24;
+    private static final int FARTHEST = 400;
+    private static final int OF_ONE_GENUS = 2;
+    /// Sisters looked at: a species has seldom more.
+    private static final int MOST_KIN = 60;
+
+    private final CatalogView catalog;
+    private final PlantIndex index;
+    private final Troubles troubles = Troubles.builtIn();
+    private final FitJudge judge = new FitJudge();
+
+    public SubstituteFinder(CatalogView catalog, PlantIndex index) {
+        this.catalog = catalog;
+        this.index = index;
+    }
+
+    /// The best substitutes. Never among them: what the sale rules bar from the place, what is known not to be
+    /// hardy at the site asked for, what cannot be had, and, in the place of a plant that is unwelcome, another
+    /// one that is.
+    public SubstituteAnswer find(SubstituteQuery query) {
+        index.freshen();
+        List<PlantKey> kin = kin(query.original());
+        boolean grown = !kin.isEmpty()
+                && catalog.stock(kin).values().stream()
+                        .anyMatch(stock -> !stock.items().isEmpty());
+        Role role = RoleReader.read(query.original(), query.purpose(), grown);
+        Need need = RoleNeed.of(query, role);
+        int few = FEW + 2 * query.limit();
+        Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
+        PlantKey originalKey = query.original().key();
+        PlantStock usual = catalog.stock(List.of(originalKey)).getOrDefault(originalKey, PlantStock.none(originalKey));
+        Search search = new Search(query, role, need, usual);
+        search.look(kin);
+        search.look(proposal.best(), kin);
+        if (!search.hasEnough() && proposal.best().size() >= few) {
+            // the best are of few species: look further
+            List<PlantKey> more =
+                    index.propose(need, "", Set.of(), query.now(), FARTHEST).best();
+            search.look(more.subList(Math.min(few, more.size()), more.size()), kin);
+        }
+        return search.answer(proposal);
+    }
+
+    /// Plants of the same species, by the words of their names.
+    private List<PlantKey> kin(PlantRecord original) {
+        List<String> words = new ArrayList<>(List.of(fold(original.name().genus())));
+        original.name()
+                .species()
+                .ifPresent(species -> words.addAll(List.of(fold(species.text()).split("-"))));
+        return index.withWords(words, MOST_KIN).stream().map(Named::plant).toList();
+    }
+
+    private static String fold(String latin) {
+        return latin.toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /// One search under way.
+    private final class Search {
+        private final SubstituteQuery query;
+        private final Role role;
+        private final Need need;
+        private final PlantStock usual;
+        private final List<Substitute> found = new ArrayList<>();
+        private final List<PlantRecord> passedOver = new ArrayList<>();
+        private final Set<String> species = new HashSet<>();
+        private final Map<String, Integer> genera = new HashMap<>();
+
+        Search(SubstituteQuery query, Role role, Need need, PlantStock usual) {
+            this.query = query;
+            this.role = role;
+            this.need = need;
+            this.usual = usual;
+        }
+
+        /// Looks through proposals, best first, until there are enough.
+        ///
+        /// @param seen those that were looked at already
+        void look(List<PlantKey> proposed, List<PlantKey> seen) {
+            List<PlantKey> others = new ArrayList<>(proposed);
+            others.removeAll(new HashSet<>(seen));
+            int atOnce = query.limit() + MORE_AT_ONCE;
+            for (int from = 0; from < others.size() && !hasEnough(); from += atOnce) {
+                look(others.subList(from, Math.min(others.size(), from + atOnce)));
+            }
+        }
+
+        /// Reads, judges and compares some plants, and keeps those that will do.
+        void look(List<PlantKey> keys) {
+            Set<PlantKey> wanted = new LinkedHashSet<>(keys);
+            wanted.remove(query.original().key());
+            if (wanted.isEmpty()) {
+                return;
+            }
+            Map<PlantKey, PlantRecord> plants = catalog.plants(wanted);
+            Map<PlantKey, PlantStock> stocks = catalog.stock(wanted);
+            List<Match> matches = new ArrayList<>();
+            for (PlantRecord plant : plants.values()) {
+                PlantStock stock = stocks.getOrDefault(plant.key(), PlantStock.none(plant.key()));
+                Fit fit = judge.fit(need, plant, stock, query.now());
+                boolean same = plant.name().equals(query.original().name());
+                if (fit.answers() && !plant.retired() && !same) {
+                    matches.add(new Match(plant, stock, fit));
+                }
+            }
+            matches.sort(Comparator.comparing(Match::fit));
+            matches.forEach(this::take);
+        }
+
+        private void take(Match match) {
+            PlantRecord plant = match.plant();
+            Kin kin = Kin.of(query.original(), plant);
+            if (role.unwelcome() && Welcome.isUnwelcome(plant.facts())) {
+                passedOver.add(plant);
+                return;
+            }
+            // of another species the best one stands for all
+            if (kin != Kin.OTHER_SPECIES || isNew(plant.name())) {
+                found.add(substitute(match, kin));
+            }
+        }
+
+        /// One of a species, and few of a genus, so that a customer who does not care for one has something
+        /// else.
+        private boolean isNew(BotanicalName name) {
+            return genera.getOrDefault(name.genus(), 0) < OF_ONE_GENUS
+                    && species.add(Kin.species(name))
+                    && genera.merge(name.genus(), 1, Integer::sum) > 0;
+        }
+
+        private Substitute substitute(Match match, Kin kin) {
+            PlantRecord plant = match.plant();
+            Optional<SaleVerdict> sale = query.shipment()
+                    .flatMap(to -> plant.facts().value(Attributes.SALE_RULES).map(rules -> rules.at(to)));
+            return new Substitute(
+                    match,
+                    kin,
+                    Comparer.compare(query.original().facts(), plant.facts(), role),
+                    Offer.of(match.stock(), usual, query.demand(), query.now()),
+                    Hazards.beyond(query.original().facts(), plant.facts()),
+                    troubles.shared(query.original().name(), plant.name()),
+                    sale);
+        }
+
+        boolean hasEnough() {
+            return species.size() >= query.limit();
+        }
+
+        SubstituteAnswer answer(Proposal proposal) {
+            found.sort(Comparator.comparing(one -> one.match().fit()));
+            List<Substitute> all = new ArrayList<>();
+            for (Kin kin : Kin.values()) {
+                found.stream()
+                        .filter(one -> one.kin() == kin)
+                        .limit(query.limit())
+                        .forEach(all::add);
+            }
+            List<Substitute> best = found.stream().limit(query.limit()).toList();
+            return new SubstituteAnswer(
+                    proposal.revision(),
+                    usual,
+                    role,
+                    need,
+                    best,
+                    all,
+                    passedOver.stream().limit(query.limit()).toList());
+        }
+    }
+}
