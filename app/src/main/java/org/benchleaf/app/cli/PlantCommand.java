@@ -69,6 +69,7 @@ final class PlantCommand implements Callable<Integer> {
                             line(out, "", wording.text("plant.other", Map.of("fact", described(other, wording)))));
         }
         line(out, "stock", new AnswerText(wording).stock(stock, YearWeek.of(benchleaf.today())));
+        line(out, "", wording.text("stock.as-of", Map.of("when", wording.time(benchleaf.now()))));
     }
 
     private static String described(Fact<?> fact, Wording wording) {

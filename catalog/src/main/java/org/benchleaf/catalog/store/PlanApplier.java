@@ -4,14 +4,20 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView.Change;
 import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.intake.LotDraft;
 import org.benchleaf.shared.Problem;
 
 /// Applies a whole plan inside one transaction: plants, then stock, then the news of both, then how to take it back.
 final class PlanApplier {
+    private static final String LOTS = "SELECT lot, moved FROM lot WHERE lot IN (<keys>)";
+    private static final int MOST_TOLD = 5;
+
     private PlanApplier() {}
 
     /// @return the state it made; the state it found when nothing was different
@@ -40,11 +46,7 @@ final class PlanApplier {
     /// Writes the rows of a plan and tells each one that is different.
     static CatalogRevision write(Session session, ImportPlan plan, Instant now, ChangeLog log) throws SQLException {
         CatalogRevision found = State.revision(session);
-        if (!found.equals(plan.base())) {
-            throw new ImportRefused(Problem.of("import.stale", plan.file())
-                    .with("base", Long.toString(plan.base().number()))
-                    .with("now", Long.toString(found.number())));
-        }
+        refuseStale(session, plan, found);
         CatalogRevision next = new CatalogRevision(found.number() + 1);
         PlantResolver plants = new PlantResolver(session, plan);
         Map<Integer, PlantEdit> edits = plants.resolve(plan.plants());
@@ -55,7 +57,33 @@ final class PlanApplier {
         }
         ChangeFeed.record(session, plantNews, Change.Kind.PLANT, next);
         ChangeFeed.record(session, stockNews, Change.Kind.STOCK, next);
-        State.advance(session, next, now);
+        State.advanceBook(session, next, now);
         return next;
+    }
+
+    /// Stock moves all day: a plan stands while names, facts and its own lots are as it was made against.
+    private static void refuseStale(Session session, ImportPlan plan, CatalogRevision found) throws SQLException {
+        CatalogRevision base = plan.base();
+        if (base.compareTo(State.bookRevision(session)) < 0 || base.compareTo(found) > 0) {
+            throw new ImportRefused(Problem.of("import.stale", plan.file())
+                    .with("base", Long.toString(base.number()))
+                    .with("now", Long.toString(found.number())));
+        }
+        Set<String> moved = new TreeSet<>();
+        Rows.forEach(
+                session,
+                LOTS,
+                plan.lots().stream().map(LotDraft::lot).distinct().toList(),
+                row -> {
+                    if (row.getLong(2) > base.number()) {
+                        moved.add(row.getString(1));
+                    }
+                });
+        if (!moved.isEmpty()) {
+            String some = moved.stream().limit(MOST_TOLD).collect(Collectors.joining(", "));
+            throw new ImportRefused(Problem.of("import.stale.lots", plan.file())
+                    .with("lots", moved.size() > MOST_TOLD ? some + ", ..." : some)
+                    .with("count", Integer.toString(moved.size())));
+        }
     }
 }

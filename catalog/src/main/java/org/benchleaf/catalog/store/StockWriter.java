@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
-import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Term;
 import org.benchleaf.shared.measure.YearWeek;
@@ -260,14 +259,14 @@ final class StockWriter {
                 int count = entry.getValue().onHand();
                 Optional<Integer> counted = Optional.ofNullable(before.get(lot)).map(Lot::onHand);
                 if (counted.isEmpty() || counted.get() != count) {
-                    entries.add(
+                    entries.add(LedgerRow.counted(
                             lot,
-                            LedgerKind.COUNTED,
                             count - counted.orElse(0),
                             count,
+                            now,
                             "import",
                             plan.file(),
-                            "import:" + revision + ":" + lot);
+                            "import:" + revision + ":" + lot));
                 }
             }
         }
