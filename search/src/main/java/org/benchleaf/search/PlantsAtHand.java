@@ -1,5 +1,6 @@
 package org.benchleaf.search;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -28,9 +29,12 @@ final class PlantsAtHand {
         }
     };
     private CatalogRevision revision = new CatalogRevision(0);
+    /// Holds that ended by then are counted as free in what is kept.
+    private Instant asOf;
 
     PlantsAtHand(CatalogView catalog) {
         this.catalog = catalog;
+        this.asOf = catalog.now();
     }
 
     /// A plant and what is for sale of it.
@@ -67,6 +71,9 @@ final class PlantsAtHand {
             }
             revision = now;
         }
+        CatalogView.Freed freed = catalog.freedSince(asOf);
+        freed.plants().forEach(known::remove);
+        asOf = freed.asOf();
     }
 
     private Map<PlantKey, Known> readNow(List<PlantKey> keys) {
