@@ -7,7 +7,8 @@ import org.benchleaf.bench.eval.Evaluation;
 
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
-    private static final String USAGE = "needs N, names N, engines N, cards N, labels N or evaluate [TAXA.csv]";
+    private static final String USAGE =
+            "needs N, names N, import N, engines N, cards N, labels N or evaluate [TAXA.csv]";
 
     private Bench() {}
 
@@ -23,6 +24,7 @@ public final class Bench {
         switch (arguments[0]) {
             case "needs" -> NeedBench.run(count, System.out);
             case "names" -> NamesBench.run(count, System.out);
+            case "import" -> ImportBench.run(count, System.out);
             case "engines" -> EngineBench.run(count, System.out);
             case "cards" -> PrintBench.cards(count, System.out);
             case "labels" -> PrintBench.labels(count, System.out);

@@ -3,6 +3,7 @@ package org.benchleaf.catalog;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.LongConsumer;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.catalog.store.SqlCatalogStore;
@@ -49,7 +50,14 @@ public final class Catalog implements AutoCloseable {
     ///     contradicts it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`, `item.numbers.used.up`;
     ///     nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
-        return store.apply(plan);
+        return store.apply(plan, written -> {});
+    }
+
+    /// The same, telling how far it is.
+    ///
+    /// @param progress hears now and then how many rows are written
+    public CatalogRevision apply(ImportPlan plan, LongConsumer progress) {
+        return store.apply(plan, progress);
     }
 
     /// What applying a plan would change, found by applying it and taking it back; nothing is changed.
@@ -57,7 +65,14 @@ public final class Catalog implements AutoCloseable {
     /// @param most how many changed rows are told; the sums count all
     /// @throws ImportRefused as [#apply]
     public ImportDiff rehearse(ImportPlan plan, int most) {
-        return store.rehearse(plan, most);
+        return store.rehearse(plan, most, written -> {});
+    }
+
+    /// The same, telling how far it is.
+    ///
+    /// @param progress hears now and then how many rows are tried
+    public ImportDiff rehearse(ImportPlan plan, int most, LongConsumer progress) {
+        return store.rehearse(plan, most, progress);
     }
 
     /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were. The

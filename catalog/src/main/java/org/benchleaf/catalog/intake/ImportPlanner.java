@@ -1,8 +1,6 @@
 package org.benchleaf.catalog.intake;
 
-import java.util.ArrayList;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import org.benchleaf.catalog.NameBook;
@@ -27,10 +25,11 @@ public final class ImportPlanner {
     /// @param progress is called after each row with their number
     public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book, LongConsumer progress) {
         MappedHeadings headings = new MappedHeadings(sheet.file(), sheet.headings(), map);
-        List<Finding> findings = new ArrayList<>(sheet.findings());
+        SpooledList.Builder<Finding> findings = new SpooledList.Builder<>(new FindingFormat());
+        findings.addAll(sheet.findings());
         findings.addAll(headings.findings());
-        List<PlantDraft> plants = new ArrayList<>();
-        List<LotDraft> lots = new ArrayList<>();
+        SpooledList.Builder<PlantDraft> plants = new SpooledList.Builder<>(new PlantFormat());
+        SpooledList.Builder<LotDraft> lots = new SpooledList.Builder<>(new LotFormat());
         PlantRows plantRows = new PlantRows(map, headings, book);
         StockRows stockRows = new StockRows(headings, book);
         RowFilter filter = new RowFilter();
@@ -65,6 +64,7 @@ public final class ImportPlanner {
             }
             findings.addAll(notes.findings());
         }
-        return new ImportPlan(sheet.file(), book.revision(), map.rank(), count, plants, lots, findings);
+        return new ImportPlan(
+                sheet.file(), book.revision(), map.rank(), count, plants.list(), lots.list(), findings.list());
     }
 }

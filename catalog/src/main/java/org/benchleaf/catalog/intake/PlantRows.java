@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.model.Attribute;
@@ -27,8 +28,8 @@ final class PlantRows {
     private final MappedHeadings headings;
     private final NameBook book;
     private final NameCells names;
-    private final Map<String, Long> rowByName = new HashMap<>();
-    private final Map<PlantKey, Long> rowByKey = new HashMap<>();
+    private final TextNumbers rowByName = new TextNumbers();
+    private final TextNumbers rowByKey = new TextNumbers();
     private final Set<Column> toldApproximation = new HashSet<>();
 
     PlantRows(ColumnMap map, MappedHeadings headings, NameBook book) {
@@ -82,13 +83,15 @@ final class PlantRows {
     }
 
     private boolean isRepeated(BotanicalName name, Optional<PlantKey> key, String heading, RowNotes notes) {
-        Long first = rowByName.putIfAbsent(name.toString(), notes.row());
-        if (first != null) {
+        OptionalLong first = rowByName.putIfAbsent(name.toString(), notes.row());
+        if (first.isPresent()) {
             notes.rowLeftOut(
-                    heading, Problem.of("row.same-name", name.toString()).with("row", Long.toString(first)));
+                    heading,
+                    Problem.of("row.same-name", name.toString()).with("row", Long.toString(first.getAsLong())));
             return true;
         }
-        Optional<Long> firstOfKey = key.map(each -> rowByKey.putIfAbsent(each, notes.row()));
+        OptionalLong firstOfKey =
+                key.isPresent() ? rowByKey.putIfAbsent(key.get().text(), notes.row()) : OptionalLong.empty();
         firstOfKey.ifPresent(row -> notes.rowLeftOut(
                 headings.heading(Fields.KEY),
                 Problem.of("row.same-key", key.map(PlantKey::text).orElse("")).with("row", Long.toString(row))));

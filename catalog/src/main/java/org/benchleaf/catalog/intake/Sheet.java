@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Spliterators;
+import java.util.function.DoubleSupplier;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
@@ -18,8 +20,11 @@ public final class Sheet implements AutoCloseable {
     private final HeadingRows below;
     private final List<Finding> findings;
     private final RowCheck check;
+    private final DoubleSupplier share;
 
-    Sheet(String file, char delimiter, RowSource source, List<Finding> ofFile) {
+    /// @param share how much of the file is read, 0 to 1; negative when nobody can tell
+    Sheet(String file, char delimiter, RowSource source, List<Finding> ofFile, DoubleSupplier share) {
+        this.share = share;
         this.file = file;
         this.delimiter = delimiter;
         this.source = source;
@@ -42,6 +47,12 @@ public final class Sheet implements AutoCloseable {
     /// What parts the cells: `,`, `;`, tab or `|`; a zero character for a workbook.
     public char delimiter() {
         return delimiter;
+    }
+
+    /// How much of the file is read, 0 to 1; empty for a workbook.
+    public OptionalDouble share() {
+        double known = share.getAsDouble();
+        return known < 0 ? OptionalDouble.empty() : OptionalDouble.of(known);
     }
 
     /// What a person should know of the file as a whole.

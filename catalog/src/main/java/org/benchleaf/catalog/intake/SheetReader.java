@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import org.benchleaf.shared.Problem;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
@@ -63,7 +64,15 @@ public final class SheetReader {
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);
         }
-        return open(file, () -> Files.newInputStream(path));
+        return open(file, () -> Files.newInputStream(path), length(path));
+    }
+
+    private static long length(Path path) {
+        try {
+            return Files.size(path);
+        } catch (IOException unknown) {
+            return 0; // no more than a bar of progress hangs on it
+        }
     }
 
     /// Opens what was uploaded or packed into the program.
@@ -82,7 +91,7 @@ public final class SheetReader {
         } catch (IOException impossible) {
             throw new SheetException(Problem.of("file.unreadable", file), impossible);
         }
-        return open(file, () -> new ByteArrayInputStream(bytes));
+        return open(file, () -> new ByteArrayInputStream(bytes), bytes.length);
     }
 
     /// A zip archive; whether it holds a workbook is found out on opening it.
@@ -95,10 +104,10 @@ public final class SheetReader {
 
     private static Sheet workbook(String file, WorkbookRows.WorkbookSource source, Optional<String> name) {
         WorkbookRows.Opened opened = WorkbookRows.open(file, source, name);
-        return sheet(opened.file(), NONE, opened.rows(), opened.findings());
+        return sheet(opened.file(), NONE, opened.rows(), opened.findings(), () -> -1);
     }
 
-    private static Sheet open(String file, ByteSource source) {
+    private static Sheet open(String file, ByteSource source, long length) {
         try {
             TextEncoding encoding = TextEncoding.of(source, file);
             String head = head(source, encoding);
@@ -106,6 +115,7 @@ public final class SheetReader {
                 throw new SheetException(Problem.of("file.empty", file));
             }
             char delimiter = Delimiters.of(head);
+            CountedStream counted = new CountedStream(source.open(), length);
             CsvReader<CsvRecord> rows = CsvReader.builder()
                     .fieldSeparator(delimiter)
                     .skipEmptyLines(false)
@@ -114,21 +124,22 @@ public final class SheetReader {
                     .allowExtraCharsAfterClosingQuote(false)
                     .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                     .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                    .ofCsvRecord(text(source, encoding));
+                    .ofCsvRecord(text(counted, encoding));
             CsvRows lines = new CsvRows(file, rows);
             if (Delimiters.isDeclaration(head.lines().findFirst().orElse("").strip())) {
                 lines.next();
             }
-            return sheet(file, delimiter, lines, findings(file, encoding));
+            return sheet(file, delimiter, lines, findings(file, encoding), counted::share);
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);
         }
     }
 
     /// A file that is refused at its heading is closed again.
-    private static Sheet sheet(String file, char delimiter, RowSource rows, List<Finding> findings) {
+    private static Sheet sheet(
+            String file, char delimiter, RowSource rows, List<Finding> findings, DoubleSupplier share) {
         try {
-            return new Sheet(file, delimiter, rows, findings);
+            return new Sheet(file, delimiter, rows, findings, share);
         } catch (SheetException refused) {
             try {
                 rows.close();
@@ -147,7 +158,7 @@ public final class SheetReader {
     }
 
     private static String head(ByteSource source, TextEncoding encoding) throws IOException {
-        try (Reader text = text(source, encoding)) {
+        try (Reader text = text(source.open(), encoding)) {
             char[] head = new char[HEAD];
             int length = 0;
             int read = text.read(head, 0, HEAD);
@@ -159,8 +170,7 @@ public final class SheetReader {
         }
     }
 
-    private static Reader text(ByteSource source, TextEncoding encoding) throws IOException {
-        InputStream in = source.open();
+    private static Reader text(InputStream in, TextEncoding encoding) throws IOException {
         in.skipNBytes(encoding.markLength());
         return new BufferedReader(new InputStreamReader(
                 in,

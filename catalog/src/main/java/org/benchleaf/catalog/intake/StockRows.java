@@ -5,8 +5,6 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.catalog.NameBook;
@@ -34,7 +32,7 @@ final class StockRows {
     private final MappedHeadings headings;
     private final NameBook book;
     private final NameCells names;
-    private final Map<String, Long> rowByLot = new HashMap<>();
+    private final TextNumbers rowByLot = new TextNumbers();
 
     StockRows(MappedHeadings headings, NameBook book) {
         this.headings = headings;
@@ -114,12 +112,10 @@ final class StockRows {
             return;
         }
         hasItsZeros(lot, notes);
-        Long first = rowByLot.putIfAbsent(lot, notes.row());
-        if (first != null) {
-            notes.rowLeftOut(
-                    headings.heading(Fields.LOT),
-                    Problem.of("row.same-lot", lot).with("row", Long.toString(first)));
-        }
+        rowByLot.putIfAbsent(lot, notes.row())
+                .ifPresent(first -> notes.rowLeftOut(
+                        headings.heading(Fields.LOT),
+                        Problem.of("row.same-lot", lot).with("row", Long.toString(first))));
     }
 
     private Optional<PlantRecord> plant(RawRow row, Optional<PlantKey> key, RowNotes notes) {

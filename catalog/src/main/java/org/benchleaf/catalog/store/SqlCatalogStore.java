@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.LongConsumer;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.catalog.CatalogView;
@@ -122,18 +123,17 @@ public final class SqlCatalogStore implements AutoCloseable {
     }
 
     /// @throws ImportRefused when the plan cannot be applied
-    public CatalogRevision apply(ImportPlan plan) {
-        return database.write(session -> PlanApplier.apply(session, plan, clock.instant()));
+    public CatalogRevision apply(ImportPlan plan, LongConsumer progress) {
+        return database.write(session -> PlanApplier.apply(session, plan, clock.instant(), progress));
     }
 
     /// What a plan would change; nothing is changed.
     ///
     /// @param most how many changed rows are told
-    public ImportDiff rehearse(ImportPlan plan, int most) {
+    public ImportDiff rehearse(ImportPlan plan, int most, LongConsumer progress) {
         return database.rehearse(session -> {
             DiffCollector collector = new DiffCollector(most);
-            PlanApplier.write(session, plan, clock.instant(), collector);
-            return collector.diff(session, plan);
+            return collector.diff(session, PlanApplier.write(session, plan, clock.instant(), collector, progress));
         });
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated plants (ICNCP)
@@ -27,8 +28,10 @@ public record BotanicalName(
         Optional<String> cultivar,
         Optional<String> tradeDesignation)
         implements Comparable<BotanicalName> {
+    private static final Pattern GENUS = Pattern.compile("\\p{Lu}\\p{Ll}+(?:-\\p{L}+)*");
+
     public BotanicalName {
-        if (!genus.matches("\\p{Lu}\\p{Ll}+(?:-\\p{L}+)*")) {
+        if (!GENUS.matcher(genus).matches()) {
             throw new IllegalArgumentException("not a genus: " + genus);
         }
         if (infraspecific.isPresent() && species.isEmpty()) {
