@@ -15,6 +15,8 @@ final class LikeNames {
     /// Shares of a word are tried from this length on: `smokebush` may be two words.
     private static final int SHORTEST_OF_TWO = 6;
 
+    private static final int SHORTEST_HALF = 3;
+
     /// So many words that sound nearly alike are enough.
     private static final int ENOUGH = 24;
     /// A word of this length that names have as it was said is taken as heard well, alone, as one of two, of more.
@@ -95,7 +97,9 @@ final class LikeNames {
             bySound(words, part, full, found.isEmpty() ? ENOUGH : 1, found);
         }
         if (part.count() == 1 && part.letters().length() >= SHORTEST_OF_TWO) {
-            halves(words, part.letters(), found);
+            words.spelt()
+                    .halves(
+                            part.letters(), SHORTEST_HALF, (word, letters) -> found.add(new Alike(word, letters * LETTER)));
         }
         found.sort(Comparator.comparingInt(Alike::worth).reversed());
         return found;
@@ -117,15 +121,6 @@ final class LikeNames {
             }
         }
         found.addAll(near);
-    }
-
-    /// Words of which a longer one may be made.
-    private static void halves(SegmentWords words, String letters, List<Alike> found) {
-        for (int cut = 3; cut <= letters.length() - 3; cut++) {
-            for (String half : List.of(letters.substring(0, cut), letters.substring(cut))) {
-                words.spelt().spelt(half, 0, (word, none) -> found.add(new Alike(word, half.length() * LETTER)));
-            }
-        }
     }
 
     /// A word of the segment and what it is worth to find it.

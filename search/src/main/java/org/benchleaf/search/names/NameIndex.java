@@ -119,6 +119,7 @@ public final class NameIndex {
                 .flatMap(named -> likeness.of(named, least).stream())
                 .sorted(Comparator.comparing(Likeness.Guess::how)
                         .thenComparing(Likeness.Guess::cost)
+                        .thenComparing(Likeness.Guess::unlike)
                         .thenComparing(Likeness.Guess::unsaid)
                         .thenComparing(guess -> guess.named().order())
                         .thenComparing(guess -> guess.named().plant()))

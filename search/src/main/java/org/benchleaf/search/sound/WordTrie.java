@@ -74,45 +74,87 @@ public final class WordTrie {
     }
 
     /// The words at most so many letters off: inserted, left out, changed, or swapped with a neighbour.
+    ///
+    /// @param most 0 to 2
     public void spelt(String word, int most, Found found) {
-        int length = word.length();
-        int[][] rows = rows(length);
-        char[] path = new char[deepest + 1];
-        for (int j = 0; j <= length; j++) {
-            rows[0][j] = j;
+        if (most == 0) {
+            int same = find(word, 0, word.length());
+            if (same != NONE) {
+                found.at(same, 0);
+            }
+            return;
         }
+        EditStates states = new EditStates(word, most);
+        int[] stateAt = new int[deepest + 1];
+        stateAt[0] = states.start();
         for (int node = 0; node < size; ) {
             int depth = depths[node];
-            char letter = letters[node];
-            path[depth] = letter;
-            int[] above = rows[depth - 1];
-            int[] row = rows[depth];
-            // farther from the diagonal than this, more letters would be amiss
-            int from = Math.max(1, depth - most);
-            int to = Math.min(length, depth + most);
-            row[from - 1] = from == 1 ? depth : most + 1;
-            int least = row[from - 1];
-            for (int j = from; j <= to; j++) {
-                int beside = j == depth + most ? most + 1 : above[j];
-                int cost = Math.min(
-                        Math.min(beside, row[j - 1]) + 1, above[j - 1] + (word.charAt(j - 1) == letter ? 0 : 1));
-                if (depth > 1 && j > 1 && word.charAt(j - 2) == letter && word.charAt(j - 1) == path[depth - 1]) {
-                    cost = Math.min(cost, rows[depth - 2][j - 2] + 1);
+            int state = states.next(stateAt[depth - 1], letters[node]);
+            if (state == EditStates.DEAD) {
+                node = ends[node];
+                continue;
+            }
+            stateAt[depth] = state;
+            if (words[node] != NONE) {
+                int cost = states.cost(state);
+                if (cost <= most) {
+                    found.at(words[node], cost);
                 }
-                row[j] = cost;
-                least = Math.min(least, cost);
             }
-            if (to < length) {
-                row[length] = most + 1;
-            }
-            if (from > length) {
-                least = most + 1;
-            }
-            if (words[node] != NONE && row[length] <= most) {
-                found.at(words[node], row[length]);
-            }
-            node = least <= most ? node + 1 : ends[node];
+            node++;
         }
+    }
+
+    /// The words that a text begins with and ends with, told with their length as the cost.
+    ///
+    /// @param least letters of each
+    public void halves(String text, int least, Found found) {
+        int from = 0;
+        int to = size;
+        for (int at = 0; at < text.length() - least && from < to; at++) {
+            int node = child(from, to, text.charAt(at));
+            if (node == NONE) {
+                break;
+            }
+            if (at + 1 >= least && words[node] != NONE) {
+                found.at(words[node], at + 1);
+            }
+            from = node + 1;
+            to = ends[node];
+        }
+        for (int start = least; start <= text.length() - least; start++) {
+            int word = find(text, start, text.length());
+            if (word != NONE) {
+                found.at(word, text.length() - start);
+            }
+        }
+    }
+
+    /// The word that is this part of a text.
+    private int find(String text, int start, int end) {
+        int from = 0;
+        int to = size;
+        int node = NONE;
+        for (int at = start; at < end; at++) {
+            node = child(from, to, text.charAt(at));
+            if (node == NONE) {
+                return NONE;
+            }
+            from = node + 1;
+            to = ends[node];
+        }
+        return node == NONE ? NONE : words[node];
+    }
+
+    private int child(int from, int to, char letter) {
+        int node = from;
+        while (node < to) {
+            if (letters[node] == letter) {
+                return node;
+            }
+            node = ends[node];
+        }
+        return NONE;
     }
 
     /// The words whose sounds are at most so far off; the words of this tree and the one asked are sounds.
