@@ -24,15 +24,33 @@ import org.benchleaf.shared.rule.Destination;
 /// @param language of pages and messages
 /// @param lengths units of lengths
 /// @param place where the shop ships from, for sale rules; a county may be given
+/// @param choices what it calls container classes, and whom it believes
 public record Settings(
-        String shopName, String shopLine, URI base, Locale language, LengthStyle lengths, Optional<Destination> place) {
+        String shopName,
+        String shopLine,
+        URI base,
+        Locale language,
+        LengthStyle lengths,
+        Optional<Destination> place,
+        Choices choices) {
     public static final String FILE = "settings.properties";
     private static final Set<String> KEYS =
-            new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths", "place"));
+            new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths", "place", "containers", "sources"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
         this(shopName, shopLine, base, language, lengths, Optional.empty());
+    }
+
+    /// Settings of a shop that has no choices of its own.
+    public Settings(
+            String shopName,
+            String shopLine,
+            URI base,
+            Locale language,
+            LengthStyle lengths,
+            Optional<Destination> place) {
+        this(shopName, shopLine, base, language, lengths, place, Choices.USUAL);
     }
 
     /// Reads a workspace's settings.
@@ -63,7 +81,22 @@ public record Settings(
                         .orElseThrow(() -> new Refusal(problem("settings.value", file, "lengths")
                                 .with("read", units)
                                 .with("accepted", "imperial, metric, both"))),
-                place(properties, file));
+                place(properties, file),
+                choices(properties, file));
+    }
+
+    private static Choices choices(Properties properties, Path file) {
+        String containers = properties.getProperty("containers", "");
+        String sources = properties.getProperty("sources", "");
+        return new Choices(
+                Choices.containers(containers)
+                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "containers")
+                                .with("read", containers)
+                                .with("accepted", "number, gallon"))),
+                Choices.sources(sources)
+                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "sources")
+                                .with("read", sources)
+                                .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))));
     }
 
     private static Optional<Destination> place(Properties properties, Path file) {
@@ -101,7 +134,7 @@ public record Settings(
 
     /// The same settings with codes that lead elsewhere.
     public Settings withBase(URI other) {
-        return new Settings(shopName, shopLine, other, language, lengths, place);
+        return new Settings(shopName, shopLine, other, language, lengths, place, choices);
     }
 
     /// The text of the file that reads back as these settings.
@@ -118,12 +151,18 @@ public record Settings(
                 lengths = %s
                 # where plants are shipped from, for sale rules: US-PA or US-NY / Suffolk; may be empty
                 place = %s
+                # number or gallon: whether a container of class #3 is called #3 or 3 gal here; a class is no gallon
+                containers = %s
+                # whom to believe when sources disagree, after the shop's own word: shop, "USDA PLANTS", Rutgers
+                sources = %s
                 """.formatted(
                         shopName,
                         shopLine,
                         base,
                         language.toLanguageTag(),
                         lengths.name().toLowerCase(Locale.ROOT),
-                        place.map(Destination::toString).orElse(""));
+                        place.map(Destination::toString).orElse(""),
+                        choices.containers().name().toLowerCase(Locale.ROOT),
+                        choices.sourcesText());
     }
 }

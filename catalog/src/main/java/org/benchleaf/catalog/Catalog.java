@@ -84,6 +84,16 @@ public final class Catalog implements AutoCloseable {
         return store.undo();
     }
 
+    /// Takes over whom the shop believes when sources disagree: of what they state the shop's own word is shown, then
+    /// that of the source named first here, then the newest. Facts are chosen anew when this is another list than
+    /// before.
+    ///
+    /// @param sources names of sources, or the words with which they begin, the best first
+    /// @return the state it made; the state it found when no fact shown is another
+    public CatalogRevision prefer(List<String> sources) {
+        return store.prefer(sources);
+    }
+
     /// Loads a list of sale rules in place of the earlier one of the same name; the earlier one is kept.
     ///
     /// Every plant then counts as changed, for each says what the lists hold of it.

@@ -94,7 +94,7 @@ public final class Printer {
             String title,
             OutputStream out,
             BiFunction<Wording, FontShelf, Iterator<PrintPage>> pages) {
-        Wording words = Wording.open(content, style.language(), style.lengths());
+        Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
         FontShelf shelf = shelves.borrow();
         try {
             return new PdfPrinter(content, shelf)

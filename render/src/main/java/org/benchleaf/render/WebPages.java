@@ -37,7 +37,9 @@ public final class WebPages {
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public String plantPage(PlantSheet sheet, PrintStyle style) {
         Wording words =
-                wordings.computeIfAbsent(style, asked -> Wording.open(content, asked.language(), asked.lengths()));
+                wordings.computeIfAbsent(
+                        style,
+                        asked -> Wording.open(content, asked.language(), asked.lengths(), asked.containers()));
         SheetView view = WebSheets.view(sheet, words);
         return templates.fill(
                 "plant-page",

@@ -17,6 +17,7 @@ import org.benchleaf.catalog.intake.MapProposal;
 import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
 import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.stock.ContainerNaming;
 
 /// Loads spreadsheets: chooses the column map, plans, shows what would change, applies, and takes back.
 public final class ImportService {
@@ -26,10 +27,18 @@ public final class ImportService {
 
     private final Catalog catalog;
     private final MapShelf maps;
+    private final ContainerNaming containers;
 
+    /// Gallons are no sizes.
     public ImportService(Catalog catalog, MapShelf maps) {
+        this(catalog, maps, ContainerNaming.NUMBER);
+    }
+
+    /// @param containers what the shop calls container classes
+    public ImportService(Catalog catalog, MapShelf maps, ContainerNaming containers) {
         this.catalog = catalog;
         this.maps = maps;
+        this.containers = containers;
     }
 
     /// Works out what loading a file would do.
@@ -41,7 +50,7 @@ public final class ImportService {
     public ImportPlan plan(Path file, Optional<String> map, Optional<String> sheet, LoadProgress progress) {
         ColumnMap columns = map.isPresent() ? maps.named(map.get()) : fitting(file, sheet);
         try (Sheet rows = SheetReader.open(file, sheet)) {
-            return ImportPlanner.plan(rows, columns, catalog.names(), count -> progress.read(count, rows.share()));
+            return ImportPlanner.plan(rows, columns, catalog.names(), containers, count -> progress.read(count, rows.share()));
         }
     }
 

@@ -63,10 +63,18 @@ public final class PrintService {
     ///
     /// @return pages written
     public int plantSheets(List<PlantRecord> plants, SheetFormat format, Path file) {
+        return plantSheets(plants, format, false, file);
+    }
+
+    /// The same.
+    ///
+    /// @param everySource whether what other sources state stands beside the facts shown
+    /// @return pages written
+    public int plantSheets(List<PlantRecord> plants, SheetFormat format, boolean everySource, Path file) {
         LocalDateTime now = LocalDateTime.now(clock).withSecond(0).withNano(0);
         Map<PlantKey, PlantStock> stock = stockOf(plants);
         List<PlantSheet> pages = plants.stream()
-                .map(plant -> sheets.sheet(plant, stockOf(stock, plant), now))
+                .map(plant -> sheets.sheet(plant, stockOf(stock, plant), now, everySource))
                 .toList();
         return write(file, out -> printer.plantSheets(pages, format, style, out));
     }

@@ -44,7 +44,7 @@ final class PlantPages {
                 .catalog()
                 .stock(List.of(plant.get().key()))
                 .getOrDefault(plant.get().key(), PlantStock.none(plant.get().key()));
-        var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now());
+        var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now(), true);
         send(context, benchleaf.webPages().plantPage(sheet, benchleaf.style()));
     }
 

@@ -21,6 +21,9 @@ final class Conflicts {
                 .filter(fact -> !fact.inherited())
                 .toList();
         for (Fact<?> fact : facts) {
+            if (stated.contains(fact)) {
+                continue; // nothing new
+            }
             stated.stream()
                     .filter(other -> other.attribute().equals(fact.attribute())
                             && !other.source().equals(fact.source())

@@ -18,6 +18,7 @@ import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.stock.Condition;
+import org.benchleaf.shared.stock.ContainerNaming;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 
@@ -32,9 +33,11 @@ final class StockRows {
     private final MappedHeadings headings;
     private final NameBook book;
     private final NameCells names;
+    private final ContainerNaming containers;
     private final TextNumbers rowByLot = new TextNumbers();
 
-    StockRows(MappedHeadings headings, NameBook book) {
+    StockRows(MappedHeadings headings, NameBook book, ContainerNaming containers) {
+        this.containers = containers;
         this.headings = headings;
         this.book = book;
         this.names = new NameCells(book);
@@ -46,7 +49,7 @@ final class StockRows {
         isNewLot(lot, notes);
         Optional<PlantKey> key = names.key(headings.field(row, Fields.KEY), headings.heading(Fields.KEY), notes);
         Optional<PlantRecord> plant = plant(row, key, notes);
-        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE)), notes);
+        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE), containers), notes);
         Optional<ItemForm> form = headings.field(row, Fields.FORM).isEmpty()
                 ? Optional.of(ItemForm.REGULAR)
                 : needed(row, Fields.FORM, Term.read(ItemForm.class, headings.field(row, Fields.FORM)), notes);

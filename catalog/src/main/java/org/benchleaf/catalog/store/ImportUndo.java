@@ -81,6 +81,7 @@ final class ImportUndo {
                     Problem.of("undo.too-old", undone.file()).with("kept", Integer.toString(UndoLog.KEPT)));
         }
         plants.rename(renames);
+        SourceChoice.again(session, touched); // whom the shop believes may be another since
         CatalogRevision next = new CatalogRevision(State.revision(session).number() + 1);
         Set<Integer> news = new HashSet<>(touched);
         news.addAll(ChangeFeed.inheriting(session, touched));

@@ -22,7 +22,8 @@ import org.benchleaf.shared.Problem;
 /// @param files the migrations in order; the n-th makes schema n
 record Migrations(Dialect dialect, List<String> files) {
     static final List<String> ALL =
-            List.of("001_plants.sql", "002_stock.sql", "003_changes.sql", "020_sale_rules.sql", "010_undo.sql");
+            List.of("001_plants.sql", "002_stock.sql", "003_changes.sql", "020_sale_rules.sql", "010_undo.sql",
+            "021_source_preference.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 

@@ -165,8 +165,10 @@ final class PlantReader {
             boolean common = row.getString(2).equals("common");
             String language = row.getString(3);
             String text = row.getString(4);
-            if (!of.seen.add((common ? language + ":" + text.toLowerCase(Locale.ROOT) : text))) {
-                return; // a second source gives the same name
+            // authorities that agree on a synonym are all kept; who else gives a common name is of no interest
+            String id = common ? language + ":" + text.toLowerCase(Locale.ROOT) : text + ":" + row.getInt(5);
+            if (!of.seen.add(id)) {
+                return;
             }
             if (common) {
                 of.common.add(new CommonName(text, Locale.forLanguageTag(language)));

@@ -123,7 +123,7 @@ final class PlantWriter {
                 session,
                 OLD_FACTS,
                 known,
-                row -> shelves.computeIfAbsent(row.getInt(1), plant -> new FactShelf())
+                row -> shelves.computeIfAbsent(row.getInt(1), plant -> new FactShelf(sources.weights()))
                         .put(
                                 row.getString(2),
                                 row.getInt(3),
@@ -131,7 +131,7 @@ final class PlantWriter {
                                         row.getString(4), row.getInt(5), row.getLong(6), row.getInt(7) == 1)));
         try (Batch batch = new Batch(session, FACT)) {
             for (PlantEdit edit : chunk) {
-                FactShelf shelf = shelves.computeIfAbsent(edit.serial, plant -> new FactShelf());
+                FactShelf shelf = shelves.computeIfAbsent(edit.serial, plant -> new FactShelf(sources.weights()));
                 for (Map.Entry<Stated, String> fact : stated(edit).entrySet()) {
                     shelf.state(fact.getKey().attribute(), fact.getKey().source(), fact.getValue(), rank, revision);
                 }

@@ -142,6 +142,14 @@ public final class SqlCatalogStore implements AutoCloseable {
         return database.write(session -> ImportUndo.undo(session, clock.instant()));
     }
 
+    /// Takes over whom the shop believes when sources disagree.
+    public CatalogRevision prefer(List<String> sources) {
+        List<String> known = database.read(session -> SourcePreference.read(session).named());
+        return known.equals(sources)
+                ? view.revision()
+                : database.write(session -> SourceChoice.prefer(session, sources, clock.instant()));
+    }
+
     /// Loads a list of sale rules in place of the earlier one of its name.
     public CatalogRevision load(RuleList list) {
         return database.write(session -> RuleShelf.load(session, list, clock.instant()));

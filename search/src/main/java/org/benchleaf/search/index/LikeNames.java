@@ -22,12 +22,12 @@ final class LikeNames {
     /// A word of this length that names have as it was said is taken as heard well, alone, as one of two, of more.
     private static final int[] LONG_ENOUGH = {5, 8, 8, 8, 8};
 
-    private final List<SaidWords> said;
+    private final SaidNames said;
     private final boolean bySound;
 
     /// @param bySound by what is heard; when not, only by what is spelt nearly so
-    LikeNames(List<String> words, boolean bySound) {
-        this.said = SaidWords.of(words);
+    LikeNames(SaidNames said, boolean bySound) {
+        this.said = said;
         this.bySound = bySound;
     }
 
@@ -38,7 +38,7 @@ final class LikeNames {
         byte[] counted = new byte[segment.size()];
         byte turn = 0;
         int[] known = known(words);
-        for (SaidWords part : said) {
+        for (SaidWords part : said.parts()) {
             turn++;
             boolean heard = longest(known, part) >= LONG_ENOUGH[part.count() - 1];
             for (Alike alike : alike(words, part, heard)) {
@@ -62,8 +62,9 @@ final class LikeNames {
 
     /// The length of each word said that names have as it was said; 0 for the others.
     private int[] known(SegmentWords words) {
-        int[] known = new int[said.isEmpty() ? 0 : said.getLast().first() + 1];
-        for (SaidWords part : said) {
+        List<SaidWords> parts = said.parts();
+        int[] known = new int[parts.isEmpty() ? 0 : parts.getLast().first() + 1];
+        for (SaidWords part : parts) {
             if (part.count() == 1) {
                 words.spelt()
                         .spelt(
@@ -86,22 +87,31 @@ final class LikeNames {
     ///
     /// @param heardWell whether names have a word of the part as it was said
     private List<Alike> alike(SegmentWords words, SaidWords part, boolean heardWell) {
-        int full = part.letters().length() * LETTER;
-        List<Alike> found = new ArrayList<>();
-        if (part.count() == 1 || part.count() == 2 && !heardWell) {
-            int edits = part.edits(heardWell ? 1 : 2);
-            words.spelt()
-                    .spelt(part.letters(), edits, (word, cost) -> found.add(new Alike(word, full - cost * LETTER)));
-        }
+        List<Alike> found = new ArrayList<>(said.spelt(words, part, () -> spelt(words, part, heardWell)));
         if (bySound && !heardWell) {
-            bySound(words, part, full, found.isEmpty() ? ENOUGH : 1, found);
+            bySound(words, part, part.letters().length() * LETTER, found.isEmpty() ? ENOUGH : 1, found);
         }
         if (part.count() == 1 && part.letters().length() >= SHORTEST_OF_TWO) {
             words.spelt()
                     .halves(
-                            part.letters(), SHORTEST_HALF, (word, letters) -> found.add(new Alike(word, letters * LETTER)));
+                            part.letters(),
+                            SHORTEST_HALF,
+                            (word, letters) -> found.add(new Alike(word, letters * LETTER)));
         }
         found.sort(Comparator.comparingInt(Alike::worth).reversed());
+        return found;
+    }
+
+    private static List<Alike> spelt(SegmentWords words, SaidWords part, boolean heardWell) {
+        List<Alike> found = new ArrayList<>();
+        if (part.count() == 1 || part.count() == 2 && !heardWell) {
+            int full = part.letters().length() * LETTER;
+            words.spelt()
+                    .spelt(
+                            part.letters(),
+                            part.edits(heardWell ? 1 : 2),
+                            (word, cost) -> found.add(new Alike(word, full - cost * LETTER)));
+        }
         return found;
     }
 
@@ -124,5 +134,5 @@ final class LikeNames {
     }
 
     /// A word of the segment and what it is worth to find it.
-    private record Alike(int word, int worth) {}
+    record Alike(int word, int worth) {}
 }

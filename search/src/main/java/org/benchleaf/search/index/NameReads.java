@@ -78,9 +78,9 @@ final class NameReads {
                 .toList();
     }
 
-    /// The plants whose names are most like the words, the likeliest first.
-    static List<Named> like(Snapshot snapshot, List<String> words, boolean bySound, int limit) throws IOException {
-        LikeNames like = new LikeNames(words, bySound);
+    /// The plants whose names are most like what was said, the likeliest first.
+    static List<Named> like(Snapshot snapshot, SaidNames said, boolean bySound, int limit) throws IOException {
+        LikeNames like = new LikeNames(said, bySound);
         List<TopPlants> tops = new ArrayList<>();
         List<Long> ranks = new ArrayList<>();
         for (Segment segment : snapshot.segments()) {

@@ -172,14 +172,14 @@ public final class PlantIndex implements AutoCloseable {
         return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.words(snapshot, words, limit));
     }
 
-    /// The plants whose names are spelt most like these words, in no promised order.
-    public List<Named> spelt(List<String> words, int limit) {
-        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.like(snapshot, words, false, limit));
+    /// The plants whose names are spelt most like what was said, in no promised order.
+    public List<Named> spelt(SaidNames said, int limit) {
+        return ask(snapshot -> NameReads.like(snapshot, said, false, limit));
     }
 
-    /// The plants whose names are spelt or sound most like these words, in no promised order.
-    public List<Named> like(List<String> words, int limit) {
-        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.like(snapshot, words, true, limit));
+    /// The plants whose names are spelt or sound most like it, in no promised order.
+    public List<Named> like(SaidNames said, int limit) {
+        return ask(snapshot -> NameReads.like(snapshot, said, true, limit));
     }
 
     /// Asks the newest state and keeps its files open meanwhile.

@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import org.benchleaf.search.index.FoldedName;
 import org.benchleaf.search.index.Named;
 import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.index.SaidNames;
 import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.shared.code.PlantKey;
 
@@ -105,12 +106,13 @@ public final class NameIndex {
 
     private void likeNames(Hits hits, List<String> words) {
         Likeness likeness = new Likeness(words);
-        List<Likeness.Guess> spelt = guesses(likeness, index.spelt(words, CANDIDATES), NameMatch.TWO_EDITS);
+        SaidNames said = new SaidNames(words);
+        List<Likeness.Guess> spelt = guesses(likeness, index.spelt(said, CANDIDATES), NameMatch.TWO_EDITS);
         add(hits, likeness, spelt);
         int letters = words.stream().mapToInt(String::length).sum();
         boolean clear = !spelt.isEmpty() && spelt.getFirst().cost() * LETTERS_AN_EDIT <= letters;
         if (!clear && !hits.isFull()) {
-            add(hits, likeness, guesses(likeness, index.like(words, CANDIDATES), NameMatch.SOUNDS_ALIKE));
+            add(hits, likeness, guesses(likeness, index.like(said, CANDIDATES), NameMatch.SOUNDS_ALIKE));
         }
     }
 

@@ -12,9 +12,15 @@ public final class WordTrie {
 
     private static final int NONE = -1;
 
-    private char[] letters = new char[1024];
-    private byte[] depths = new byte[1024];
-    private int[] ends = new int[1024];
+    private static final int LETTER_AT = 32;
+    private static final int DEPTH_AT = 48;
+    private static final long WORD = 1L << 56;
+    private static final long END = 0xFFFF_FFFFL;
+
+    /// Of each node, in the order of a walk: where the next one stands that is not below it, its letter, its depth, and
+    /// whether a word ends here; together, so that looking at a node costs one reach into memory.
+    private long[] nodes = new long[1024];
+
     private int[] words = new int[1024];
     private int size;
     private int deepest;
@@ -36,10 +42,13 @@ public final class WordTrie {
                     open[depth] = trie.node(text.charAt(depth), depth + 1);
                 }
                 trie.words[trie.size - 1] = word;
+                trie.nodes[trie.size - 1] |= WORD;
                 before = text;
             }
         }
         trie.close(open, 0, before.length());
+        trie.nodes = Arrays.copyOf(trie.nodes, trie.size);
+        trie.words = Arrays.copyOf(trie.words, trie.size);
         return trie;
     }
 
@@ -54,23 +63,32 @@ public final class WordTrie {
 
     private void close(int[] open, int from, int to) {
         for (int depth = from; depth < to; depth++) {
-            ends[open[depth]] = size;
+            nodes[open[depth]] |= size;
         }
     }
 
     private int node(char letter, int depth) {
-        if (size == letters.length) {
+        if (size == nodes.length) {
             int larger = size + (size >> 1);
-            letters = Arrays.copyOf(letters, larger);
-            depths = Arrays.copyOf(depths, larger);
-            ends = Arrays.copyOf(ends, larger);
+            nodes = Arrays.copyOf(nodes, larger);
             words = Arrays.copyOf(words, larger);
         }
-        letters[size] = letter;
-        depths[size] = (byte) depth;
+        nodes[size] = (long) letter << LETTER_AT | (long) depth << DEPTH_AT;
         words[size] = NONE;
         deepest = Math.max(deepest, depth);
         return size++;
+    }
+
+    private static char letter(long node) {
+        return (char) (node >> LETTER_AT);
+    }
+
+    private static int depth(long node) {
+        return (int) (node >> DEPTH_AT) & 0xFF;
+    }
+
+    private static int end(long node) {
+        return (int) (node & END);
     }
 
     /// The words at most so many letters off: inserted, left out, changed, or swapped with a neighbour.
@@ -87,21 +105,22 @@ public final class WordTrie {
         EditStates states = new EditStates(word, most);
         int[] stateAt = new int[deepest + 1];
         stateAt[0] = states.start();
-        for (int node = 0; node < size; ) {
-            int depth = depths[node];
-            int state = states.next(stateAt[depth - 1], letters[node]);
+        for (int at = 0; at < size; ) {
+            long node = nodes[at];
+            int depth = depth(node);
+            int state = states.next(stateAt[depth - 1], letter(node));
             if (state == EditStates.DEAD) {
-                node = ends[node];
+                at = end(node);
                 continue;
             }
             stateAt[depth] = state;
-            if (words[node] != NONE) {
+            if ((node & WORD) != 0) {
                 int cost = states.cost(state);
                 if (cost <= most) {
-                    found.at(words[node], cost);
+                    found.at(words[at], cost);
                 }
             }
-            node++;
+            at++;
         }
     }
 
@@ -120,7 +139,7 @@ public final class WordTrie {
                 found.at(words[node], at + 1);
             }
             from = node + 1;
-            to = ends[node];
+            to = end(nodes[node]);
         }
         for (int start = least; start <= text.length() - least; start++) {
             int word = find(text, start, text.length());
@@ -141,7 +160,7 @@ public final class WordTrie {
                 return NONE;
             }
             from = node + 1;
-            to = ends[node];
+            to = end(nodes[node]);
         }
         return node == NONE ? NONE : words[node];
     }
@@ -149,10 +168,10 @@ public final class WordTrie {
     private int child(int from, int to, char letter) {
         int node = from;
         while (node < to) {
-            if (letters[node] == letter) {
+            if (letter(nodes[node]) == letter) {
                 return node;
             }
-            node = ends[node];
+            node = end(nodes[node]);
         }
         return NONE;
     }
@@ -164,9 +183,10 @@ public final class WordTrie {
         for (int j = 1; j <= length; j++) {
             rows[0][j] = rows[0][j - 1] + SoundCosts.missing(sounds.charAt(j - 1));
         }
-        for (int node = 0; node < size; ) {
-            int depth = depths[node];
-            char sound = letters[node];
+        for (int at = 0; at < size; ) {
+            long node = nodes[at];
+            int depth = depth(node);
+            char sound = letter(node);
             int missing = SoundCosts.missing(sound);
             int[] above = rows[depth - 1];
             int[] row = rows[depth];
@@ -180,10 +200,10 @@ public final class WordTrie {
                 row[j] = cost;
                 least = Math.min(least, cost);
             }
-            if (words[node] != NONE && row[length] <= most) {
-                found.at(words[node], row[length]);
+            if ((node & WORD) != 0 && row[length] <= most) {
+                found.at(words[at], row[length]);
             }
-            node = least <= most ? node + 1 : ends[node];
+            at = least <= most ? at + 1 : end(node);
         }
     }
 

@@ -48,7 +48,15 @@ public enum ColorFamily implements Term {
     public static Optional<ColorFamily> ofWord(String word) {
         String wanted = word.strip().toLowerCase(Locale.ROOT);
         Optional<ColorFamily> whole = exactly(wanted);
-        return whole.isPresent() ? whole : exactly(wanted.replaceAll(".*[\\s-]", ""));
+        return whole.isPresent() ? whole : exactly(lastWord(wanted));
+    }
+
+    private static String lastWord(String words) {
+        int start = words.length();
+        while (start > 0 && words.charAt(start - 1) != '-' && !Character.isWhitespace(words.charAt(start - 1))) {
+            start--;
+        }
+        return words.substring(start);
     }
 
     private static Optional<ColorFamily> exactly(String word) {
