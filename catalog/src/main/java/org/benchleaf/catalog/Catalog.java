@@ -75,8 +75,8 @@ public final class Catalog implements AutoCloseable {
         return store.rehearse(plan, most, progress);
     }
 
-    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were. The
-    /// state counts on, and counts of lots are put back by entries of the ledger, which only grows.
+    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were.
+    /// The state counts on, and counts of lots are put back by entries of the ledger, which only grows.
     ///
     /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it;
     ///     nothing is changed then
@@ -84,9 +84,9 @@ public final class Catalog implements AutoCloseable {
         return store.undo();
     }
 
-    /// Takes over whom the shop believes when sources disagree: of what they state the shop's own word is shown, then
-    /// that of the source named first here, then the newest. Facts are chosen anew when this is another list than
-    /// before.
+    /// Takes over whom the shop believes when sources disagree: of what they state the shop's own word is shown,
+    /// then that of the source named first here, then the newest. Facts are chosen anew when this is another list
+    /// than before.
     ///
     /// @param sources names of sources, or the words with which they begin, the best first
     /// @return the state it made; the state it found when no fact shown is another

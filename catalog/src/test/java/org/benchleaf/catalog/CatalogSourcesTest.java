@@ -49,7 +49,8 @@ class CatalogSourcesTest {
     }
 
     private String heightBy(BotanicalName name) {
-        PlantRecord plant = catalog.names().byName(name).flatMap(catalog.view()::plant).orElseThrow();
+        PlantRecord plant =
+                catalog.names().byName(name).flatMap(catalog.view()::plant).orElseThrow();
         return plant.facts().fact(Attributes.HEIGHT).orElseThrow().source().text();
     }
 

@@ -15,8 +15,8 @@ import org.benchleaf.shared.stock.LiftWeight;
 import org.benchleaf.shared.stock.RootPackage;
 import org.benchleaf.shared.stock.StockSize;
 
-/// What the nursery standard says of a size: volumes of a class, where a caliper is taken, the least ball; advice, no
-/// rule.
+/// What the nursery standard says of a size: volumes of a class, where a caliper is taken, the least ball;
+/// advice, no rule.
 public final class SizeAdvice {
     private static final double LITERS_A_CUBIC_INCH = 0.016387064; // exact: 1 in = 2.54 cm
 

@@ -26,8 +26,8 @@ final class PlantTable {
                 .toList();
     }
 
-    /// A row for each source that states what is not shown, then the row of what is shown: of two rows of one plant the
-    /// later one counts when they are loaded.
+    /// A row for each source that states what is not shown, then the row of what is shown: of two rows of one
+    /// plant the later one counts when they are loaded.
     static List<List<String>> everySource(PlantRecord plant) {
         List<List<String>> rows = new ArrayList<>();
         List<String> shown = cells(plant);

@@ -49,7 +49,8 @@ final class StockRows {
         isNewLot(lot, notes);
         Optional<PlantKey> key = names.key(headings.field(row, Fields.KEY), headings.heading(Fields.KEY), notes);
         Optional<PlantRecord> plant = plant(row, key, notes);
-        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE), containers), notes);
+        Optional<StockSize> size =
+                needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE), containers), notes);
         Optional<ItemForm> form = headings.field(row, Fields.FORM).isEmpty()
                 ? Optional.of(ItemForm.REGULAR)
                 : needed(row, Fields.FORM, Term.read(ItemForm.class, headings.field(row, Fields.FORM)), notes);

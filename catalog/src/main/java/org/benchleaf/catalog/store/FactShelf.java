@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/// What all sources state of one plant, and which is chosen: the shop's own word, then the source that the shop named
-/// before others, then the newest.
+/// What all sources state of one plant, and which is chosen: the shop's own word, then the source that the shop
+/// named before others, then the newest.
 ///
 /// An import replaces what its own sources stated before and leaves the others' facts; the shelf knows afterwards
 /// which
@@ -27,7 +27,6 @@ final class FactShelf {
         private Row chosen(boolean nowChosen) {
             return new Row(value, rank, entered, nowChosen);
         }
-
     }
 
     /// A row that must be written.
@@ -68,8 +67,8 @@ final class FactShelf {
         choose(rows, source);
     }
 
-    /// Of equal standing the one stated last is chosen, so that of two rows in one file the later one counts; failing
-    /// that the choice stays as it was.
+    /// Of equal standing the one stated last is chosen, so that of two rows in one file the later one counts;
+    /// failing that the choice stays as it was.
     private void choose(Map<Integer, Row> rows, int statedLast) {
         Comparator<Map.Entry<Integer, Row>> order = Comparator.<Map.Entry<Integer, Row>>comparingInt(
                         entry -> entry.getValue().rank())

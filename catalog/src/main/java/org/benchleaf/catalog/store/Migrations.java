@@ -21,8 +21,12 @@ import org.benchleaf.shared.Problem;
 /// @param dialect the database's words
 /// @param files the migrations in order; the n-th makes schema n
 record Migrations(Dialect dialect, List<String> files) {
-    static final List<String> ALL =
-            List.of("001_plants.sql", "002_stock.sql", "003_changes.sql", "020_sale_rules.sql", "010_undo.sql",
+    static final List<String> ALL = List.of(
+            "001_plants.sql",
+            "002_stock.sql",
+            "003_changes.sql",
+            "020_sale_rules.sql",
+            "010_undo.sql",
             "021_source_preference.sql");
 
     private static final String VERSION_TABLE = "schema_version";
@@ -41,7 +45,8 @@ record Migrations(Dialect dialect, List<String> files) {
         run(session, 0, now);
     }
 
-    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other migrations than ours.
+    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other migrations than
+    /// ours.
     void update(Session session, String file, Instant now) throws SQLException {
         if (!hasTable(session, VERSION_TABLE)) {
             throw new CatalogUnusable(Problem.of("catalog.foreign", file));

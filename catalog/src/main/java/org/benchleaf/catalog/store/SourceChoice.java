@@ -19,8 +19,7 @@ final class SourceChoice {
             + " ORDER BY f.plant, f.attribute, f.source";
     private static final String OF_PLANTS = "SELECT plant, attribute, source, value, source_rank, entered, chosen"
             + " FROM fact WHERE plant IN (<keys>) ORDER BY plant, attribute, source";
-    private static final String CHOOSE =
-            "UPDATE fact SET chosen = ? WHERE plant = ? AND attribute = ? AND source = ?";
+    private static final String CHOOSE = "UPDATE fact SET chosen = ? WHERE plant = ? AND attribute = ? AND source = ?";
 
     private final Map<Integer, Integer> weights;
     private final List<Flip> flips = new ArrayList<>();
@@ -78,7 +77,8 @@ final class SourceChoice {
     private void finish() {
         shelf.chooseAgain();
         for (FactShelf.Changed fact : shelf.changed()) {
-            flips.add(new Flip(plant, fact.attribute(), fact.source(), fact.row().chosen()));
+            flips.add(
+                    new Flip(plant, fact.attribute(), fact.source(), fact.row().chosen()));
         }
         shelf = new FactShelf(weights);
     }

@@ -144,7 +144,8 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     /// Takes over whom the shop believes when sources disagree.
     public CatalogRevision prefer(List<String> sources) {
-        List<String> known = database.read(session -> SourcePreference.read(session).named());
+        List<String> known =
+                database.read(session -> SourcePreference.read(session).named());
         return known.equals(sources)
                 ? view.revision()
                 : database.write(session -> SourceChoice.prefer(session, sources, clock.instant()));

@@ -102,7 +102,9 @@ class CatalogExportTest {
                 catalog,
                 ImportPlan.Rank.REFERENCE,
                 List.of(
-                        alsoKnownAs(plant(RED_MAPLE, fact(Attributes.HEIGHT, "5-8 ft", Drafts.HANDBOOK)), "Acer stenocarpum"),
+                        alsoKnownAs(
+                                plant(RED_MAPLE, fact(Attributes.HEIGHT, "5-8 ft", Drafts.HANDBOOK)),
+                                "Acer stenocarpum"),
                         new PlantDraft(
                                 new Place("plants.csv", 3, java.util.Optional.empty()),
                                 java.util.Optional.empty(),
@@ -133,15 +135,16 @@ class CatalogExportTest {
 
     private static byte[] everySource(Catalog from, Format format) throws IOException {
         ByteArrayOutputStream plants = new ByteArrayOutputStream();
-        assertThat(CatalogExport.plants(from.view(), format, false, true, plants)).isGreaterThan(4);
+        assertThat(CatalogExport.plants(from.view(), format, false, true, plants))
+                .isGreaterThan(4);
         return plants.toByteArray();
     }
 
     /// A workbook bears the time it was written; what it says does not.
     private static List<PlantDraft> rows(byte[] export, Catalog of) {
         try (Sheet sheet = SheetReader.open("plants", export)) {
-            return List.copyOf(
-                    ImportPlanner.plan(sheet, ColumnMaps.ownPlants(), of.names()).plants());
+            return List.copyOf(ImportPlanner.plan(sheet, ColumnMaps.ownPlants(), of.names())
+                    .plants());
         }
     }
 

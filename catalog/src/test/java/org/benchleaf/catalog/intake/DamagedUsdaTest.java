@@ -85,7 +85,8 @@ class DamagedUsdaTest {
             }
             rows.add(row);
         }
-        List<String> total = new ArrayList<>(headings.stream().map(heading -> "").toList());
+        List<String> total =
+                new ArrayList<>(headings.stream().map(heading -> "").toList());
         total.set(0, "Total");
         total.set(headings.indexOf("height_mature_feet"), "4711");
         rows.add(total);
@@ -98,8 +99,12 @@ class DamagedUsdaTest {
                     .as("row %d, %s", cell.row(), cell.damage())
                     .anySatisfy(finding -> {
                         assertThat(finding.place())
-                                .isEqualTo(new Place(FILE, cell.row(), Optional.of(cell.damage().column())));
-                        assertThat(finding.problem().key()).isEqualTo(cell.damage().problem());
+                                .isEqualTo(new Place(
+                                        FILE,
+                                        cell.row(),
+                                        Optional.of(cell.damage().column())));
+                        assertThat(finding.problem().key())
+                                .isEqualTo(cell.damage().problem());
                     });
         }
         for (long row : repeated) {
@@ -111,7 +116,8 @@ class DamagedUsdaTest {
         assertThat(plan.findings().getLast().problem().key()).isEqualTo("row.total");
         Map<String, PlantDraft> after = byName(plan);
         List<PlantDraft> known = before.values().stream()
-                .filter(draft -> untouched.stream().anyMatch(name -> name.startsWith(draft.name().toString())))
+                .filter(draft -> untouched.stream()
+                        .anyMatch(name -> name.startsWith(draft.name().toString())))
                 .toList();
         assertThat(known).hasSizeGreaterThan(25);
         for (PlantDraft draft : known) {

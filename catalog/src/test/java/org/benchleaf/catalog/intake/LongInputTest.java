@@ -29,9 +29,45 @@ class LongInputTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "a", " ", "9", "-", "Acer ", "Acer rubrum ", "A. ", "×", "'", "' '", "(", "((", "subsp. ", "1-", "5-9 ",
-                "Apr-", "Apr-Jun; ", "1 ft ", "#", "#FFFFFF; ", "red #B8272F; ", "US-", "NY ", ";", "=", "ft", "B&B ",
-                "toxic: dogs, ", "toxic: dogs - ", "Ã", "\u0000", "\u0301", "ﬀ", "Group ", "cv. ", "\"", "“", "1.5m", "'s "
+                "a",
+                " ",
+                "9",
+                "-",
+                "Acer ",
+                "Acer rubrum ",
+                "A. ",
+                "×",
+                "'",
+                "' '",
+                "(",
+                "((",
+                "subsp. ",
+                "1-",
+                "5-9 ",
+                "Apr-",
+                "Apr-Jun; ",
+                "1 ft ",
+                "#",
+                "#FFFFFF; ",
+                "red #B8272F; ",
+                "US-",
+                "NY ",
+                ";",
+                "=",
+                "ft",
+                "B&B ",
+                "toxic: dogs, ",
+                "toxic: dogs - ",
+                "Ã",
+                "\u0000",
+                "\u0301",
+                "ﬀ",
+                "Group ",
+                "cv. ",
+                "\"",
+                "“",
+                "1.5m",
+                "'s "
             })
     void readsOrRefusesAnyCellWithinASecond(String piece) {
         String text = longText(piece).substring(0, LONGEST);
@@ -74,6 +110,7 @@ class LongInputTest {
         assertThat(Planned.findings(plan)).containsExactly("2 height cell.long CELL_LEFT_OUT");
         assertThat(plan.findings().getFirst().problem().details().get("read")).hasSizeLessThan(100);
         ImportPlan name = Planned.plants(new MemoryBook(), "name,height", longText("Acer rubrum ") + ",40-60 ft");
-        assertThat(Planned.findings(name)).containsExactly("2 name cell.long CELL_LEFT_OUT", "2 name name.empty ROW_LEFT_OUT");
+        assertThat(Planned.findings(name))
+                .containsExactly("2 name cell.long CELL_LEFT_OUT", "2 name name.empty ROW_LEFT_OUT");
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 
-/// The words of one question, and which words of names are spelt nearly like them: found once, though the question is
-/// put twice, first by spelling and then by sound. For one thread.
+/// The words of one question, and which words of names are spelt nearly like them: found once, though the
+/// question is put twice, first by spelling and then by sound. For one thread.
 public final class SaidNames {
     private final List<SaidWords> parts;
     private final Map<SegmentWords, Map<SaidWords, List<LikeNames.Alike>>> spelt = new IdentityHashMap<>();

@@ -15,8 +15,8 @@ import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.search.sound.SoundDistance;
 import org.benchleaf.search.sound.Sounds;
 
-/// Compares what was typed or said with all names of a plant: first letter by letter, then sound by sound, the bounds
-/// between words free to move. Made for one question; used by one thread.
+/// Compares what was typed or said with all names of a plant: first letter by letter, then sound by sound, the
+/// bounds between words free to move. Made for one question; used by one thread.
 final class Likeness {
     private static final int FAR = 1_000_000;
     /// A word said that is in no name of the plant, as `plant` or `bush` may be, costs as much as so many sounds

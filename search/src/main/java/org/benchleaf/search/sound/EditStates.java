@@ -2,8 +2,8 @@ package org.benchleaf.search.sound;
 
 import java.util.Arrays;
 
-/// How far a word read letter by letter is from another one, as a machine that is built while it runs: each step looks
-/// one number up, where comparing letter by letter would fill a row of a table.
+/// How far a word read letter by letter is from another one, as a machine that is built while it runs: each step
+/// looks one number up, where comparing letter by letter would fill a row of a table.
 ///
 /// A letter inserted, left out, changed or swapped with its neighbour counts one. For one word and one thread.
 final class EditStates {

@@ -17,8 +17,8 @@ public final class WordTrie {
     private static final long WORD = 1L << 56;
     private static final long END = 0xFFFF_FFFFL;
 
-    /// Of each node, in the order of a walk: where the next one stands that is not below it, its letter, its depth, and
-    /// whether a word ends here; together, so that looking at a node costs one reach into memory.
+    /// Of each node, in the order of a walk: where the next one stands that is not below it, its letter, its
+    /// depth, and whether a word ends here; together, so that looking at a node costs one reach into memory.
     private long[] nodes = new long[1024];
 
     private int[] words = new int[1024];

@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 
-/// The least root balls of field-grown stock: advice, as the American Standard for Nursery Stock (ANSI Z60.1) gives it.
+/// The least root balls of field-grown stock: advice, as the American Standard for Nursery Stock (ANSI Z60.1)
+/// gives it.
 ///
-/// Single figures are taken over as facts. Balls of shade trees of 2, 3, 4 and 5 in caliper were seen in growers' pages,
+/// Single figures are taken over as facts. Balls of shade trees of 2, 3, 4 and 5 in caliper were seen in growers'
+/// pages,
 /// the others are from memory.
 public final class BallStandard {
     /// From which table.
@@ -53,8 +55,8 @@ public final class BallStandard {
             Map.entry(192, 43),
             Map.entry(216, 48)));
 
-    private static final NavigableMap<Integer, Integer> OF_SHRUB = new TreeMap<>(Map.of(
-            24, 10, 36, 12, 48, 14, 60, 16, 72, 18, 84, 20, 96, 22, 108, 24, 120, 26));
+    private static final NavigableMap<Integer, Integer> OF_SHRUB =
+            new TreeMap<>(Map.of(24, 10, 36, 12, 48, 14, 60, 16, 72, 18, 84, 20, 96, 22, 108, 24, 120, 26));
 
     private BallStandard() {}
 
@@ -76,8 +78,8 @@ public final class BallStandard {
         return Optional.ofNullable(table.ceilingEntry(size)).map(Map.Entry::getValue);
     }
 
-    /// The least depth of a ball in inches, rounded up; a city's rule (Sunny Isles Beach, Florida, 2005): 75 % of the
-    /// diameter below 20 in, 65 % to 30 in, 60 % above. The standard asks a little less of small balls.
+    /// The least depth of a ball in inches, rounded up; a city's rule (Sunny Isles Beach, Florida, 2005): 75 % of
+    /// the diameter below 20 in, 65 % to 30 in, 60 % above. The standard asks a little less of small balls.
     ///
     /// @param diameterInches 1 or more
     public static int leastDepthInches(int diameterInches) {
@@ -91,8 +93,8 @@ public final class BallStandard {
         return diameterInches <= 30 ? 0.65 : 0.60;
     }
 
-    /// The step that the standard gives for a height or spread beginning so, in inches: 3 up to 18, 6 to 24, a foot to
-    /// 6 ft, then one or two; from memory.
+    /// The step that the standard gives for a height or spread beginning so, in inches: 3 up to 18, 6 to 24, a
+    /// foot to 6 ft, then one or two; from memory.
     ///
     /// @return the usual upper end; empty below 6 in
     public static OptionalInt usualUpperInches(int lowInches) {

@@ -5,7 +5,8 @@ package org.benchleaf.shared.stock;
 public enum ContainerNaming {
     /// `#3`
     NUMBER,
-    /// `3 gal` for the class `#3`; the small classes `#SP1` to `#SP5` keep their marks, for nobody counts them in gallons.
+    /// `3 gal` for the class `#3`; the small classes `#SP1` to `#SP5` keep their marks, for nobody counts them in
+    /// gallons.
     GALLON;
 
     /// A size as this shop writes it.

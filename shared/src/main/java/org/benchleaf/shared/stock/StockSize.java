@@ -108,9 +108,8 @@ public sealed interface StockSize extends Comparable<StockSize> {
         return read(text);
     }
 
-    /// Reads `#3`, `#SP4`, `19 cm`, `2.5 in cal B&B`, `2" cal`, `5-6 ft B&B`, `15-18 in spread`, `18-24"`; field-grown stock without a
-    /// word
-    /// for its roots is taken as balled and burlapped.
+    /// Reads `#3`, `#SP4`, `19 cm`, `2.5 in cal B&B`, `2" cal`, `5-6 ft B&B`, `15-18 in spread`, `18-24"`;
+    /// field-grown stock without a word for its roots is taken as balled and burlapped.
     ///
     /// Gallons are refused here: a class is not a gallon, so only a shop can say what its `3 gal` is.
     static Reading<StockSize> read(String text) {
