@@ -183,7 +183,7 @@ class CatalogExportTest {
                 .extracting(remark -> remark.kind() + " " + remark.attribute())
                 .contains("IMPOSSIBLE height_10yr", "CONFLICT height", "GAP exposure")
                 .doesNotContain("GAP hardiness");
-        assertThat(sums.gapsByAttribute()).containsEntry("exposure", 3);
+        assertThat(sums.gapsByAttribute()).containsEntry("exposure", 3).containsEntry("photographs", 3);
     }
 
     @Test
