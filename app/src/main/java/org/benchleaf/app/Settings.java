@@ -34,8 +34,8 @@ public record Settings(
         Optional<Destination> place,
         Choices choices) {
     public static final String FILE = "settings.properties";
-    private static final Set<String> KEYS =
-            new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths", "place", "containers", "sources"));
+    private static final Set<String> KEYS = new TreeSet<>(
+            Set.of("shop.name", "shop.line", "base", "language", "lengths", "place", "containers", "sources"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {

@@ -134,7 +134,9 @@ class ImportCommandsTest {
         assertThat(map.at("/headings/0/fields/0/field").asText()).isEqualTo("name");
         assertThat(map.get("saved").asText()).endsWith("theirs.json");
         assertThat(json(run("map", "--json")).get("maps").toString()).contains("theirs");
-        assertThat(json(run("load", "--json", "--map", "theirs", list)).get("lots").asInt())
+        assertThat(json(run("load", "--json", "--map", "theirs", list))
+                        .get("lots")
+                        .asInt())
                 .isEqualTo(1);
     }
 
@@ -143,8 +145,7 @@ class ImportCommandsTest {
         String stock = file("gallons.csv", STOCK.replace("#3", "3 gal"));
         assertThat(run("load", stock).out()).contains("set containers = gallon");
         Path settings = folder.resolve("shop").resolve("settings.properties");
-        Files.writeString(
-                settings, Files.readString(settings).replace("containers = number", "containers = gallon"));
+        Files.writeString(settings, Files.readString(settings).replace("containers = number", "containers = gallon"));
         assertThat(run("load", stock).code()).isZero();
         assertThat(run("plant", "Itea virginica").out())
                 .contains("3 gal: ")
@@ -157,11 +158,20 @@ class ImportCommandsTest {
     void showsTheFactOfTheSourceThatTheShopBelieves() throws IOException {
         String other = file("usda.csv", "name,height,source\nItea virginica,6 ft,USDA PLANTS 2026\n");
         run("load", other);
-        assertThat(run("plant", "Itea virginica").out()).contains("183 cm  (USDA PLANTS 2026)").contains("also stated: 91-152 cm");
+        assertThat(run("plant", "Itea virginica").out())
+                .contains("183 cm  (USDA PLANTS 2026)")
+                .contains("also stated: 91-152 cm");
         Path settings = folder.resolve("shop").resolve("settings.properties");
-        Files.writeString(settings, Files.readString(settings).replace("sources = shop", "sources = shop, \"a handbook\""));
+        Files.writeString(
+                settings, Files.readString(settings).replace("sources = shop", "sources = shop, \"a handbook\""));
         assertThat(run("plant", "Itea virginica").out()).contains("also stated: 183 cm  (USDA PLANTS 2026)");
-        assertThat(run("print", "sheet", "Itea virginica", "--sources", "--out", folder.resolve("s.pdf").toString())
+        assertThat(run(
+                                "print",
+                                "sheet",
+                                "Itea virginica",
+                                "--sources",
+                                "--out",
+                                folder.resolve("s.pdf").toString())
                         .code())
                 .isZero();
         assertThat(folder.resolve("s.pdf")).isNotEmptyFile();
@@ -173,7 +183,9 @@ class ImportCommandsTest {
 
     @Test
     void tellsWhatASizeMeans() throws IOException {
-        assertThat(Run.benchleaf("size", "#1").out()).contains("152 to 251 cubic inches").contains("no gallon");
+        assertThat(Run.benchleaf("size", "#1").out())
+                .contains("152 to 251 cubic inches")
+                .contains("no gallon");
         JsonNode json = json(Run.benchleaf("size", "--json", "4.25", "in", "cal"));
         assertThat(json.get("measuredAtInches").asInt()).isEqualTo(12);
         assertThat(json.get("leastBallInches").asInt()).isEqualTo(48);

@@ -31,7 +31,8 @@ import org.benchleaf.catalog.intake.SheetReader;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
 
-/// Loads spreadsheets of made-up plants and lots as a grower would: read, preview, load, load again, take back.
+/// Loads spreadsheets of made-up plants and lots as a grower would: read, preview, load, load again, take
+/// back.
 final class ImportBench {
     private static final int PIECE = 1_000;
     private static final List<String> FACTS = List.of(

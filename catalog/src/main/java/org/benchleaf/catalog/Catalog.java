@@ -11,7 +11,8 @@ import org.benchleaf.shared.Problem;
 
 /// The front door: one open catalog. Safe for many threads; one writes at a time, the others read meanwhile.
 ///
-/// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another program.
+/// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another
+/// program.
 public final class Catalog implements AutoCloseable {
     private final SqlCatalogStore store;
 
@@ -28,7 +29,8 @@ public final class Catalog implements AutoCloseable {
 
     /// Opens a catalog; an older one is brought up to this program's schema.
     ///
-    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or locked
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or
+    ///     locked
     public static Catalog open(Path databaseFile) {
         return new Catalog(SqlCatalogStore.open(databaseFile, Clock.systemUTC()));
     }
@@ -47,8 +49,8 @@ public final class Catalog implements AutoCloseable {
     ///
     /// @return the state it made; the state it found when nothing was different
     /// @throws ImportRefused when the catalog has changed since the plan was made (`import.stale`), or a row
-    ///     contradicts it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`, `item.numbers.used.up`;
-    ///     nothing is applied then
+    /// contradicts it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`,
+    /// `item.numbers.used.up`; nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
         return store.apply(plan, written -> {});
     }
@@ -75,18 +77,19 @@ public final class Catalog implements AutoCloseable {
         return store.rehearse(plan, most, progress);
     }
 
-    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were.
-    /// The state counts on, and counts of lots are put back by entries of the ledger, which only grows.
+    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as
+    /// they were. The state counts on, and counts of lots are put back by entries of the ledger, which
+    /// only grows.
     ///
-    /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it;
-    ///     nothing is changed then
+    /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands
+    ///     on it; nothing is changed then
     public UndoneImport undo() {
         return store.undo();
     }
 
-    /// Takes over whom the shop believes when sources disagree: of what they state the shop's own word is shown,
-    /// then that of the source named first here, then the newest. Facts are chosen anew when this is another list
-    /// than before.
+    /// Takes over whom the shop believes when sources disagree: of what they state the shop's own word is
+    /// shown, then that of the source named first here, then the newest. Facts are chosen anew when this
+    /// is another list than before.
     ///
     /// @param sources names of sources, or the words with which they begin, the best first
     /// @return the state it made; the state it found when no fact shown is another

@@ -16,7 +16,8 @@ import org.benchleaf.catalog.intake.SheetReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/// A list far longer than the memory that reads it; `bench/run import 200000` does the same with ten times the rows.
+/// A list far longer than the memory that reads it; `bench/run import 200000` does the same with ten
+/// times the rows.
 class LongListTest {
     private static final int ROWS = 20_000;
 

@@ -31,14 +31,14 @@ import org.benchleaf.shared.rule.SaleVerdict;
 import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.stock.Availability;
-import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.ContainerNaming;
+import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 
 /// Values put into the words of one language.
 ///
-/// Words lie in `wording/*_LANGUAGE.properties`, UTF-8; `{name}` stands for a value. A missing word is an exception,
-/// never a key on paper. It is immutable and may be shared between threads.
+/// Words lie in `wording/*_LANGUAGE.properties`, UTF-8; `{name}` stands for a value. A missing word is an
+/// exception, never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
     private static final List<String> FILES =
             List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules");
@@ -66,8 +66,7 @@ public final class Wording {
     /// @param lengths units of lengths
     /// @param containers what the shop calls container classes
     /// @throws MissingContent when the pack lacks the language
-    public static Wording open(
-            ContentPack content, Locale language, LengthStyle lengths, ContainerNaming containers) {
+    public static Wording open(ContentPack content, Locale language, LengthStyle lengths, ContainerNaming containers) {
         Map<String, String> words = new HashMap<>();
         for (String file : FILES) {
             String key = "wording/" + file + "_" + language.getLanguage() + ".properties";

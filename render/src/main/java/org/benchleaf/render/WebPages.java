@@ -47,10 +47,8 @@ public final class WebPages {
     /// @return a whole document, UTF-8, styles inside
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public String plantPage(PlantSheet sheet, PrintStyle style) {
-        Wording words =
-                wordings.computeIfAbsent(
-                        style,
-                        asked -> Wording.open(content, asked.language(), asked.lengths(), asked.containers()));
+        Wording words = wordings.computeIfAbsent(
+                style, asked -> Wording.open(content, asked.language(), asked.lengths(), asked.containers()));
         SheetView view = WebSheets.view(sheet, words);
         List<Picture> photo = sheet.photo().flatMap(shown -> pictures.find(shown.file())).stream()
                 .toList();
@@ -82,8 +80,8 @@ public final class WebPages {
                         Map.entry("language", words.language().getLanguage())));
     }
 
-    /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera noted, such as
-    /// the place.
+    /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera
+    /// noted, such as the place.
     ///
     /// @param file its name in the shop's folder
     /// @return a JPEG, or empty when there is no such photograph or it cannot be read

@@ -16,8 +16,8 @@ import org.benchleaf.catalog.intake.Finding;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.content.Wording;
 
-/// Imports as JSON, written as they are read: a plan may have more findings than fit into memory. The shapes are
-/// described in `docs/spreadsheet.md`.
+/// Imports as JSON, written as they are read: a plan may have more findings than fit into memory. The
+/// shapes are described in `docs/spreadsheet.md`.
 final class ImportJson {
     private static final JsonFactory JSON = new JsonFactory();
 

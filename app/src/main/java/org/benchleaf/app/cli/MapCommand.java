@@ -77,8 +77,9 @@ final class MapCommand implements Callable<Integer> {
                 out.printf("  %-30s %s%n", heading, meaning(map, heading, benchleaf));
             }
             if (saved.isPresent() && name.isPresent()) {
-                out.println(
-                        benchleaf.wording().text("map.saved", Map.of("file", saved.get().toString(), "name", name.get())));
+                out.println(benchleaf
+                        .wording()
+                        .text("map.saved", Map.of("file", saved.get().toString(), "name", name.get())));
             }
         }
         return ErrorReport.DONE;

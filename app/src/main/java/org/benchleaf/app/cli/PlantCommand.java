@@ -62,7 +62,10 @@ final class PlantCommand implements Callable<Integer> {
                 out,
                 "common names",
                 plant.commonNames().stream().map(CommonName::text).collect(Collectors.joining("; ")));
-        line(out, "synonyms", plant.synonyms().stream().map(Synonym::text).distinct().collect(Collectors.joining("; ")));
+        line(
+                out,
+                "synonyms",
+                plant.synonyms().stream().map(Synonym::text).distinct().collect(Collectors.joining("; ")));
         for (Attribute<?> attribute : Attributes.all()) {
             plant.facts().fact(attribute).ifPresent(fact -> line(out, attribute.id(), described(fact, wording)));
             plant.otherFacts().stream()

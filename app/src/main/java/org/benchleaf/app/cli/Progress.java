@@ -6,9 +6,8 @@ import java.util.OptionalDouble;
 import org.benchleaf.app.service.LoadProgress;
 import org.benchleaf.content.Wording;
 
-/// Says on the stream of remarks how far the loading of a long file is: a bar that moves on a terminal, elsewhere a
-/// line
-/// every so many rows. A short file is loaded before anything is said.
+/// Says on the stream of remarks how far the loading of a long file is: a bar that moves on a terminal,
+/// elsewhere a line every so many rows. A short file is loaded before anything is said.
 final class Progress implements LoadProgress, AutoCloseable {
     /// Set by the launcher, which can ask whether the stream of remarks is a terminal.
     static final String TERMINAL = "benchleaf.terminal";

@@ -44,15 +44,12 @@ final class SizeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        StockSize size =
-                switch (StockSize.read(String.join(" ", words))) {
-                    case Reading.Read<StockSize>(StockSize read) -> read;
-                    case Reading.Refused<StockSize>(org.benchleaf.shared.Problem problem) ->
-                        throw new Refusal(problem);
-                };
+        StockSize size = switch (StockSize.read(String.join(" ", words))) {
+            case Reading.Read<StockSize>(StockSize read) -> read;
+            case Reading.Refused<StockSize>(org.benchleaf.shared.Problem problem) -> throw new Refusal(problem);
+        };
         Wording wording = Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.IMPERIAL);
-        BallStandard.Kind kind =
-                shrub ? BallStandard.Kind.DECIDUOUS_SHRUB : BallStandard.Kind.CONE_TYPE_CONIFER;
+        BallStandard.Kind kind = shrub ? BallStandard.Kind.DECIDUOUS_SHRUB : BallStandard.Kind.CONE_TYPE_CONIFER;
         List<String> advice = new SizeAdvice(wording).of(size, kind);
         if (json) {
             console.out().println(json(size, kind, advice));

@@ -43,14 +43,16 @@ public final class ImportService {
 
     /// Works out what loading a file would do.
     ///
-    /// @param map the name of a saved map or of one that comes with the program, or the path of a file; without it
-    ///     the catalog's own format is used when the headings are its own, else a map is proposed
+    /// @param map the name of a saved map or of one that comes with the program, or the path of a file;
+    ///     without it the catalog's own format is used when the headings are its own, else a map is
+    ///     proposed
     /// @param sheet of a workbook; without it the first
     /// @param progress hears how far it is
     public ImportPlan plan(Path file, Optional<String> map, Optional<String> sheet, LoadProgress progress) {
         ColumnMap columns = map.isPresent() ? maps.named(map.get()) : fitting(file, sheet);
         try (Sheet rows = SheetReader.open(file, sheet)) {
-            return ImportPlanner.plan(rows, columns, catalog.names(), containers, count -> progress.read(count, rows.share()));
+            return ImportPlanner.plan(
+                    rows, columns, catalog.names(), containers, count -> progress.read(count, rows.share()));
         }
     }
 

@@ -34,8 +34,8 @@ import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.stock.StockSize;
 
-/// Prints documents of chosen plants to files. A file appears whole or not at all: it is written beside its place
-/// and moved there when it is done.
+/// Prints documents of chosen plants to files. A file appears whole or not at all: it is written beside
+/// its place and moved there when it is done.
 public final class PrintService {
     private final CatalogView catalog;
     private final SheetAssembler sheets;

@@ -38,9 +38,8 @@ import org.benchleaf.shared.plant.Caution;
 import org.benchleaf.shared.stock.Condition;
 import org.benchleaf.shared.stock.LiftWeight;
 
-/// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and moment give
-/// the
-/// same page.
+/// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and
+/// moment give the same page.
 public final class SheetAssembler {
     private final Settings settings;
     private final CatalogView catalog;

@@ -26,7 +26,8 @@ public final class SizeAdvice {
         this.words = words;
     }
 
-    /// Which table of balls a plant falls under; conifers' where nothing is known of it, for they ask for more.
+    /// Which table of balls a plant falls under; conifers' where nothing is known of it, for they ask for
+    /// more.
     public static BallStandard.Kind kind(Facts facts) {
         Set<LifeForm> forms = facts.value(Attributes.LIFE_FORM).orElse(Set.of());
         return forms.contains(LifeForm.SHRUB) && !forms.contains(LifeForm.CONIFER)
@@ -56,8 +57,8 @@ public final class SizeAdvice {
                                 Integer.toString(BallStandard.leastDepthInches(across))))));
         LiftWeight.of(size)
                 .filter(weight -> weight.pounds() > 0)
-                .ifPresent(weight -> said.add(
-                        words.text("size.advice.weight", Map.of("pounds", words.count(weight.pounds())))));
+                .ifPresent(weight ->
+                        said.add(words.text("size.advice.weight", Map.of("pounds", words.count(weight.pounds())))));
         return said;
     }
 

@@ -16,8 +16,8 @@ import org.benchleaf.render.WebPages;
 import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 
-/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page promises only
-/// what is there now.
+/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page
+/// promises only what is there now.
 final class PlantPages {
     private final Benchleaf benchleaf;
     private final Wording wording;

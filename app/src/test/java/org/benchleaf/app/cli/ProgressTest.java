@@ -12,8 +12,7 @@ import org.benchleaf.shared.measure.LengthStyle;
 import org.junit.jupiter.api.Test;
 
 class ProgressTest {
-    private static final Wording ENGLISH =
-            Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.IMPERIAL);
+    private static final Wording ENGLISH = Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.IMPERIAL);
 
     private final StringWriter said = new StringWriter();
 

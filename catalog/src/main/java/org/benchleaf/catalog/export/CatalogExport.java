@@ -11,8 +11,8 @@ import org.benchleaf.catalog.CatalogView;
 
 /// Writes plants or stock in the catalog's own format: loaded again, the file changes nothing.
 ///
-/// Of facts that several sources state the chosen one is written, or with every source a row of each other one
-/// before it; what a cultivar takes from its taxon is left empty.
+/// Of facts that several sources state the chosen one is written, or with every source a row of each
+/// other one before it; what a cultivar takes from its taxon is left empty.
 public final class CatalogExport {
     private CatalogExport() {}
 
@@ -33,7 +33,8 @@ public final class CatalogExport {
 
     /// The same.
     ///
-    /// @param everySource whether facts that are not chosen are written too, a row for each source before the chosen
+    /// @param everySource whether facts that are not chosen are written too, a row for each source before
+    ///     the chosen
     /// @return how many rows
     /// @throws IOException when nothing can be written there
     public static int plants(CatalogView view, Format format, boolean darwinCore, boolean everySource, OutputStream out)

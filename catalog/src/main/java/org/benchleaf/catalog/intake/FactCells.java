@@ -67,7 +67,7 @@ final class FactCells {
         for (String piece : text.split("[\\s,;|]+")) {
             Reading<Region> region = Region.read(piece);
             region.toOptional().ifPresent(each -> known.add(each.code()));
-            region.refusal().ifPresent(problem -> notes.cellLeftOut(column.heading(), problem));
+            region.refusal().ifPresent(problem -> notes.cellLeftOut(column.heading(), damage(problem)));
         }
         return String.join(" ", known);
     }

@@ -5,8 +5,8 @@ import org.benchleaf.catalog.CatalogRevision;
 
 /// Everything an import would do, worked out before anything is done; a dry run prints the same plan.
 ///
-/// What is long lies in a temporary file, so that a plan of any length needs little memory; read its lists from
-/// front to back.
+/// What is long lies in a temporary file, so that a plan of any length needs little memory; read its
+/// lists from front to back.
 ///
 /// @param file the name of the spreadsheet
 /// @param base the state of the catalog it was worked out against; applying it to a later one is refused

@@ -7,9 +7,8 @@ import org.benchleaf.catalog.NameBook;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.stock.ContainerNaming;
 
-/// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that is applied;
-/// every
-/// row is in the plan or has a finding that says why not.
+/// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that
+/// is applied; every row is in the plan or has a finding that says why not.
 public final class ImportPlanner {
     private ImportPlanner() {}
 

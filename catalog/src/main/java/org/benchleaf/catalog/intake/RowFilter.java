@@ -6,7 +6,8 @@ import java.util.OptionalLong;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.Problem;
 
-/// Says which rows of a list are none of it: totals below it, and rows that repeat an earlier one cell by cell.
+/// Says which rows of a list are none of it: totals below it, and rows that repeat an earlier one cell by
+/// cell.
 final class RowFilter {
     private static final Pattern TOTAL =
             Pattern.compile("(?:grand |sub)?-?totals?(?: .{0,30})?:?|sum:?|Σ:?", Pattern.CASE_INSENSITIVE);

@@ -62,7 +62,8 @@ public final class Sheet implements AutoCloseable {
 
     /// The rows below the heading; empty ones are passed over, and count as a spreadsheet counts them.
     ///
-    /// @throws SheetException from the stream, when a quote is opened and never closed or a workbook is broken
+    /// @throws SheetException from the stream, when a quote is opened and never closed or a workbook is
+    ///     broken
     public Stream<RawRow> rows() {
         Iterator<RawRow> rows = new Iterator<>() {
             private Optional<RawRow> ahead = below.next().map(check::row);

@@ -19,10 +19,8 @@ import org.benchleaf.shared.Problem;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
-/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well),
-/// whatever program
-/// wrote
-/// them: UTF-8, UTF-16 or Windows-1252.
+/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or
+/// bar as well), whatever program wrote them: UTF-8, UTF-16 or Windows-1252.
 public final class SheetReader {
     /// Stands for the delimiter of a workbook, which has none.
     static final char NONE = '\0';
@@ -44,7 +42,8 @@ public final class SheetReader {
     /// Opens a file.
     ///
     /// @param name of the sheet of a workbook; without it the first visible one
-    /// @throws SheetException when it is not there, is a folder or empty, has no such sheet or is a broken workbook
+    /// @throws SheetException when it is not there, is a folder or empty, has no such sheet or is a
+    ///     broken workbook
     public static Sheet open(Path path, Optional<String> name) {
         String file = Optional.ofNullable(path.getFileName()).orElse(path).toString();
         if (Files.isDirectory(path)) {

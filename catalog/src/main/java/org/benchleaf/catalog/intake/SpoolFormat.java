@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
-/// How one kind of element is written to a temporary file and read back equal. Lives as long as the program that
-/// wrote it, so it has no version.
+/// How one kind of element is written to a temporary file and read back equal. Lives as long as the
+/// program that wrote it, so it has no version.
 ///
 /// @param <T> the kind of element
 interface SpoolFormat<T> {

@@ -24,8 +24,8 @@ import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
 /// A list that may be too long for memory: its head is held, the rest lies block by block in a temporary file
-/// that the system removes by itself when nobody holds the list any more, or when the program ends in whatever
-/// way.
+/// that the system removes by itself when nobody holds the list any more, or when the program ends in
+/// whatever way.
 ///
 /// Unchanging and safe for many threads; quick when read from front to back.
 ///

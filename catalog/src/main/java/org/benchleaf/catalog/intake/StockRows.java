@@ -22,9 +22,8 @@ import org.benchleaf.shared.stock.ContainerNaming;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 
-/// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when leaves its
-/// row
-/// out when it is not understood: a promise must not rest on a guess.
+/// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when
+/// leaves its row out when it is not understood: a promise must not rest on a guess.
 final class StockRows {
     private static final int MOST = 10_000_000;
     private static final int MOST_DIGITS = 12;

@@ -2,8 +2,8 @@ package org.benchleaf.catalog.intake;
 
 import java.util.OptionalLong;
 
-/// Remembers a number for each of many texts without keeping the texts, in about 40 bytes a text: a list of 200,000
-/// rows needs 8 MiB.
+/// Remembers a number for each of many texts without keeping the texts, in about 40 bytes a text: a list
+/// of 200,000 rows needs 8 MiB.
 ///
 /// Two sums of 64 bits stand for a text. Texts that differ share both once in 10^19 pairs.
 public final class TextNumbers {

@@ -146,7 +146,8 @@ final class DiffCollector implements ChangeLog {
                 true));
     }
 
-    /// The rows of one attribute: what was shown before and is so no longer is what the new one takes the place of.
+    /// The rows of one attribute: what was shown before and is so no longer is what the new one takes the
+    /// place of.
     private static List<Difference> facts(String attribute, List<RowChange> rows, Map<Integer, String> sources) {
         Optional<String> shownBefore = rows.stream()
                 .filter(row -> row.before().isPresent()

@@ -7,12 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/// What all sources state of one plant, and which is chosen: the shop's own word, then the source that the shop
-/// named before others, then the newest.
+/// What all sources state of one plant, and which is chosen: the shop's own word, then the source that
+/// the shop named before others, then the newest.
 ///
-/// An import replaces what its own sources stated before and leaves the others' facts; the shelf knows afterwards
-/// which
-/// rows are different.
+/// An import replaces what its own sources stated before and leaves the others' facts; the shelf knows
+/// afterwards which rows are different.
 final class FactShelf {
     /// No source has this number.
     private static final int NOBODY = -1;

@@ -45,8 +45,8 @@ record Migrations(Dialect dialect, List<String> files) {
         run(session, 0, now);
     }
 
-    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other migrations than
-    /// ours.
+    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other
+    /// migrations than ours.
     void update(Session session, String file, Instant now) throws SQLException {
         if (!hasTable(session, VERSION_TABLE)) {
             throw new CatalogUnusable(Problem.of("catalog.foreign", file));

@@ -13,8 +13,8 @@ import org.benchleaf.catalog.intake.LotDraft;
 import org.benchleaf.catalog.intake.PlantDraft;
 import org.benchleaf.shared.Problem;
 
-/// Applies a whole plan inside one transaction, piece by piece: plants, then stock, then the news of both, then
-/// how to take it back. Of a long plan one piece is in memory at a time.
+/// Applies a whole plan inside one transaction, piece by piece: plants, then stock, then the news of
+/// both, then how to take it back. Of a long plan one piece is in memory at a time.
 final class PlanApplier {
     private PlanApplier() {}
 

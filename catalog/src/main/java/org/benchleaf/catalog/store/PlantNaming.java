@@ -19,8 +19,9 @@ import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 import org.jspecify.annotations.Nullable;
 
-/// Gives the plants that a plan names by key their names, before any other row is looked at: so plants may take each
-/// other's names, and a row without a key finds the plant that has the name now. Works through the plan in pieces.
+/// Gives the plants that a plan names by key their names, before any other row is looked at: so plants
+/// may take each other's names, and a row without a key finds the plant that has the name now. Works
+/// through the plan in pieces.
 final class PlantNaming {
     static final String NEW_PLANT = "INSERT INTO plant (" + String.join(", ", NameColumns.COLUMNS)
             + ", plant_key, serial) VALUES (" + "?, ".repeat(NameColumns.COLUMNS.size()) + "?, ?)";

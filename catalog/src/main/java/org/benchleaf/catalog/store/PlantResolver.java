@@ -18,8 +18,9 @@ import org.benchleaf.catalog.store.PlantEdit.Standing;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// Says which plant each row of a plan means: the one with its key, else the one with exactly its accepted name,
-/// else a new one. Names given by key are given already; synonyms are the planner's business.
+/// Says which plant each row of a plan means: the one with its key, else the one with exactly its
+/// accepted name, else a new one. Names given by key are given already; synonyms are the planner's
+/// business.
 final class PlantResolver {
     private static final String BY_KEY = "SELECT * FROM plant WHERE plant_key IN (<keys>)";
     private static final String BY_NAME = "SELECT * FROM plant WHERE name IN (<keys>)";
@@ -40,7 +41,8 @@ final class PlantResolver {
         this.nextSerial = naming.nextSerial();
     }
 
-    /// The plants that some rows mean, by serial; new ones are to be written before the next rows are asked about.
+    /// The plants that some rows mean, by serial; new ones are to be written before the next rows are
+    /// asked about.
     Map<Integer, PlantEdit> resolve(List<PlantDraft> drafts) throws SQLException {
         Map<PlantKey, PlantEdit> byKey = new HashMap<>();
         Map<String, PlantEdit> byName = new HashMap<>();

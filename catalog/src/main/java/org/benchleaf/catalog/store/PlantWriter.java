@@ -80,8 +80,8 @@ final class PlantWriter {
         return touched.cardinality();
     }
 
-    /// Every plant that is different now, those that inherit from a changed one included, and those whose taxon lost
-    /// the name by which they found it.
+    /// Every plant that is different now, those that inherit from a changed one included, and those whose
+    /// taxon lost the name by which they found it.
     ///
     /// @param formerNames plain names that this plan took from plants
     Set<Integer> news(Collection<String> formerNames) throws SQLException {

@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/// Whom the shop believes when sources disagree: a name stands for the source of that name and for those that begin
-/// with
-/// it, `USDA PLANTS` for `USDA PLANTS characteristics, 2026`.
+/// Whom the shop believes when sources disagree: a name stands for the source of that name and for those
+/// that begin with it, `USDA PLANTS` for `USDA PLANTS characteristics, 2026`.
 ///
 /// @param named the best first
 record SourcePreference(List<String> named) {

@@ -50,7 +50,8 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     /// Opens a catalog and brings an older one up to this program's schema.
     ///
-    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or locked
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or
+    ///     locked
     public static SqlCatalogStore open(Path file, Clock clock) {
         if (!Files.exists(file)) {
             throw new CatalogUnusable(Problem.of("catalog.missing", file.toString()));

@@ -15,7 +15,8 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// Names, synonyms and lots of one state, held in memory as numbers: a plan of many thousand rows asks for each.
+/// Names, synonyms and lots of one state, held in memory as numbers: a plan of many thousand rows asks
+/// for each.
 final class SqlNameBook implements NameBook {
     private static final String SYNONYMS = "SELECT n.text, p.plant_key FROM plant_name n"
             + " JOIN plant p ON p.serial = n.plant WHERE n.kind = 'synonym'";

@@ -88,8 +88,8 @@ final class StockWriter {
 
     /// Writes the items, lots and entries of some rows.
     ///
-    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or needs a
-    ///     thousandth item of one plant
+    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or
+    ///     needs a thousandth item of one plant
     void write(List<LotDraft> drafts) throws SQLException {
         items.clear();
         itemsBefore.clear();
@@ -203,8 +203,8 @@ final class StockWriter {
         return Optional.ofNullable(old).filter(item -> !item.withdrawn());
     }
 
-    /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant:
-    /// that is a number used twice. What was seen stays when the row says nothing of it.
+    /// The lot as the row states it. It may have been potted up into another size, but never becomes
+    /// another plant: that is a number used twice. What was seen stays when the row says nothing of it.
     private static Lot lot(LotDraft draft, Item item, Optional<Lot> old) {
         if (old.isPresent() && !old.get().withdrawn() && old.get().plant() != item.plant()) {
             throw new ImportRefused(

@@ -15,8 +15,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/// Rows of USDA PLANTS as a spreadsheet program and a hasty hand would leave them: what was damaged is told with its
-/// place, what was not is read as before.
+/// Rows of USDA PLANTS as a spreadsheet program and a hasty hand would leave them: what was damaged is
+/// told with its place, what was not is read as before.
 class DamagedUsdaTest {
     private static final String FILE = "usda-excerpt.csv";
     /// What happens to a cell, and what the plan says of it.

@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-/// Proposes plants whose names hold words spelt or sounding like those said: the more of the letters said are found
-/// in
-/// a plant's names, and the nearer, the better. What it proposes is compared name by name elsewhere.
+/// Proposes plants whose names hold words spelt or sounding like those said: the more of the letters said
+/// are found in a plant's names, and the nearer, the better. What it proposes is compared name by name
+/// elsewhere.
 final class LikeNames {
     /// Worth of a letter found as said.
     private static final int LETTER = 10;
@@ -19,7 +19,8 @@ final class LikeNames {
 
     /// So many words that sound nearly alike are enough.
     private static final int ENOUGH = 24;
-    /// A word of this length that names have as it was said is taken as heard well, alone, as one of two, of more.
+    /// A word of this length that names have as it was said is taken as heard well, alone, as one of two,
+    /// of more.
     private static final int[] LONG_ENOUGH = {5, 8, 8, 8, 8};
 
     private final SaidNames said;

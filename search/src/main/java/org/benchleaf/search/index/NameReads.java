@@ -18,9 +18,8 @@ import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
 
-/// Reads names from the index: by whole name, by its beginning, by likeness. Takes as long as what it finds, and
-/// not as
-/// long as the catalog.
+/// Reads names from the index: by whole name, by its beginning, by likeness. Takes as long as what it
+/// finds, and not as long as the catalog.
 final class NameReads {
     /// A name that so many terms begin with is begun too shortly to look at all of them.
     private static final int MOST_TERMS = 2000;

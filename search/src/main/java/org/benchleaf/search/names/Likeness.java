@@ -15,12 +15,12 @@ import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.search.sound.SoundDistance;
 import org.benchleaf.search.sound.Sounds;
 
-/// Compares what was typed or said with all names of a plant: first letter by letter, then sound by sound, the
-/// bounds between words free to move. Made for one question; used by one thread.
+/// Compares what was typed or said with all names of a plant: first letter by letter, then sound by
+/// sound, the bounds between words free to move. Made for one question; used by one thread.
 final class Likeness {
     private static final int FAR = 1_000_000;
-    /// A word said that is in no name of the plant, as `plant` or `bush` may be, costs as much as so many sounds
-    /// amiss.
+    /// A word said that is in no name of the plant, as `plant` or `bush` may be, costs as much as so many
+    /// sounds amiss.
     private static final int EXTRA_SOUND = 4;
 
     private static final int EXTRA_WORD = 6;
@@ -81,7 +81,8 @@ final class Likeness {
         });
     }
 
-    /// How unlike what was said a plant's names sound; 0 when one sounds just so, however it is parted into words.
+    /// How unlike what was said a plant's names sound; 0 when one sounds just so, however it is parted
+    /// into words.
     private int unlike(NameWords names) {
         return Math.min(leastUnlike(names), nearestName(names));
     }

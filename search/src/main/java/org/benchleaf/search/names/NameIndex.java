@@ -14,11 +14,13 @@ import org.benchleaf.search.index.SaidNames;
 import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.shared.code.PlantKey;
 
-/// Looks plants up by name, rung by rung from the surest way of matching to the least sure. Safe for many threads.
+/// Looks plants up by name, rung by rung from the surest way of matching to the least sure. Safe for many
+/// threads.
 ///
 /// What is misspelt or misheard is looked for only when no whole name was hit.
 public final class NameIndex {
-    /// So many plants with like names are compared letter by letter and sound by sound before the best are kept.
+    /// So many plants with like names are compared letter by letter and sound by sound before the best
+    /// are kept.
     private static final int CANDIDATES = 64;
     /// No name has more words; what follows is not looked at.
     private static final int MOST_WORDS = 12;

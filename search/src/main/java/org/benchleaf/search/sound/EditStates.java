@@ -2,10 +2,11 @@ package org.benchleaf.search.sound;
 
 import java.util.Arrays;
 
-/// How far a word read letter by letter is from another one, as a machine that is built while it runs: each step
-/// looks one number up, where comparing letter by letter would fill a row of a table.
+/// How far a word read letter by letter is from another one, as a machine that is built while it runs:
+/// each step looks one number up, where comparing letter by letter would fill a row of a table.
 ///
-/// A letter inserted, left out, changed or swapped with its neighbour counts one. For one word and one thread.
+/// A letter inserted, left out, changed or swapped with its neighbour counts one. For one word and one
+/// thread.
 final class EditStates {
     /// No word that begins so is near enough.
     static final int DEAD = -1;
@@ -170,10 +171,10 @@ final class EditStates {
         for (int each : old) {
             if (each != 0) {
                 int known = each - 1;
-                int slot = (((depth[known] * 31 + rows[known]) * 31 + rowsAbove[known]) * 31 + before[known])
-                                * 0x9E3779B1
-                        >>> 8
-                        & found.length - 1;
+                int slot =
+                        (((depth[known] * 31 + rows[known]) * 31 + rowsAbove[known]) * 31 + before[known]) * 0x9E3779B1
+                                        >>> 8
+                                & found.length - 1;
                 while (found[slot] != 0) {
                     slot = slot + 1 & found.length - 1;
                 }

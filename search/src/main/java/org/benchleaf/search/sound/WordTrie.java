@@ -3,9 +3,8 @@ package org.benchleaf.search.sound;
 import java.util.Arrays;
 import java.util.List;
 
-/// Words as a tree of letters, walked from front to back: finds those spelt or sounding nearly like another one
-/// without
-/// looking at every word. Unchanging; safe for many threads.
+/// Words as a tree of letters, walked from front to back: finds those spelt or sounding nearly like
+/// another one without looking at every word. Unchanging; safe for many threads.
 public final class WordTrie {
     /// Longer words are left out; the longest epithet of USDA PLANTS has 21 letters.
     private static final int LONGEST = 48;
@@ -27,8 +26,8 @@ public final class WordTrie {
 
     private WordTrie() {}
 
-    /// A tree of distinct words, so sorted that words with the same beginning stand together; a word is known by its
-    /// place in the list.
+    /// A tree of distinct words, so sorted that words with the same beginning stand together; a word is
+    /// known by its place in the list.
     public static WordTrie of(List<String> sorted) {
         WordTrie trie = new WordTrie();
         int[] open = new int[LONGEST + 1];

@@ -86,7 +86,10 @@ class NameIndexTest {
         List<NameHit> hits = names.find("kory opsis", 5);
         assertThat(hits).extracting(NameHit::how).startsWith(NameMatch.TWO_EDITS, NameMatch.TWO_EDITS);
         assertThat(hits).extracting(NameHit::plant).startsWith(PlantKey.ofSerial(2), PlantKey.ofSerial(10));
-        assertThat(names.find("kory lopsis", 5)).first().extracting(NameHit::plant).isEqualTo(PlantKey.ofSerial(10));
+        assertThat(names.find("kory lopsis", 5))
+                .first()
+                .extracting(NameHit::plant)
+                .isEqualTo(PlantKey.ofSerial(10));
     }
 
     @Test

@@ -8,8 +8,8 @@ import org.benchleaf.shared.Term;
 
 /// The color words that people ask with, each with the words growers use for it.
 ///
-/// The families follow the hue names of NBS Circular 553 (ISCC-NBS), joined and parted as the flower trade does;
-/// which trade word belongs to which family is common practice, no source.
+/// The families follow the hue names of NBS Circular 553 (ISCC-NBS), joined and parted as the flower
+/// trade does; which trade word belongs to which family is common practice, no source.
 public enum ColorFamily implements Term {
     WHITE("white", "#F4F2EA", "ivory", "cream"),
     YELLOW("yellow", "#F2CC45", "gold", "golden", "lemon", "butter"),

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated plants (ICNCP)
-/// do.
+/// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated
+/// plants (ICNCP) do.
 ///
 /// @param genusMark × for a nothogenus, + for a graft-chimaera
 /// @param genus capital first
@@ -64,9 +64,9 @@ public record BotanicalName(
                 genusMark, genus, species, infraspecific, group, Optional.of(epithet), tradeDesignation);
     }
 
-    /// The taxon whose facts hold for this plant unless it states its own: the name without what cultivation added,
-    /// or
-    /// the species above a rank below it. Empty for a genus, and for a cultivar under its genus alone.
+    /// The taxon whose facts hold for this plant unless it states its own: the name without what
+    /// cultivation added, or the species above a rank below it. Empty for a genus, and for a cultivar
+    /// under its genus alone.
     public Optional<BotanicalName> taxonAbove() {
         boolean cultivated = group.isPresent() || cultivar.isPresent() || tradeDesignation.isPresent();
         if (species.isEmpty() || !cultivated && infraspecific.isEmpty()) {
@@ -82,9 +82,8 @@ public record BotanicalName(
                 Optional.empty()));
     }
 
-    /// The name as a label has room for: a cultivar without its Group and without the rank below species, for genus
-    /// and
-    /// epithet name it alone (ICNCP Art. 8, from memory). Any other name is whole.
+    /// The name as a label has room for: a cultivar without its Group and without the rank below species,
+    /// for genus and epithet name it alone (ICNCP Art. 8, from memory). Any other name is whole.
     public BotanicalName labelName() {
         boolean cultivar = this.cultivar.isPresent() || tradeDesignation.isPresent();
         return cultivar

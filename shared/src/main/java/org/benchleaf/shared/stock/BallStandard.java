@@ -9,9 +9,8 @@ import java.util.TreeMap;
 /// The least root balls of field-grown stock: advice, as the American Standard for Nursery Stock (ANSI Z60.1)
 /// gives it.
 ///
-/// Single figures are taken over as facts. Balls of shade trees of 2, 3, 4 and 5 in caliper were seen in growers'
-/// pages,
-/// the others are from memory.
+/// Single figures are taken over as facts. Balls of shade trees of 2, 3, 4 and 5 in caliper were seen in
+/// growers' pages, the others are from memory.
 public final class BallStandard {
     /// From which table.
     public enum Kind {
@@ -60,7 +59,8 @@ public final class BallStandard {
 
     private BallStandard() {}
 
-    /// The least diameter in inches of the ball of a size; empty when it has no ball, or the table ends below it.
+    /// The least diameter in inches of the ball of a size; empty when it has no ball, or the table ends
+    /// below it.
     ///
     /// @param kind by which table heights are judged; a caliper is always a shade tree's
     public static Optional<Integer> leastInches(StockSize size, Kind kind) {
@@ -78,8 +78,9 @@ public final class BallStandard {
         return Optional.ofNullable(table.ceilingEntry(size)).map(Map.Entry::getValue);
     }
 
-    /// The least depth of a ball in inches, rounded up; a city's rule (Sunny Isles Beach, Florida, 2005): 75 % of
-    /// the diameter below 20 in, 65 % to 30 in, 60 % above. The standard asks a little less of small balls.
+    /// The least depth of a ball in inches, rounded up; a city's rule (Sunny Isles Beach, Florida, 2005):
+    /// 75 % of the diameter below 20 in, 65 % to 30 in, 60 % above. The standard asks a little less of
+    /// small balls.
     ///
     /// @param diameterInches 1 or more
     public static int leastDepthInches(int diameterInches) {
@@ -93,8 +94,8 @@ public final class BallStandard {
         return diameterInches <= 30 ? 0.65 : 0.60;
     }
 
-    /// The step that the standard gives for a height or spread beginning so, in inches: 3 up to 18, 6 to 24, a
-    /// foot to 6 ft, then one or two; from memory.
+    /// The step that the standard gives for a height or spread beginning so, in inches: 3 up to 18, 6 to
+    /// 24, a foot to 6 ft, then one or two; from memory.
     ///
     /// @return the usual upper end; empty below 6 in
     public static OptionalInt usualUpperInches(int lowInches) {
