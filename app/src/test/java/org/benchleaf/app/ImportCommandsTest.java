@@ -165,9 +165,11 @@ class ImportCommandsTest {
         Files.writeString(
                 settings, Files.readString(settings).replace("sources = shop", "sources = shop, \"a handbook\""));
         assertThat(run("plant", "Itea virginica").out()).contains("also stated: 183 cm  (USDA PLANTS 2026)");
-        assertThat(run(
+        assertThat(Run.benchleaf(
                                 "print",
                                 "sheet",
+                                "--workspace",
+                                shop,
                                 "Itea virginica",
                                 "--sources",
                                 "--out",
