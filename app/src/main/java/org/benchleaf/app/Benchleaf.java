@@ -25,6 +25,7 @@ import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
@@ -60,7 +61,7 @@ public final class Benchleaf implements AutoCloseable {
         this.workspace = workspace;
         this.settings = settings;
         this.clock = clock;
-        this.catalog = Catalog.open(workspace.database());
+        this.catalog = Catalog.open(workspace.catalog(settings), clock);
         this.content = ContentPack.withShopFolder(workspace.contentFolder());
         catalog.prefer(settings.choices().sources());
     }
@@ -83,6 +84,10 @@ public final class Benchleaf implements AutoCloseable {
 
     public CatalogView catalog() {
         return catalog.view();
+    }
+
+    public StockLedger ledger() {
+        return catalog.ledger();
     }
 
     public LocalDate today() {
@@ -114,7 +119,7 @@ public final class Benchleaf implements AutoCloseable {
     /// The index, opened at the first call and caught up with the catalog.
     public synchronized PlantIndex index() {
         if (index == null) {
-            index = PlantIndex.open(workspace.indexFolder(), catalog.view());
+            index = PlantIndex.open(workspace.indexFolder(settings), catalog.view());
         }
         return index;
     }
@@ -213,10 +218,19 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.
-    public synchronized void afterChange() {
-        if (index != null) {
-            index.catchUp();
+    public void afterChange() {
+        PlantIndex open;
+        synchronized (this) {
+            open = index;
         }
+        if (open != null) {
+            open.catchUp(); // not while holding up those who only want the index
+        }
+    }
+
+    /// Keeps the index caught up with changes that other programs make, within a second; close it before this.
+    public Catalog.Following follow() {
+        return catalog.follow(revision -> afterChange());
     }
 
     @Override

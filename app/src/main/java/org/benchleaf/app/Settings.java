@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.benchleaf.catalog.CatalogLocation;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthStyle;
@@ -24,6 +26,8 @@ import org.benchleaf.shared.rule.Destination;
 /// @param language of pages and messages
 /// @param lengths units of lengths
 /// @param place where the shop ships from, for sale rules; a county may be given
+/// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace.
+///     Holds no password: that is never written down
 /// @param choices what it calls container classes, and whom it believes
 public record Settings(
         String shopName,
@@ -32,14 +36,32 @@ public record Settings(
         Locale language,
         LengthStyle lengths,
         Optional<Destination> place,
+        Optional<String> database,
         Choices choices) {
     public static final String FILE = "settings.properties";
-    private static final Set<String> KEYS = new TreeSet<>(
-            Set.of("shop.name", "shop.line", "base", "language", "lengths", "place", "containers", "sources"));
+    /// Environment variables that hold what must not lie in a file.
+    public static final String DATABASE_USER = "BENCHLEAF_DATABASE_USER";
+
+    public static final String DATABASE_PASSWORD = "BENCHLEAF_DATABASE_PASSWORD";
+
+    private static final Pattern PASSWORD = Pattern.compile("[?&](?:password|sslpassword)=|//[^/@]*:[^/@]*@");
+    private static final Set<String> KEYS = new TreeSet<>(Set.of(
+            "shop.name", "shop.line", "base", "language", "lengths", "place", "database", "containers", "sources"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
         this(shopName, shopLine, base, language, lengths, Optional.empty());
+    }
+
+    /// Settings of a shop whose catalog lies in a file of its workspace.
+    public Settings(
+            String shopName,
+            String shopLine,
+            URI base,
+            Locale language,
+            LengthStyle lengths,
+            Optional<Destination> place) {
+        this(shopName, shopLine, base, language, lengths, place, Optional.empty());
     }
 
     /// Settings of a shop that has no choices of its own.
@@ -49,8 +71,9 @@ public record Settings(
             URI base,
             Locale language,
             LengthStyle lengths,
-            Optional<Destination> place) {
-        this(shopName, shopLine, base, language, lengths, place, Choices.USUAL);
+            Optional<Destination> place,
+            Optional<String> database) {
+        this(shopName, shopLine, base, language, lengths, place, database, Choices.USUAL);
     }
 
     /// Reads a workspace's settings.
@@ -82,6 +105,7 @@ public record Settings(
                                 .with("read", units)
                                 .with("accepted", "imperial, metric, both"))),
                 place(properties, file),
+                database(properties.getProperty("database", "")),
                 choices(properties, file));
     }
 
@@ -97,6 +121,21 @@ public record Settings(
                         .orElseThrow(() -> new Refusal(problem("settings.value", file, "sources")
                                 .with("read", sources)
                                 .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))));
+    }
+
+    /// Reads the address of a database server.
+    ///
+    /// @return empty for an empty text
+    /// @throws Refusal when it is no address of PostgreSQL, or holds a password
+    public static Optional<String> database(String text) {
+        String url = text.strip();
+        if (PASSWORD.matcher(url).find()) {
+            throw new Refusal(Problem.of("settings.password", DATABASE_PASSWORD));
+        }
+        if (!url.isEmpty() && !url.startsWith(CatalogLocation.OnServer.SCHEME)) {
+            throw new Refusal(Problem.of("settings.database", url));
+        }
+        return url.isEmpty() ? Optional.empty() : Optional.of(url);
     }
 
     private static Optional<Destination> place(Properties properties, Path file) {
@@ -134,7 +173,7 @@ public record Settings(
 
     /// The same settings with codes that lead elsewhere.
     public Settings withBase(URI other) {
-        return new Settings(shopName, shopLine, other, language, lengths, place, choices);
+        return new Settings(shopName, shopLine, other, language, lengths, place, database, choices);
     }
 
     /// The text of the file that reads back as these settings.
@@ -151,6 +190,9 @@ public record Settings(
                 lengths = %s
                 # where plants are shipped from, for sale rules: US-PA or US-NY / Suffolk; may be empty
                 place = %s
+                # a PostgreSQL server that holds the catalog: jdbc:postgresql://host/database; empty for the file
+                # benchleaf.db. User and password come from BENCHLEAF_DATABASE_USER and BENCHLEAF_DATABASE_PASSWORD
+                database = %s
                 # number or gallon: whether a container of class #3 is called #3 or 3 gal here; a class is no gallon
                 containers = %s
                 # whom to believe when sources disagree, after the shop's own word: shop, "USDA PLANTS", Rutgers
@@ -162,6 +204,7 @@ public record Settings(
                         language.toLanguageTag(),
                         lengths.name().toLowerCase(Locale.ROOT),
                         place.map(Destination::toString).orElse(""),
+                        database.orElse(""),
                         choices.containers().name().toLowerCase(Locale.ROOT),
                         choices.sourcesText());
     }

@@ -3,6 +3,8 @@ package org.benchleaf.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.benchleaf.catalog.CatalogLocation;
 import org.benchleaf.shared.Problem;
 
 /// A shop's folder: its catalog, index, settings and what it changed of the content.
@@ -51,13 +53,29 @@ public record Workspace(Path folder) {
         return folder.resolve("benchleaf.db");
     }
 
+    /// Where the catalog lies: on a server when the settings say so, else in a file. User and password of a
+    /// server come from the environment.
+    public CatalogLocation catalog(Settings settings) {
+        return settings.database()
+                .<CatalogLocation>map(url -> new CatalogLocation.OnServer(
+                        url, environment(Settings.DATABASE_USER), environment(Settings.DATABASE_PASSWORD)))
+                .orElseGet(() -> new CatalogLocation.InFile(database()));
+    }
+
+    private static Optional<String> environment(String name) {
+        return Optional.ofNullable(System.getenv(name)).filter(value -> !value.isEmpty());
+    }
+
     /// The shop's table of zones by postal code, when it has one.
     public Path postalZonesFile() {
         return folder.resolve("postal-zones.csv");
     }
 
-    public Path indexFolder() {
-        return folder.resolve("index");
+    /// An index belongs to one catalog: a workspace that goes over to a server gets another one.
+    public Path indexFolder(Settings settings) {
+        return folder.resolve(settings.database()
+                .map(url -> "index-" + Integer.toHexString(url.hashCode()))
+                .orElse("index"));
     }
 
     /// Column maps that the shop saved under a name.

@@ -24,6 +24,7 @@ class ArchitectureTest {
             "javax.sql",
             "org.jdbi",
             "org.sqlite",
+            "org.postgresql",
             "com.zaxxer",
             "org.openpdf",
             "org.xhtmlrenderer",

@@ -41,14 +41,11 @@ class FindPageTest {
 
     private final HttpClient http = HttpClient.newHttpClient();
 
-    @TempDir
-    private Path folder;
-
     private Benchleaf benchleaf;
     private Server server;
 
     @BeforeAll
-    void serve() throws IOException {
+    void serve(@TempDir Path folder) throws IOException {
         Path shop = folder.resolve("shop");
         assertThat(Run.benchleaf("new", shop.toString(), "--shop", "Test <nursery>")
                         .code())

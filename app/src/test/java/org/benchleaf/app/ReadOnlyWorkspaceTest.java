@@ -88,6 +88,7 @@ class ReadOnlyWorkspaceTest {
         }
         command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "--enable-native-access=ALL-UNNAMED",
                 "-cp",
                 System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                 Main.class.getName()));

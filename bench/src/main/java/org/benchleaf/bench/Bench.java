@@ -8,7 +8,8 @@ import org.benchleaf.bench.eval.Evaluation;
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
     private static final String USAGE =
-            "needs N, names N, import N, engines N, cards N, labels N or evaluate [TAXA.csv [USDA.csv]]";
+            "needs N, names N, import N, engines N, others N, ledger N, cards N, labels N or evaluate"
+                    + " [TAXA.csv [USDA.csv]]";
 
     private Bench() {}
 
@@ -29,6 +30,8 @@ public final class Bench {
             case "names" -> NamesBench.run(count, System.out);
             case "import" -> ImportBench.run(count, System.out);
             case "engines" -> EngineBench.run(count, System.out);
+            case "ledger" -> LedgerBench.run(count, System.out);
+            case "others" -> EngineBench.others(count, System.out);
             case "cards" -> PrintBench.cards(count, System.out);
             case "labels" -> PrintBench.labels(count, System.out);
             default -> throw new IllegalArgumentException(USAGE + "; got " + arguments[0]);

@@ -11,15 +11,26 @@ import org.benchleaf.bench.engines.EngineRuns;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.shared.need.Need;
 
-/// The needs of [NeedBench] put to SQLite and DuckDB on the same plants.
+/// The needs of [NeedBench] put to SQLite and DuckDB on the same plants, after the search itself.
 final class EngineBench {
     private static final int BATCH = 10_000;
+
+    private static final int NEEDS = 200;
+    /// In larger catalogs the other engines are asked fewer needs, for each takes them a third of a second.
+    private static final int MANY = 300_000;
+
+    private static final int FEW_NEEDS = 50;
 
     private EngineBench() {}
 
     static void run(int plants, PrintStream out) throws IOException {
         NeedBench.run(plants, out);
-        List<Need> needs = SyntheticNeeds.needs(200);
+        others(plants, out);
+    }
+
+    /// The other engines alone.
+    static void others(int plants, PrintStream out) throws IOException {
+        List<Need> needs = SyntheticNeeds.needs(plants > MANY ? FEW_NEEDS : NEEDS);
         Path folder = Files.createTempDirectory("benchleaf-engines");
         Path file = folder.resolve("items.csv");
         try (BufferedWriter lines = Files.newBufferedWriter(file)) {

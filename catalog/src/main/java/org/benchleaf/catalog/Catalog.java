@@ -3,6 +3,7 @@ package org.benchleaf.catalog;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.rules.RuleList;
@@ -35,6 +36,22 @@ public final class Catalog implements AutoCloseable {
         return new Catalog(SqlCatalogStore.open(databaseFile, Clock.systemUTC()));
     }
 
+    /// Makes an empty catalog in a new file or in an empty schema of a server.
+    ///
+    /// @param clock says what now is: entries bear it, and holds end by it
+    /// @throws CatalogUnusable when there is one already, or nothing can be written there
+    public static Catalog create(CatalogLocation location, Clock clock) {
+        return new Catalog(SqlCatalogStore.create(location, clock));
+    }
+
+    /// Opens a catalog; an older one is brought up to this program's schema.
+    ///
+    /// @param clock says what now is: entries bear it, and holds end by it
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, locked, or cannot be reached
+    public static Catalog open(CatalogLocation location, Clock clock) {
+        return new Catalog(SqlCatalogStore.open(location, clock));
+    }
+
     /// The read side: facts and stock as of now.
     public CatalogView view() {
         return store.view();
@@ -48,9 +65,9 @@ public final class Catalog implements AutoCloseable {
     /// Applies a plan as a whole; when this returns, what it changed survives a power cut.
     ///
     /// @return the state it made; the state it found when nothing was different
-    /// @throws ImportRefused when the catalog has changed since the plan was made (`import.stale`), or a row
-    /// contradicts it: `plant.name.taken`, `lot.plant.unknown`, `lot.other.plant`,
-    /// `item.numbers.used.up`; nothing is applied then
+    /// @throws ImportRefused when names or facts have changed since the plan was made (`import.stale`), or lots
+    ///     of it have (`import.stale.lots`), or a row contradicts it: `plant.name.taken`, `lot.plant.unknown`,
+    ///     `lot.other.plant`, `item.numbers.used.up`; nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
         return store.apply(plan, written -> {});
     }
@@ -114,7 +131,23 @@ public final class Catalog implements AutoCloseable {
         return store.ledger();
     }
 
-    /// Looks through everything for damage: `check.damage`, `check.count`, `check.choice`, `check.fact`.
+    /// Follows the catalog: calls within a second of every change, whoever made it, this program or another one
+    /// on the same server. Changes close together may be told as one. The calls come from a thread of the
+    /// catalog's own, one at a time; they go on when a lost connection is back.
+    ///
+    /// @return closing it ends the calls; close it before the catalog
+    public Following follow(Consumer<CatalogRevision> follower) {
+        return store.follow(follower)::close;
+    }
+
+    /// Being called upon changes.
+    public interface Following extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    /// Looks through everything for damage: `check.damage`, `check.count`, `check.hold`, `check.choice`,
+    /// `check.fact`.
     ///
     /// @return what was found; empty when all is well
     public List<Problem> check() {

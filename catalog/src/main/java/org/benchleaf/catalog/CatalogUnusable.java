@@ -12,4 +12,10 @@ public final class CatalogUnusable extends CatalogException {
     public CatalogUnusable(Problem problem, Throwable cause) {
         super(problem.key() + " " + problem.details(), problem, cause);
     }
+
+    /// Whether the connection to a server was lost meanwhile: trying again may do, and what was under way may
+    /// have been done all the same.
+    public boolean isLost() {
+        return problem().key().equals("catalog.lost");
+    }
 }

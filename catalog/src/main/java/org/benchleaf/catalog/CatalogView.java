@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
@@ -49,6 +50,25 @@ public interface CatalogView {
 
     /// What changed after a revision, oldest first; a plant that changed twice comes once, at its last change.
     List<Change> changesSince(CatalogRevision revision);
+
+    /// The moment as of which stock is told: holds that have ended by then set nothing aside.
+    default Instant now() {
+        return Instant.now();
+    }
+
+    /// Of which plants holds have ended since a moment: their free stock is different, and no change tells of it.
+    default Freed freedSince(Instant moment) {
+        return new Freed(moment, Set.of());
+    }
+
+    /// Plants of which holds have ended.
+    ///
+    /// @param asOf the moment up to which was looked; ask from there next time
+    record Freed(Instant asOf, Set<PlantKey> plants) {
+        public Freed {
+            plants = Set.copyOf(plants);
+        }
+    }
 
     /// One entry of the change feed.
     ///

@@ -1,19 +1,30 @@
 package org.benchleaf.catalog;
 
-import org.benchleaf.catalog.model.LedgerKind;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.catalog.ledger.Hold;
+import org.benchleaf.catalog.ledger.LedgerEntry;
+import org.benchleaf.catalog.ledger.LedgerLine;
+import org.benchleaf.catalog.model.LotRecord;
 
-/// The append-only record of everything that came into a lot or left it. Safe for many threads.
+/// The append-only record of everything that came into a lot or left it. Counts, holds and what is free are sums of
+/// it. Safe for many threads: entries that arrive together are written together, and none returns before it is safe.
 public interface StockLedger {
     /// Adds one entry; when this returns [LedgerResult.Applied] the entry survives a power cut.
+    LedgerResult record(LedgerEntry entry);
+
+    /// A lot as of now; empty when it is not in the catalog.
+    Optional<LotRecord> lot(String lot);
+
+    /// What is set aside by the entry with this key; empty when nothing is left of it. One that has ended is among
+    /// them: ask [Hold#isOpenAt].
+    Optional<Hold> hold(String key);
+
+    /// The holds of a lot that have not ended, the oldest first.
+    List<Hold> holds(String lot);
+
+    /// The newest entries of a lot, the oldest of them first.
     ///
-    /// A telephone without signal sends its entries later, and again when no answer came: the idempotency key, made
-    /// where the entry was made, sees to it that an entry counts once however often it arrives.
-    ///
-    /// @param lot the grower's number for it
-    /// @param kind what happened
-    /// @param quantity plants, in the sense of the kind: see [LedgerKind]
-    /// @param who the person
-    /// @param why a remark or an order number; may be blank
-    /// @param idempotencyKey unique to this entry, not blank
-    LedgerResult record(String lot, LedgerKind kind, int quantity, String who, String why, String idempotencyKey);
+    /// @param most how many
+    List<LedgerLine> history(String lot, int most);
 }

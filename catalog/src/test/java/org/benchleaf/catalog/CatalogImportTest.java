@@ -38,18 +38,28 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class CatalogImportTest {
     private static final CatalogRevision EMPTY = new CatalogRevision(0);
 
     @TempDir
     Path folder;
 
+    private final Engine engine;
+
+    CatalogImportTest(Engine engine) {
+        this.engine = engine;
+    }
+
     private Catalog catalog;
 
     @BeforeEach
     void makeCatalog() {
-        catalog = Catalog.create(folder.resolve("catalog.db"));
+        catalog = engine.create(folder);
     }
 
     @AfterEach

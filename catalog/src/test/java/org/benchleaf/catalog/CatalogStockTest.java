@@ -19,7 +19,6 @@ import org.benchleaf.catalog.CatalogView.Change;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
 import org.benchleaf.catalog.model.ItemRecord;
-import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.catalog.model.LotRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.shared.code.ItemKey;
@@ -33,17 +32,27 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class CatalogStockTest {
     @TempDir
     Path folder;
+
+    private final Engine engine;
+
+    CatalogStockTest(Engine engine) {
+        this.engine = engine;
+    }
 
     private Catalog catalog;
     private PlantKey glory;
 
     @BeforeEach
     void makeCatalogWithTwoMaples() {
-        catalog = Catalog.create(folder.resolve("catalog.db"));
+        catalog = engine.create(folder);
         catalog.apply(plan(catalog, ImportPlan.Rank.OWN, maples(), List.of()));
         glory = catalog.names().byName(OCTOBER_GLORY).orElseThrow();
     }
@@ -60,10 +69,6 @@ class CatalogStockTest {
 
     private PlantStock stock() {
         return catalog.view().stock(List.of(glory)).values().iterator().next();
-    }
-
-    private LedgerResult record(String lot, LedgerKind kind, int quantity, String key) {
-        return catalog.ledger().record(lot, kind, quantity, "Ruth", "order 114", key);
     }
 
     @Test
@@ -141,79 +146,5 @@ class CatalogStockTest {
         catalog.view().forEachStock(all::add);
         assertThat(all).singleElement().extracting(of -> of.lots().size()).isEqualTo(1);
         assertThat(catalog.names().hasLot("T0009")).isTrue();
-    }
-
-    @Test
-    void changesTheCountByWhatHappened() {
-        apply(lot("T0001", OCTOBER_GLORY, 40));
-        assertThat(record("T0001", LedgerKind.SHIPPED, 12, "a")).isEqualTo(new LedgerResult.Applied(28));
-        assertThat(record("T0001", LedgerKind.HELD, 8, "b")).isEqualTo(new LedgerResult.Applied(20));
-        assertThat(record("T0001", LedgerKind.RELEASED, 8, "c")).isEqualTo(new LedgerResult.Applied(28));
-        assertThat(record("T0001", LedgerKind.RECEIVED, 2, "d")).isEqualTo(new LedgerResult.Applied(30));
-        assertThat(record("T0001", LedgerKind.LOST, 1, "e")).isEqualTo(new LedgerResult.Applied(29));
-        assertThat(record("T0001", LedgerKind.MOVED, -9, "f")).isEqualTo(new LedgerResult.Applied(20));
-        assertThat(record("T0001", LedgerKind.COUNTED, 26, "g")).isEqualTo(new LedgerResult.Applied(26));
-        assertThat(stock().lots()).extracting(LotRecord::count).containsExactly(26);
-    }
-
-    @Test
-    void countsAnEntryOnceHoweverOftenItArrives() {
-        CatalogRevision before = apply(lot("T0001", OCTOBER_GLORY, 40));
-        record("T0001", LedgerKind.SHIPPED, 12, "telephone-7");
-        assertThat(record("T0001", LedgerKind.SHIPPED, 12, "telephone-7"))
-                .isEqualTo(new LedgerResult.AlreadyApplied(28));
-        assertThat(catalog.view().revision().number()).isEqualTo(before.number() + 1);
-    }
-
-    @Test
-    void refusesAnEntryWhoseKeyWasUsedForAnother() {
-        apply(lot("T0001", OCTOBER_GLORY, 40));
-        record("T0001", LedgerKind.SHIPPED, 12, "telephone-7");
-        assertThat(record("T0001", LedgerKind.SHIPPED, 13, "telephone-7"))
-                .isInstanceOfSatisfying(
-                        LedgerResult.Refused.class,
-                        refused -> assertThat(refused.problem().key()).isEqualTo("ledger.key.reused"));
-        assertThat(stock().lots()).extracting(LotRecord::count).containsExactly(28);
-    }
-
-    @Test
-    void neverLetsACountFallBelowZero() {
-        apply(lot("T0001", OCTOBER_GLORY, 40));
-        assertThat(record("T0001", LedgerKind.SHIPPED, 41, "a"))
-                .isInstanceOfSatisfying(LedgerResult.Refused.class, refused -> {
-                    assertThat(refused.problem().key()).isEqualTo("ledger.too.few");
-                    assertThat(refused.problem().details()).containsEntry("count", "40");
-                });
-        assertThat(record("T0001", LedgerKind.SHIPPED, 40, "a"))
-                .as("a refused entry leaves its key free")
-                .isEqualTo(new LedgerResult.Applied(0));
-    }
-
-    @Test
-    void refusesUnknownLotsAndImpossibleNumbers() {
-        apply(lot("T0001", OCTOBER_GLORY, 40));
-        assertThat(List.of(
-                        record("T0404", LedgerKind.SHIPPED, 1, "a"),
-                        record("T0001", LedgerKind.SHIPPED, 0, "b"),
-                        record("T0001", LedgerKind.RECEIVED, -3, "c"),
-                        record("T0001", LedgerKind.COUNTED, -1, "d"),
-                        record("T0001", LedgerKind.MOVED, 0, "e"),
-                        record("T0001", LedgerKind.RECEIVED, Integer.MAX_VALUE, "f")))
-                .extracting(result -> ((LedgerResult.Refused) result).problem().key())
-                .containsExactly(
-                        "ledger.lot.unknown",
-                        "ledger.quantity",
-                        "ledger.quantity",
-                        "ledger.quantity",
-                        "ledger.quantity",
-                        "ledger.quantity");
-    }
-
-    @Test
-    void writesDownACountThatConfirmsWithoutCallingItAChange() {
-        CatalogRevision before = apply(lot("T0001", OCTOBER_GLORY, 40));
-        assertThat(record("T0001", LedgerKind.COUNTED, 40, "walk")).isEqualTo(new LedgerResult.Applied(40));
-        assertThat(catalog.view().revision()).isEqualTo(before);
-        assertThat(record("T0001", LedgerKind.COUNTED, 40, "walk")).isEqualTo(new LedgerResult.AlreadyApplied(40));
     }
 }

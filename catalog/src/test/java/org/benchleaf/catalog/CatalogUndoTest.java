@@ -22,8 +22,9 @@ import java.util.Optional;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
 import org.benchleaf.catalog.intake.PlantDraft;
+import org.benchleaf.catalog.ledger.LedgerEntry;
+import org.benchleaf.catalog.ledger.StockEvent;
 import org.benchleaf.catalog.model.Attributes;
-import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.shared.code.PlantKey;
@@ -32,18 +33,28 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class CatalogUndoTest {
     private static final BotanicalName ITEA = BotanicalName.ofSpecies("Itea", "virginica");
 
     @TempDir
     Path folder;
 
+    private final Engine engine;
+
+    CatalogUndoTest(Engine engine) {
+        this.engine = engine;
+    }
+
     private Catalog catalog;
 
     @BeforeEach
     void makeCatalog() {
-        catalog = Catalog.create(folder.resolve("catalog.db"));
+        catalog = engine.create(folder);
     }
 
     @AfterEach
@@ -102,7 +113,7 @@ class CatalogUndoTest {
         assertThat(undone.revision()).isEqualTo(new CatalogRevision(2));
         assertThat(catalog.names().byName(RED_MAPLE)).isEmpty();
         assertThat(catalog.names().hasLot("T1")).isFalse();
-        assertThat(catalog.ledger().record("T1", LedgerKind.SHIPPED, 1, "Ann", "", "k1"))
+        assertThat(catalog.ledger().record(LedgerEntry.of("T1", new StockEvent.Shipped(1), "Ann", "", "k1")))
                 .isInstanceOf(LedgerResult.Refused.class);
     }
 
@@ -194,7 +205,7 @@ class CatalogUndoTest {
     void refusesWhenALotOfTheImportWasShippedFromSince() {
         apply(maples().toArray(PlantDraft[]::new));
         stock(lot("T1", RED_MAPLE, 40));
-        catalog.ledger().record("T1", LedgerKind.SHIPPED, 5, "Ann", "order 7", "k1");
+        catalog.ledger().record(LedgerEntry.of("T1", new StockEvent.Shipped(5), "Ann", "order 7", "k1"));
         refused("undo.lot.counted");
     }
 
@@ -203,7 +214,7 @@ class CatalogUndoTest {
         apply(maples().toArray(PlantDraft[]::new));
         stock(lot("T1", RED_MAPLE, 40));
         stock(lot("T2", RED_MAPLE, 9));
-        catalog.ledger().record("T1", LedgerKind.SHIPPED, 5, "Ann", "order 7", "k1");
+        catalog.ledger().record(LedgerEntry.of("T1", new StockEvent.Shipped(5), "Ann", "order 7", "k1"));
         catalog.undo();
         assertThat(stockOf(RED_MAPLE).lots()).extracting(each -> each.count()).containsExactly(35);
     }

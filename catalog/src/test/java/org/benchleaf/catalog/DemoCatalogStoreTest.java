@@ -19,11 +19,21 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.demo.DemoCatalog;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /// The demo nursery's spreadsheets, read, planned and applied to a real file.
+@ParameterizedClass
+@EnumSource(Engine.class)
 class DemoCatalogStoreTest {
     @TempDir
     Path folder;
+
+    private final Engine engine;
+
+    DemoCatalogStoreTest(Engine engine) {
+        this.engine = engine;
+    }
 
     private static long importAll(Catalog catalog) throws IOException {
         long drafts = 0;
@@ -47,7 +57,7 @@ class DemoCatalogStoreTest {
 
     @Test
     void isKeptAsItStandsAndIsTheSameAfterASecondImport() throws IOException {
-        try (Catalog catalog = Catalog.create(folder.resolve("catalog.db"))) {
+        try (Catalog catalog = engine.create(folder)) {
             long drafts = importAll(catalog);
             CatalogRevision first = catalog.view().revision();
             List<PlantRecord> before = allPlants(catalog);
@@ -65,7 +75,7 @@ class DemoCatalogStoreTest {
 
     @Test
     void givesEveryCultivarOfAKnownTaxonWhatTheTaxonStates() throws IOException {
-        try (Catalog catalog = Catalog.create(folder.resolve("catalog.db"))) {
+        try (Catalog catalog = engine.create(folder)) {
             importAll(catalog);
             NameBook names = catalog.names();
             List<PlantRecord> cultivars = allPlants(catalog).stream()

@@ -1,32 +1,54 @@
 package org.benchleaf.catalog;
 
-import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.PlantDraft;
+import org.benchleaf.catalog.ledger.LedgerEntry;
+import org.benchleaf.catalog.ledger.StockEvent;
 import org.benchleaf.catalog.model.Attributes;
-import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// A program of its own that writes until it is killed: entries, each printed once it is acknowledged, and imports.
+/// A program of its own that writes until it is killed: entries on several threads, each printed once it is
+/// acknowledged, and imports.
 public final class LedgerWriter {
     static final int PLANTS_OF_AN_IMPORT = 40;
+    private static final int THREADS = 4;
 
     private LedgerWriter() {}
 
-    /// @param arguments the catalog's file, and a prefix for idempotency keys
-    public static void main(String... arguments) {
+    /// @param arguments where the catalog is, a prefix for keys, and a seed
+    public static void main(String... arguments) throws InterruptedException {
         String prefix = arguments[1];
-        try (Catalog catalog = Catalog.open(Path.of(arguments[0]))) {
-            for (int entry = 0; true; entry++) {
-                String key = prefix + "-" + entry;
-                LedgerResult result = catalog.ledger().record("T0001", LedgerKind.RECEIVED, 1, "child", "", key);
-                if (result instanceof LedgerResult.Applied) {
-                    System.out.println(key);
-                }
-                if (entry % 3 == 0) {
-                    catalog.apply(Drafts.plan(catalog, ImportPlan.Rank.OWN, plants(key), List.of()));
+        Random seeds = new Random(Long.parseLong(arguments[2]));
+        try (Catalog catalog = Catalog.open(Engine.location(arguments[0]), Clock.systemUTC())) {
+            List<Thread> writers = IntStream.range(0, THREADS)
+                    .mapToObj(number -> {
+                        Random random = new Random(seeds.nextLong());
+                        return Thread.ofPlatform().start(() -> write(catalog, prefix + "-" + number, random));
+                    })
+                    .toList();
+            AtomicInteger imports = new AtomicInteger();
+            while (writers.stream().allMatch(Thread::isAlive)) {
+                String key = prefix + "-" + imports.incrementAndGet();
+                catalog.apply(Drafts.plan(catalog, ImportPlan.Rank.OWN, plants(key), List.of()));
+            }
+        }
+    }
+
+    private static void write(Catalog catalog, String prefix, Random random) {
+        RandomEvents events = new RandomEvents(random);
+        for (int number = 0; true; number++) {
+            LedgerEntry entry = events.next(prefix + "-" + number);
+            if (catalog.ledger().record(entry) instanceof LedgerResult.Applied) {
+                events.applied(entry);
+                System.out.println(entry.key() + " " + entry.lot() + " "
+                        + entry.event().kind() + " " + entry.event().stated());
+                if (entry.event() instanceof StockEvent.Received) {
+                    System.out.flush();
                 }
             }
         }

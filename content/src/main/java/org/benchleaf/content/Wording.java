@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.HashMap;
@@ -41,7 +42,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// exception, never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
     private static final List<String> FILES =
-            List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules");
+            List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules", "stock");
 
     private final Locale language;
     private final LengthStyle lengths;
@@ -198,6 +199,11 @@ public final class Wording {
     /// `12 April 2027`.
     public String date(LocalDate day) {
         return DateTimeFormatter.ofPattern(text("date.pattern"), language).format(day);
+    }
+
+    /// `12 April 2027, 07:30`.
+    public String time(LocalDateTime moment) {
+        return DateTimeFormatter.ofPattern(text("time.pattern"), language).format(moment);
     }
 
     /// `week of 5 April 2027`.

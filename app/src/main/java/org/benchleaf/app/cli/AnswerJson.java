@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.benchleaf.app.Settings;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantStock;
@@ -48,9 +50,22 @@ public final class AnswerJson {
     /// @param wishes those of the sentence and others, in the order of the reasons
     public String text(
             String sentence, NeedReading reading, List<WeighedWish> wishes, NeedAnswer answer, YearWeek now) {
+        return text(sentence, reading, wishes, answer, now, Optional.empty());
+    }
+
+    /// @param wishes those of the sentence and others, in the order of the reasons
+    /// @param asOf the shop's time at which stock was looked up
+    public String text(
+            String sentence,
+            NeedReading reading,
+            List<WeighedWish> wishes,
+            NeedAnswer answer,
+            YearWeek now,
+            Optional<LocalDateTime> asOf) {
         ObjectNode root = mapper.createObjectNode();
         root.put("need", sentence);
         root.put("revision", answer.revision().number());
+        asOf.ifPresent(moment -> root.put("asOf", moment.toString()));
         ArrayNode asked = root.putArray("wishes");
         for (WeighedWish wish : wishes) {
             asked.addObject()

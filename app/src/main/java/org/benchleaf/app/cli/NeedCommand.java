@@ -2,6 +2,7 @@ package org.benchleaf.app.cli;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
@@ -67,7 +68,7 @@ final class NeedCommand implements Callable<Integer> {
             sheet.lines(sentence, asked.query().skip(), answer, week).forEach(console.out()::println);
         } else if (many.json()) {
             AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
-            console.out().println(writer.text(sentence, asked.reading(), asked.wishes(), answer, week));
+            console.out().println(writer.text(sentence, asked.reading(), asked.wishes(), answer, week, Optional.of(benchleaf.now())));
         } else {
             if (many.batch()) {
                 console.out().println("## " + sentence);
@@ -80,6 +81,8 @@ final class NeedCommand implements Callable<Integer> {
                             asked.query().skip(),
                             week,
                             console.out());
+            console.out().println();
+            console.out().println(new StockWords(benchleaf.wording(), clock.getZone()).asOf(benchleaf.now()));
         }
     }
 }

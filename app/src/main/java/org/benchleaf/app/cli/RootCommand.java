@@ -28,7 +28,7 @@ public final class RootCommand implements Runnable {
     public static CommandLine commandLine(Console console, Clock clock) {
         CommandLine command = new CommandLine(new RootCommand());
         command.addSubcommand(new DemoCommand(console, clock));
-        command.addSubcommand(new NewCommand(console));
+        command.addSubcommand(new NewCommand(console, clock));
         command.addSubcommand(new LoadCommand(console, clock));
         command.addSubcommand(new PreviewCommand(console, clock));
         command.addSubcommand(new UndoCommand(console, clock));
@@ -43,6 +43,7 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new NameCommand(console, clock));
         command.addSubcommand(new SizeCommand(console));
         command.addSubcommand(new RulesCommand(console, clock));
+        command.addSubcommand(StockCommand.commandLine(console, clock));
         command.addSubcommand(PrintCommand.commandLine(console, clock));
         command.addSubcommand(new ServeCommand(console, clock));
         command.setUsageHelpAutoWidth(true);

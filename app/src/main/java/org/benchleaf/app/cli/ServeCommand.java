@@ -6,6 +6,7 @@ import java.util.concurrent.CountDownLatch;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.web.Server;
+import org.benchleaf.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,6 +42,7 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         CountDownLatch stopped = new CountDownLatch(1);
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock);
+                Catalog.Following following = benchleaf.follow();
                 Server server = Server.start(benchleaf, host, port)) {
             console.out()
                     .println("Serving " + benchleaf.settings().shopName() + " at http://" + host + ":" + server.port()

@@ -2,7 +2,6 @@ package org.benchleaf.app.service;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +11,7 @@ import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.CommonName;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.catalog.model.ItemOutlook;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.LotRecord;
 import org.benchleaf.catalog.model.PlantRecord;
@@ -29,12 +29,12 @@ import org.benchleaf.render.page.Show;
 import org.benchleaf.render.page.SizeLook;
 import org.benchleaf.render.page.StockBlock;
 import org.benchleaf.render.page.YearLook;
-import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.plant.Caution;
+import org.benchleaf.shared.stock.Availability;
 import org.benchleaf.shared.stock.Condition;
 import org.benchleaf.shared.stock.LiftWeight;
 
@@ -196,23 +196,27 @@ public final class SheetAssembler {
         YearWeek now = YearWeek.of(asOf.toLocalDate());
         List<ItemLine> lines = new ArrayList<>();
         for (ItemRecord item : stock.items()) {
+            ItemOutlook outlook = stock.outlook(item.key(), now);
             lines.add(new ItemLine(
                     item.key(),
                     item.size(),
                     item.form(),
                     stock.availability(item.key(), now),
                     item.price(),
-                    lastSeen(stock, item.key())));
+                    outlook.seen().map(SheetAssembler::seen).orElse(List.of()),
+                    outlook.seen().map(ItemOutlook.LastSeen::day),
+                    outlook.free() == 0
+                            ? Optional.empty()
+                            : outlook.coming().stream().findFirst().map(SheetAssembler::next)));
         }
         return new StockBlock(asOf, lines);
     }
 
-    /// What the latest walk saw on the fullest lot of the item.
-    private static List<Condition> lastSeen(PlantStock stock, ItemKey item) {
-        return stock.lots().stream()
-                .filter(lot -> lot.item().equals(item))
-                .max(Comparator.comparingInt(LotRecord::count))
-                .map(lot -> lot.conditions().stream().sorted().toList())
-                .orElse(List.of());
+    private static List<Condition> seen(ItemOutlook.LastSeen look) {
+        return look.conditions().stream().sorted().toList();
+    }
+
+    private static Availability.From next(ItemOutlook.Coming crop) {
+        return new Availability.From(crop.week(), crop.more());
     }
 }

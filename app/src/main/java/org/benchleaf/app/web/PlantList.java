@@ -1,5 +1,6 @@
 package org.benchleaf.app.web;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.content.Wording;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.name.BotanicalName;
@@ -19,13 +21,16 @@ import org.benchleaf.shared.stock.Availability;
 /// The front page: every plant that can be had now, by name. Made anew when the catalog or the day has changed.
 final class PlantList {
     private final Benchleaf benchleaf;
-    private volatile Made made = new Made(new CatalogRevision(-1), new YearWeek(2000, 1), "");
+    private final Wording wording;
+    private volatile Made made = new Made(new CatalogRevision(-1), new YearWeek(2000, 1), Instant.EPOCH, 0, "");
 
-    PlantList(Benchleaf benchleaf) {
+    PlantList(Benchleaf benchleaf, Wording wording) {
         this.benchleaf = benchleaf;
+        this.wording = wording;
     }
 
-    private record Made(CatalogRevision revision, YearWeek week, String page) {}
+    /// @param asOf up to when holds that had ended were looked for
+    private record Made(CatalogRevision revision, YearWeek week, Instant asOf, int plants, String rows) {}
 
     private record Line(BotanicalName name, PlantKey key, String common, String sizes) {}
 
@@ -33,15 +38,19 @@ final class PlantList {
         Made last = made;
         YearWeek week = YearWeek.of(benchleaf.today());
         if (!last.revision().equals(benchleaf.catalog().revision())
-                || !last.week().equals(week)) {
+                || !last.week().equals(week)
+                || !benchleaf.catalog().freedSince(last.asOf()).plants().isEmpty()) {
             last = make(week);
             made = last;
         }
-        return last.page();
+        String shop = MessagePage.escaped(benchleaf.settings().shopName());
+        String asOf = MessagePage.escaped(wording.text("stock.as-of", Map.of("when", wording.time(benchleaf.now()))));
+        return HEAD.formatted(shop, last.plants(), asOf) + last.rows() + "</ul></body></html>\n";
     }
 
     private Made make(YearWeek week) {
         Map<PlantKey, String> sizes = new HashMap<>();
+        Instant asOf = benchleaf.catalog().now();
         CatalogRevision revision = benchleaf.catalog().forEachStock(stock -> {
             String free = sizes(stock, week);
             if (!free.isEmpty()) {
@@ -52,8 +61,7 @@ final class PlantList {
         benchleaf.catalog().forEachPlant(plant -> add(lines, plant, sizes));
         lines.sort((one, other) -> one.name().compareTo(other.name()));
         String rows = lines.stream().map(PlantList::row).collect(Collectors.joining());
-        String shop = MessagePage.escaped(benchleaf.settings().shopName());
-        return new Made(revision, week, HEAD.formatted(shop, lines.size()) + rows + "</ul></body></html>\n");
+        return new Made(revision, week, asOf, lines.size(), rows);
     }
 
     private void add(List<Line> lines, PlantRecord plant, Map<PlantKey, String> sizes) {
@@ -107,6 +115,6 @@ final class PlantList {
             a { color: inherit; text-decoration-color: var(--line); text-underline-offset: .2em; }
             small { grid-column: 1; color: var(--quiet); font-size: .85rem; } span { grid-row: 1; grid-column: 2; font: .85rem/1.6 system-ui, sans-serif; color: var(--quiet); }
             </style></head>
-            <body><h1>%1$s</h1><p>%2$d plants can be had now. <a href="/find">Find one for a place</a></p><ul>
+            <body><h1>%1$s</h1><p>%2$d plants can be had now. %3$s. <a href="/find">Find one for a place</a></p><ul>
             """;
 }

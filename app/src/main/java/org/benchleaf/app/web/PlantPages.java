@@ -28,7 +28,7 @@ final class PlantPages {
     PlantPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
         this.wording = benchleaf.wording();
-        this.list = new PlantList(benchleaf);
+        this.list = new PlantList(benchleaf, wording);
         this.pages = benchleaf.webPages();
         this.needs = new NeedPages(benchleaf);
     }

@@ -2,13 +2,13 @@ package org.benchleaf.catalog.model;
 
 import org.benchleaf.shared.Term;
 
-/// What happened to plants of a lot; says how the stated number changes the count.
+/// What happened to plants of a lot; says which numbers can be stated for it.
 public enum LedgerKind implements Term {
     /// So many were found, 0 or more: the count becomes the number stated.
     COUNTED("counted"),
     /// So many came in, 1 or more.
     RECEIVED("received"),
-    /// So many are set aside for a customer, 1 or more, and no longer free.
+    /// So many are set aside for a customer, 1 or more: still in the count, no longer free.
     HELD("held"),
     /// So many that were set aside are free again, 1 or more.
     RELEASED("released"),
@@ -16,8 +16,12 @@ public enum LedgerKind implements Term {
     SHIPPED("shipped"),
     /// So many died, were broken or stolen, 1 or more.
     LOST("lost"),
-    /// So many came from another lot, or with a minus sign went to one; not 0.
-    MOVED("moved");
+    /// So many went over to another lot, 1 or more; or the whole lot to another place, 0.
+    MOVED("moved"),
+    /// The week from which it can be taken is another one.
+    READY("ready"),
+    /// It was looked at, and looked so.
+    SEEN("seen");
 
     /// More plants than any lot holds; beyond it a number is a slip of the keyboard.
     public static final int MOST = 10_000_000;
@@ -36,21 +40,9 @@ public enum LedgerKind implements Term {
     /// Whether a number can be stated for this kind.
     public boolean accepts(int stated) {
         return switch (this) {
-            case COUNTED -> stated >= 0 && stated <= MOST;
-            case MOVED -> stated != 0 && Math.abs((long) stated) <= MOST;
+            case COUNTED, MOVED -> stated >= 0 && stated <= MOST;
+            case READY, SEEN -> stated == 0;
             case RECEIVED, HELD, RELEASED, SHIPPED, LOST -> stated >= 1 && stated <= MOST;
-        };
-    }
-
-    /// What an accepted number adds to the count; negative when it takes away.
-    ///
-    /// @param stated a number that [#accepts] takes
-    /// @param onHand the count before
-    public int change(int stated, int onHand) {
-        return switch (this) {
-            case COUNTED -> stated - onHand;
-            case RECEIVED, RELEASED, MOVED -> stated;
-            case HELD, SHIPPED, LOST -> -stated;
         };
     }
 }

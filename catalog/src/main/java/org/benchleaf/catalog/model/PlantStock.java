@@ -25,13 +25,16 @@ public record PlantStock(PlantKey plant, List<ItemRecord> items, List<LotRecord>
         return new PlantStock(plant, List.of(), List.of());
     }
 
-    /// How many of an item can be had in a week: the lots ready by then.
+    /// The lots of an item.
+    public List<LotRecord> lotsOf(ItemKey item) {
+        return lots.stream().filter(lot -> lot.item().equals(item)).toList();
+    }
+
+    /// How many of an item can be promised for a week: what is free of the lots ready by then.
     public int freeBy(ItemKey item, YearWeek week) {
         return lots.stream()
-                .filter(lot -> lot.item().equals(item))
-                .filter(lot ->
-                        lot.ready().map(ready -> ready.compareTo(week) <= 0).orElse(true))
-                .mapToInt(LotRecord::count)
+                .filter(lot -> lot.item().equals(item) && lot.isReadyBy(week))
+                .mapToInt(LotRecord::free)
                 .sum();
     }
 
@@ -42,10 +45,15 @@ public record PlantStock(PlantKey plant, List<ItemRecord> items, List<LotRecord>
             return new Availability.InStock(today);
         }
         Optional<YearWeek> first = lots.stream()
-                .filter(lot -> lot.item().equals(item) && lot.count() > 0)
+                .filter(lot -> lot.item().equals(item) && lot.free() > 0)
                 .flatMap(lot -> lot.ready().stream())
                 .min(Comparator.naturalOrder());
         return first.<Availability>map(week -> new Availability.From(week, freeBy(item, week)))
                 .orElseGet(Availability.SoldOut::new);
+    }
+
+    /// All that can be said of an item's stock: free now, week by week ahead, and how it looked when last seen.
+    public ItemOutlook outlook(ItemKey item, YearWeek now) {
+        return ItemOutlook.of(item, lotsOf(item), now);
     }
 }

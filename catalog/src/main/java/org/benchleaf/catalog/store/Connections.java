@@ -17,17 +17,29 @@ final class Connections implements AutoCloseable {
         Connection open() throws SQLException;
     }
 
+    /// Says whether a connection that was idle can still be used.
+    interface Health {
+        boolean isGood(Connection connection) throws SQLException;
+    }
+
+    private record Idle(Connection connection, long since) {}
+
+    /// A connection used so lately is not asked whether it lives.
+    private static final long FRESH_NANOS = 50_000_000L;
+
     /// How long a caller waits for another one to be done; longer than the database waits for another program.
     private static final int PATIENCE_SECONDS = 60;
 
     private final Opener opener;
+    private final Health health;
     private final int size;
     private final Semaphore free;
-    private final Deque<Connection> idle = new ArrayDeque<>();
+    private final Deque<Idle> idle = new ArrayDeque<>();
 
-    Connections(int size, Opener opener) {
+    Connections(int size, Opener opener, Health health) {
         this.size = size;
         this.opener = opener;
+        this.health = health;
         this.free = new Semaphore(size, true); // first come, first served: a writer among many must not starve
     }
 
@@ -41,15 +53,28 @@ final class Connections implements AutoCloseable {
             throw new CatalogUnusable(Problem.of("catalog.interrupted", ""), stopped);
         }
         try {
-            Connection waiting = takeIdle();
-            return waiting != null ? waiting : opener.open();
+            for (Idle waiting = takeIdle(); waiting != null; waiting = takeIdle()) {
+                if (System.nanoTime() - waiting.since() < FRESH_NANOS || isGood(waiting.connection())) {
+                    return waiting.connection();
+                }
+                close(waiting.connection());
+            }
+            return opener.open();
         } catch (SQLException | RuntimeException refused) {
             free.release();
             throw refused;
         }
     }
 
-    private @Nullable Connection takeIdle() {
+    private boolean isGood(Connection connection) {
+        try {
+            return health.isGood(connection);
+        } catch (SQLException broken) {
+            return false;
+        }
+    }
+
+    private @Nullable Idle takeIdle() {
         synchronized (idle) {
             return idle.pollFirst();
         }
@@ -58,19 +83,22 @@ final class Connections implements AutoCloseable {
     /// Takes a connection back whose transaction is over.
     void takeBack(Connection connection) {
         synchronized (idle) {
-            idle.addFirst(connection); // the one used last has the warmest cache
+            idle.addFirst(new Idle(connection, System.nanoTime())); // the one used last has the warmest cache
         }
         free.release();
     }
 
     /// Takes a connection back that nobody should have again; the next caller gets a new one.
     void discard(Connection connection) {
+        close(connection);
+        free.release();
+    }
+
+    private static void close(Connection connection) {
         try {
             connection.close();
         } catch (SQLException broken) {
             // it is of no use either way, and why it came here is what the caller hears of
-        } finally {
-            free.release();
         }
     }
 
@@ -79,8 +107,8 @@ final class Connections implements AutoCloseable {
     public void close() throws SQLException {
         free.acquireUninterruptibly(size);
         synchronized (idle) {
-            for (Connection connection : idle) {
-                connection.close();
+            for (Idle waiting : idle) {
+                waiting.connection().close();
             }
             idle.clear();
         }

@@ -15,6 +15,9 @@ final class Database implements AutoCloseable {
         T in(Session session) throws SQLException;
     }
 
+    /// Connections tried before a lost one is the caller's to hear of: every idle one, and a new one.
+    private static final int TRIES = READERS + 1;
+
     private final Dialect dialect;
     private final Connections readers;
     private final Connections writer;
@@ -23,8 +26,9 @@ final class Database implements AutoCloseable {
 
     Database(Dialect dialect) {
         this.dialect = dialect;
-        this.readers = new Connections(READERS, dialect::connectReader);
-        this.writer = new Connections(1, dialect::connectWriter); // one writer at a time, and in the order they came
+        this.readers = new Connections(READERS, dialect::connectReader, dialect::isAlive);
+        // one writer at a time, and in the order they came
+        this.writer = new Connections(1, dialect::connectWriter, dialect::isAlive);
     }
 
     Dialect dialect() {
@@ -67,12 +71,14 @@ final class Database implements AutoCloseable {
             throw new IllegalStateException("the catalog is closed");
         }
         return explained(() -> {
-            Connection connection = connections.lend();
+            Connection connection = begun(connections);
             boolean whole = false;
             try {
-                connection.setAutoCommit(false);
                 T result = work.in(new Session(connection));
                 if (keep) {
+                    if (connections == writer) {
+                        dialect.beforeCommit(connection);
+                    }
                     connection.commit();
                     connection.setAutoCommit(true);
                     whole = true;
@@ -88,6 +94,30 @@ final class Database implements AutoCloseable {
         });
     }
 
+    /// A connection whose transaction has begun. One that was lost while idle is replaced: nothing was done on it
+    /// yet.
+    private Connection begun(Connections connections) throws SQLException {
+        for (int attempt = 1; true; attempt++) {
+            Connection connection = connections.lend();
+            try {
+                connection.setAutoCommit(false);
+                if (connections == writer) {
+                    dialect.beginWriting(connection);
+                }
+                return connection;
+            } catch (SQLException refused) {
+                if (dialect.isLost(refused) || !takenBack(connection)) {
+                    connections.discard(connection);
+                } else {
+                    connections.takeBack(connection);
+                }
+                if (!dialect.isLost(refused) || attempt == TRIES) {
+                    throw refused;
+                }
+            }
+        }
+    }
+
     /// Undoes what was not committed.
     ///
     /// @return false when that failed too, as on a full disk, where the database has undone it already
@@ -99,6 +129,11 @@ final class Database implements AutoCloseable {
         } catch (SQLException broken) {
             return false;
         }
+    }
+
+    /// Something to wait for between two looks at the change feed.
+    ChangeHint hint() throws SQLException {
+        return dialect.connectHint();
     }
 
     /// Work that may fail in the database's words.

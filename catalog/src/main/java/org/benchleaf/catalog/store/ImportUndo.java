@@ -28,11 +28,11 @@ final class ImportUndo {
     private final PlantUndo plants;
     private final LotUndo lots;
 
-    private ImportUndo(Session session, Import undone, LedgerEntries entries) {
+    private ImportUndo(Session session, Import undone, LedgerEntries entries, Instant now) {
         this.session = session;
         this.undone = undone;
         this.plants = new PlantUndo(session, undone.revision());
-        this.lots = new LotUndo(session, entries, undone.id(), undone.lastEntry(), undone.file());
+        this.lots = new LotUndo(session, entries, undone.id(), undone.lastEntry(), undone.file(), now);
     }
 
     /// @throws ImportRefused `undo.none`, `undo.too-old`, or what stands on the import: `undo.plant.changed`,
@@ -49,7 +49,7 @@ final class ImportUndo {
                                 Instant.parse(row.getString(5))))
                 .orElseThrow(() -> new ImportRefused(Problem.of("undo.none", "")));
         try (LedgerEntries entries = new LedgerEntries(session, now)) {
-            return new ImportUndo(session, newest, entries).run(now);
+            return new ImportUndo(session, newest, entries, now).run(now);
         }
     }
 
@@ -86,7 +86,7 @@ final class ImportUndo {
         news.addAll(ChangeFeed.inheriting(session, touched));
         ChangeFeed.record(session, news, Change.Kind.PLANT, next);
         ChangeFeed.record(session, stocked, Change.Kind.STOCK, next);
-        State.advance(session, next, now);
+        State.advanceBook(session, next, now);
         session.execute("UPDATE import SET undone_at = ? WHERE id = ?", now.toString(), undone.id());
         session.execute("DELETE FROM import_change WHERE import = ?", undone.id());
         return new UndoneImport(

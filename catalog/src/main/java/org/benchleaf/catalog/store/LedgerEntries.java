@@ -2,13 +2,13 @@ package org.benchleaf.catalog.store;
 
 import java.sql.SQLException;
 import java.time.Instant;
-import org.benchleaf.catalog.model.LedgerKind;
 
 /// Appends entries to the ledger; the lot's count is changed beside it, in the same transaction.
 final class LedgerEntries implements AutoCloseable {
-    private static final String ENTRY = "INSERT INTO ledger"
-            + " (entry, lot, kind, quantity, stated, happened_at, who, why, idempotency_key)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    private static final String ENTRY =
+            "INSERT INTO ledger (entry, lot, kind, quantity, stated, held, hold, held_until,"
+                    + " other_lot, detail, happened_at, entered_at, who, why, idempotency_key)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
     private final Batch batch;
     private final Instant now;
@@ -20,11 +20,24 @@ final class LedgerEntries implements AutoCloseable {
         this.batch = new Batch(session, ENTRY);
     }
 
-    /// @param change what it adds to the count
-    /// @param stated the number as it was given
-    void add(String lot, LedgerKind kind, int change, int stated, String who, String why, String idempotencyKey)
-            throws SQLException {
-        batch.add(next++, lot, kind.term(), change, stated, now.toString(), who, why, idempotencyKey);
+    void add(LedgerRow row) throws SQLException {
+        LedgerRow.Said said = row.said();
+        batch.add(
+                next++,
+                said.lot(),
+                said.kind().term(),
+                row.change(),
+                said.stated(),
+                row.held(),
+                said.hold().orElse(null),
+                said.until().orElse(null),
+                said.otherLot().orElse(null),
+                said.detail(),
+                row.happenedAt().toString(),
+                now.toString(),
+                row.who(),
+                row.why(),
+                row.key().orElse(null));
     }
 
     @Override

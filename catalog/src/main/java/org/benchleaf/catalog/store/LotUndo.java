@@ -2,12 +2,12 @@ package org.benchleaf.catalog.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.catalog.ImportRefused;
-import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
@@ -27,17 +27,19 @@ final class LotUndo {
     private final long number;
     private final long lastEntry;
     private final String file;
+    private final Instant now;
     private int takenOut;
     private int restored;
 
     /// @param number of the import
     /// @param lastEntry the newest ledger entry after it
-    LotUndo(Session session, LedgerEntries entries, long number, long lastEntry, String file) {
+    LotUndo(Session session, LedgerEntries entries, long number, long lastEntry, String file, Instant now) {
         this.session = session;
         this.entries = entries;
         this.number = number;
         this.lastEntry = lastEntry;
         this.file = file;
+        this.now = now;
     }
 
     int takenOut() {
@@ -78,7 +80,8 @@ final class LotUndo {
         int count = number(found.get(COUNT));
         int earlier = change.before().map(before -> number(before.get(COUNT))).orElse(0);
         if (counted && earlier != count) {
-            entries.add(lot, LedgerKind.COUNTED, earlier - count, earlier, "undo", file, "undo:" + number + ":" + lot);
+            entries.add(
+                    LedgerRow.counted(lot, earlier - count, earlier, now, "undo", file, "undo:" + number + ":" + lot));
         }
         int onHand = counted ? earlier : count;
         if (change.before().isEmpty()) {

@@ -27,6 +27,7 @@ record Migrations(Dialect dialect, List<String> files) {
             "003_changes.sql",
             "020_sale_rules.sql",
             "010_undo.sql",
+            "030_ledger.sql",
             "021_source_preference.sql");
 
     private static final String VERSION_TABLE = "schema_version";
@@ -45,8 +46,8 @@ record Migrations(Dialect dialect, List<String> files) {
         run(session, 0, now);
     }
 
-    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other
-    /// migrations than ours.
+    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other migrations than
+    /// ours.
     void update(Session session, String file, Instant now) throws SQLException {
         if (!hasTable(session, VERSION_TABLE)) {
             throw new CatalogUnusable(Problem.of("catalog.foreign", file));
@@ -90,8 +91,9 @@ record Migrations(Dialect dialect, List<String> files) {
     }
 
     private static boolean hasTable(Session session, String pattern) throws SQLException {
+        String schema = session.connection().getSchema(); // none in SQLite
         try (ResultSet tables =
-                session.connection().getMetaData().getTables(null, null, pattern, new String[] {"TABLE"})) {
+                session.connection().getMetaData().getTables(null, schema, pattern, new String[] {"TABLE"})) {
             return tables.next();
         }
     }

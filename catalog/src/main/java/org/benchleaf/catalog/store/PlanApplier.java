@@ -4,7 +4,9 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView.Change;
 import org.benchleaf.catalog.ImportRefused;
@@ -16,6 +18,9 @@ import org.benchleaf.shared.Problem;
 /// Applies a whole plan inside one transaction, piece by piece: plants, then stock, then the news of
 /// both, then how to take it back. Of a long plan one piece is in memory at a time.
 final class PlanApplier {
+    private static final String LOTS = "SELECT lot, moved FROM lot WHERE lot IN (<keys>)";
+    private static final int MOST_TOLD = 5;
+
     private PlanApplier() {}
 
     /// What was written.
@@ -54,11 +59,7 @@ final class PlanApplier {
     static Written write(Session session, ImportPlan plan, Instant now, ChangeLog log, LongConsumer progress)
             throws SQLException {
         CatalogRevision found = State.revision(session);
-        if (!found.equals(plan.base())) {
-            throw new ImportRefused(Problem.of("import.stale", plan.file())
-                    .with("base", Long.toString(plan.base().number()))
-                    .with("now", Long.toString(found.number())));
-        }
+        refuseStale(session, plan, found);
         CatalogRevision next = new CatalogRevision(found.number() + 1);
         PlantNaming naming = PlantNaming.of(session, plan, log);
         List<String> formerNames = List.copyOf(naming.formerNames().values());
@@ -84,7 +85,32 @@ final class PlanApplier {
         }
         ChangeFeed.record(session, plantNews, Change.Kind.PLANT, next);
         ChangeFeed.record(session, stockNews, Change.Kind.STOCK, next);
-        State.advance(session, next, now);
+        State.advanceBook(session, next, now);
         return new Written(next, plants.touched(), lots);
+    }
+
+    /// Stock moves all day: a plan stands while names, facts and its own lots are as it was made against.
+    private static void refuseStale(Session session, ImportPlan plan, CatalogRevision found) throws SQLException {
+        CatalogRevision base = plan.base();
+        if (base.compareTo(State.bookRevision(session)) < 0 || base.compareTo(found) > 0) {
+            throw new ImportRefused(Problem.of("import.stale", plan.file())
+                    .with("base", Long.toString(base.number()))
+                    .with("now", Long.toString(found.number())));
+        }
+        Set<String> moved = new TreeSet<>();
+        for (List<LotDraft> piece : Pieces.of(plan.lots())) {
+            List<String> lots = piece.stream().map(LotDraft::lot).distinct().toList();
+            Rows.forEach(session, LOTS, lots, row -> {
+                if (row.getLong(2) > base.number()) {
+                    moved.add(row.getString(1));
+                }
+            });
+        }
+        if (!moved.isEmpty()) {
+            String some = moved.stream().limit(MOST_TOLD).collect(Collectors.joining(", "));
+            throw new ImportRefused(Problem.of("import.stale.lots", plan.file())
+                    .with("lots", moved.size() > MOST_TOLD ? some + ", ..." : some)
+                    .with("count", Integer.toString(moved.size())));
+        }
     }
 }

@@ -62,7 +62,7 @@ record Session(Connection connection) {
     static void bind(PreparedStatement statement, @Nullable Object... values) throws SQLException {
         for (int place = 0; place < values.length; place++) {
             switch (values[place]) {
-                case null -> statement.setNull(place + 1, Types.VARCHAR);
+                case null -> statement.setNull(place + 1, Types.NULL);
                 case Integer number -> statement.setInt(place + 1, number);
                 case Long number -> statement.setLong(place + 1, number);
                 case Object text -> statement.setString(place + 1, text.toString());

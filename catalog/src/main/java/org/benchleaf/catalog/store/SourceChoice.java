@@ -52,7 +52,7 @@ final class SourceChoice {
         CatalogRevision next = new CatalogRevision(found.number() + 1);
         changed.addAll(ChangeFeed.inheriting(session, changed));
         ChangeFeed.record(session, changed, Change.Kind.PLANT, next);
-        State.advance(session, next, now);
+        State.advanceBook(session, next, now);
         return next;
     }
 

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import org.benchleaf.catalog.CatalogLocation;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.catalog.CatalogView;
@@ -33,8 +35,9 @@ public final class SqlCatalogStore implements AutoCloseable {
     private SqlCatalogStore(Database database, Clock clock) {
         this.database = database;
         this.clock = clock;
-        this.view = new SqlCatalogView(database);
-        this.ledger = new SqlStockLedger(database, clock);
+        StockReader stock = new StockReader(clock);
+        this.view = new SqlCatalogView(database, stock, clock);
+        this.ledger = new SqlStockLedger(database, clock, stock);
     }
 
     /// Makes a new catalog; folders above it are made too.
@@ -45,7 +48,7 @@ public final class SqlCatalogStore implements AutoCloseable {
         if (Files.exists(file)) {
             refuseForeign(file);
         }
-        return start(new SqliteDialect(file, true, SqliteDialect.PATIENCE), file, clock, true);
+        return start(new SqliteDialect(file, true, SqliteDialect.PATIENCE), clock, true);
     }
 
     /// Opens a catalog and brings an older one up to this program's schema.
@@ -57,7 +60,29 @@ public final class SqlCatalogStore implements AutoCloseable {
             throw new CatalogUnusable(Problem.of("catalog.missing", file.toString()));
         }
         refuseForeign(file);
-        return start(new SqliteDialect(file, false, SqliteDialect.PATIENCE), file, clock, false);
+        return start(new SqliteDialect(file, false, SqliteDialect.PATIENCE), clock, false);
+    }
+
+    /// Makes a new catalog.
+    ///
+    /// @throws CatalogUnusable when there is one already, the schema holds other tables, or the server refuses
+    public static SqlCatalogStore create(CatalogLocation location, Clock clock) {
+        return switch (location) {
+            case CatalogLocation.InFile(Path file) -> create(file, clock);
+            case CatalogLocation.OnServer server ->
+                start(new PostgresDialect(server, PostgresDialect.PATIENCE), clock, true);
+        };
+    }
+
+    /// Opens a catalog and brings an older one up to this program's schema.
+    ///
+    /// @throws CatalogUnusable as for a file; or when the server cannot be reached or refuses
+    public static SqlCatalogStore open(CatalogLocation location, Clock clock) {
+        return switch (location) {
+            case CatalogLocation.InFile(Path file) -> open(file, clock);
+            case CatalogLocation.OnServer server ->
+                start(new PostgresDialect(server, PostgresDialect.PATIENCE), clock, false);
+        };
     }
 
     private static void makeFolder(Path file) {
@@ -90,15 +115,15 @@ public final class SqlCatalogStore implements AutoCloseable {
         }
     }
 
-    private static SqlCatalogStore start(Dialect dialect, Path file, Clock clock, boolean fresh) {
+    private static SqlCatalogStore start(Dialect dialect, Clock clock, boolean fresh) {
         Database database = new Database(dialect);
         try {
             Migrations migrations = new Migrations(dialect, Migrations.ALL);
             database.write(session -> {
                 if (fresh) {
-                    migrations.create(session, file.toString(), clock.instant());
+                    migrations.create(session, dialect.shown(), clock.instant());
                 } else {
-                    migrations.update(session, file.toString(), clock.instant());
+                    migrations.update(session, dialect.shown(), clock.instant());
                     // changes no row, but a file that cannot be written is found out now and not at the first import
                     session.execute("UPDATE catalog_state SET revision = 0 WHERE id = 0");
                 }
@@ -155,6 +180,11 @@ public final class SqlCatalogStore implements AutoCloseable {
     /// Loads a list of sale rules in place of the earlier one of its name.
     public CatalogRevision load(RuleList list) {
         return database.write(session -> RuleShelf.load(session, list, clock.instant()));
+    }
+
+    /// Calls whenever the catalog has another state, whoever made it.
+    public ChangeWatch follow(Consumer<CatalogRevision> follower) {
+        return ChangeWatch.start(database, follower);
     }
 
     public List<Problem> check() {

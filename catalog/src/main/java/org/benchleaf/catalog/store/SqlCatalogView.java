@@ -1,6 +1,7 @@
 package org.benchleaf.catalog.store;
 
 import java.sql.SQLException;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -30,10 +31,13 @@ final class SqlCatalogView implements CatalogView {
     private final Database database;
     private final RuleShelf rules = new RuleShelf();
     private final PlantReader plants;
-    private final StockReader stock = new StockReader();
+    private final StockReader stock;
+    private final Clock clock;
 
-    SqlCatalogView(Database database) {
+    SqlCatalogView(Database database, StockReader stock, Clock clock) {
         this.database = database;
+        this.clock = clock;
+        this.stock = stock;
         this.plants = new PlantReader(database.dialect(), rules);
     }
 
@@ -99,6 +103,16 @@ final class SqlCatalogView implements CatalogView {
                 last = keys.getLast().text();
             }
         });
+    }
+
+    @Override
+    public Instant now() {
+        return clock.instant();
+    }
+
+    @Override
+    public Freed freedSince(Instant moment) {
+        return database.read(session -> stock.freedSince(session, moment));
     }
 
     @Override

@@ -17,8 +17,8 @@ import org.sqlite.SQLiteOpenMode;
 
 /// A catalog in one file of SQLite.
 ///
-/// The write-ahead log lets readers go on while one writes. `synchronous=FULL` makes a commit wait for the disk: with
-/// NORMAL a power cut takes back commits that were already acknowledged.
+/// The write-ahead log lets readers go on while one writes. `synchronous=FULL` makes a commit wait for the disk:
+/// with NORMAL a power cut takes back commits that were already acknowledged.
 ///
 /// @param file the database
 /// @param create whether it may be made
@@ -33,6 +33,11 @@ record SqliteDialect(Path file, boolean create, Duration patience) implements Di
     private static final int LOG_BYTES = 64 * 1024 * 1024;
 
     @Override
+    public String shown() {
+        return file.toString();
+    }
+
+    @Override
     public Connection connectReader() throws SQLException {
         return prepared(config(READER_CACHE_KIB).createConnection(url()), "PRAGMA query_only = ON");
     }
@@ -43,6 +48,37 @@ record SqliteDialect(Path file, boolean create, Duration patience) implements Di
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         return prepared(config.createConnection(url()), "PRAGMA journal_size_limit = " + LOG_BYTES);
+    }
+
+    /// Its transactions begin by taking the right to write: see the transaction mode above.
+    @Override
+    public void beginWriting(Connection connection) {}
+
+    /// Other programs look at the file.
+    @Override
+    public void beforeCommit(Connection connection) {}
+
+    @Override
+    public boolean isAlive(Connection connection) {
+        return true;
+    }
+
+    @Override
+    public boolean isLost(SQLException refusal) {
+        return false;
+    }
+
+    @Override
+    public ChangeHint connectHint() {
+        return new ChangeHint() {
+            @Override
+            public void await(Duration longest) throws InterruptedException {
+                Thread.sleep(longest);
+            }
+
+            @Override
+            public void close() {}
+        };
     }
 
     private SQLiteConfig config(int cacheKib) {

@@ -19,6 +19,20 @@ final class State {
                 row -> Instant.parse(row.getString(1)));
     }
 
+    /// The state that the last import or its undo made: names and facts are as they were then.
+    static CatalogRevision bookRevision(Session session) throws SQLException {
+        return new CatalogRevision(session.number("SELECT book_revision FROM catalog_state"));
+    }
+
+    /// Makes the next state, with other names or facts or lots than a plan knows of.
+    static void advanceBook(Session session, CatalogRevision to, Instant now) throws SQLException {
+        session.execute(
+                "UPDATE catalog_state SET revision = ?, book_revision = ?, changed_at = ?",
+                to.number(),
+                to.number(),
+                now.toString());
+    }
+
     /// Makes the next state; the caller holds the only right to write.
     static void advance(Session session, CatalogRevision to, Instant now) throws SQLException {
         session.execute("UPDATE catalog_state SET revision = ?, changed_at = ?", to.number(), now.toString());

@@ -14,7 +14,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.LotDraft;
-import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Term;
 import org.benchleaf.shared.code.PlantKey;
@@ -277,14 +276,14 @@ final class StockWriter {
                 int count = entry.getValue().onHand();
                 Optional<Integer> counted = Optional.ofNullable(before.get(lot)).map(Lot::onHand);
                 if (counted.isEmpty() || counted.get() != count) {
-                    entries.add(
+                    entries.add(LedgerRow.counted(
                             lot,
-                            LedgerKind.COUNTED,
                             count - counted.orElse(0),
                             count,
+                            now,
                             "import",
                             file,
-                            "import:" + revision + ":" + lot);
+                            "import:" + revision + ":" + lot));
                 }
             }
         }

@@ -18,6 +18,7 @@ import java.util.List;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.Drafts;
+import org.benchleaf.catalog.Engine;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
@@ -36,19 +37,28 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class CatalogExportTest {
     @TempDir
     Path folder;
+
+    private final Engine engine;
+
+    CatalogExportTest(Engine engine) {
+        this.engine = engine;
+    }
 
     private Catalog catalog;
 
     @BeforeEach
     void makeCatalog() {
-        catalog = Catalog.create(folder.resolve("catalog.db"));
+        catalog = engine.create(folder);
         List<PlantDraft> plants = new ArrayList<>(maples());
         plants.add(alsoKnownAs(
                 plant(

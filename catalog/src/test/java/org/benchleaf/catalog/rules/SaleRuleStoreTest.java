@@ -11,6 +11,7 @@ import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView.Change;
 import org.benchleaf.catalog.Drafts;
+import org.benchleaf.catalog.Engine;
 import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.model.Attributes;
@@ -23,7 +24,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class SaleRuleStoreTest {
     private static final BotanicalName PLANT = BotanicalName.ofSpecies("Reynoutria", "japonica");
     private static final BotanicalName CULTIVAR = PLANT.withCultivar("Crimson Beauty");
@@ -32,11 +37,17 @@ class SaleRuleStoreTest {
     @TempDir
     Path folder;
 
+    private final Engine engine;
+
+    SaleRuleStoreTest(Engine engine) {
+        this.engine = engine;
+    }
+
     private Catalog catalog;
 
     @BeforeEach
     void makeCatalog() {
-        catalog = Catalog.create(folder.resolve("catalog.db"));
+        catalog = engine.create(folder);
         catalog.apply(Drafts.plan(
                 catalog,
                 ImportPlan.Rank.OWN,
@@ -110,7 +121,7 @@ class SaleRuleStoreTest {
     void listsSurviveClosing() {
         catalog.load(rows(RULE.formatted("2024-01-01", "2026-01-01")));
         catalog.close();
-        catalog = Catalog.open(folder.resolve("catalog.db"));
+        catalog = engine.open(folder);
 
         assertThat(answer(PLANT, "2026-01-01")).isEqualTo(Answer.BARRED);
         assertThat(catalog.check()).isEmpty();

@@ -5,7 +5,6 @@ import static org.benchleaf.catalog.Drafts.OCTOBER_GLORY;
 import static org.benchleaf.catalog.Drafts.RED_MAPLE;
 
 import java.nio.file.Path;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
@@ -16,6 +15,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.Drafts;
+import org.benchleaf.catalog.Engine;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
 import org.benchleaf.catalog.intake.PlantDraft;
@@ -27,7 +27,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class SqlCatalogViewTest {
     private static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
     /// More than a page of plants, and more than one query's keys.
@@ -36,11 +40,17 @@ class SqlCatalogViewTest {
     @TempDir
     Path folder;
 
+    private final Engine engine;
+
+    SqlCatalogViewTest(Engine engine) {
+        this.engine = engine;
+    }
+
     private SqlCatalogStore store;
 
     @BeforeEach
     void makeStore() {
-        store = SqlCatalogStore.create(folder.resolve("catalog.db"), Clock.fixed(NOON, ZoneOffset.UTC));
+        store = SqlCatalogStore.create(engine.location(folder), Clock.fixed(NOON, ZoneOffset.UTC));
     }
 
     @AfterEach
@@ -135,10 +145,7 @@ class SqlCatalogViewTest {
     @Test
     void keepsThePageOfARetiredPlantButHandsItOverNoMore() throws SQLException {
         apply(Drafts.maples(), List.of());
-        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("catalog.db"));
-                var statement = connection.createStatement()) {
-            statement.execute("UPDATE plant SET retired = 1 WHERE name = 'Acer rubrum'");
-        }
+        engine.sql(folder, "UPDATE plant SET retired = 1 WHERE name = 'Acer rubrum'");
         List<BotanicalName> names = new ArrayList<>();
         store.view().forEachPlant(plant -> names.add(plant.name()));
         assertThat(names).containsExactly(OCTOBER_GLORY);

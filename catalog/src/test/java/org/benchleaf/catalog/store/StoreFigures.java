@@ -16,10 +16,11 @@ import org.benchleaf.catalog.Drafts;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
 import org.benchleaf.catalog.intake.PlantDraft;
+import org.benchleaf.catalog.ledger.LedgerEntry;
+import org.benchleaf.catalog.ledger.StockEvent;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
-import org.benchleaf.catalog.model.LedgerKind;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
@@ -137,7 +138,8 @@ public final class StoreFigures {
         percentiles(
                 "ledger entry, acknowledged",
                 () -> store.ledger()
-                        .record(lot, LedgerKind.RECEIVED, 1, "figures", "", "key-" + entry.incrementAndGet()));
+                        .record(LedgerEntry.of(
+                                lot, new StockEvent.Received(1), "figures", "", "key-" + entry.incrementAndGet())));
     }
 
     private static List<PlantKey> some(List<PlantKey> keys, Random random) {

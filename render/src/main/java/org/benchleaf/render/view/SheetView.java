@@ -84,7 +84,7 @@ public record SheetView(
     /// One item.
     ///
     /// @param here whether any can be had today
-    public record StockRow(String size, String ready, String seen, String price, boolean here) {}
+    public record StockRow(String size, String ready, String seen, String later, String price, boolean here) {}
 
     /// One relative: how it is related, its name, and its path on the web (empty when it has none).
     public record RelativeLine(String kinship, TextLine name, String path) {}

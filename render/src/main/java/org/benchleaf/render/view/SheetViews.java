@@ -158,11 +158,24 @@ final class SheetViews {
                 stock.items().stream().anyMatch(item -> !item.seen().isEmpty()));
     }
 
+    private String seen(ItemLine item) {
+        String what = words.terms(item.seen());
+        return item.seenOn()
+                .filter(day -> !what.isEmpty())
+                .map(day -> words.text("stock.seen-on", Map.of("what", what, "day", words.date(day))))
+                .orElse(what);
+    }
+
     private SheetView.StockRow row(ItemLine item) {
         return new SheetView.StockRow(
                 words.listedSize(item.size(), item.form()),
                 words.availability(item.availability()),
-                words.terms(item.seen()),
+                seen(item),
+                item.next()
+                        .map(next -> words.text(
+                                "stock.more",
+                                Map.of("count", words.count(next.count()), "week", words.week(next.week()))))
+                        .orElse(""),
                 item.price().map(words::money).orElse(""),
                 item.availability() instanceof Availability.InStock);
     }

@@ -8,6 +8,7 @@ import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Fragrance;
 import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.plant.Wildlife;
 import org.benchleaf.shared.site.DamageRating;
 import org.benchleaf.shared.site.Moisture;
@@ -37,6 +38,8 @@ final class HowWell {
             case Wish.OfForm(var forms) -> clearly(forms, facts);
             case Wish.Feeds(var wildlife) ->
                 feeds(wildlife, facts.value(Attributes.WILDLIFE).orElse(Set.of()));
+            case Wish.ServesAs(var use) ->
+                serves(use, facts.value(Attributes.USES).orElse(Set.of()));
             case Wish.Shows shows -> Showing.hundredths(shows, facts);
             default -> 0;
         };
@@ -58,6 +61,19 @@ final class HowWell {
         boolean otherToo = Stream.of(LifeForm.TREE, LifeForm.SHRUB)
                 .anyMatch(form -> known.contains(form) && !forms.contains(form));
         return otherToo ? 0 : BEST;
+    }
+
+    /// What makes a screen and a hedge is dense to the ground; a groundcover that holds slopes roots well; a shade
+    /// tree
+    /// that stands streets bears most places.
+    private static int serves(Use use, Set<Use> known) {
+        return switch (use) {
+            case SCREEN -> known.contains(Use.HEDGE) ? BEST : 0;
+            case HEDGE -> known.contains(Use.SCREEN) ? BEST : 0;
+            case GROUNDCOVER -> known.contains(Use.SLOPE) ? BEST : 0;
+            case SHADE_TREE -> known.contains(Use.STREET) ? BEST : 0;
+            default -> 0;
+        };
     }
 
     /// Nectar goes well with pollen and food for caterpillars, food for birds with cover and nesting places.

@@ -3,6 +3,7 @@ package org.benchleaf.search.index;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,11 +33,14 @@ public final class PlantIndex implements AutoCloseable {
     private volatile Snapshot current;
     private final AtomicBoolean looking = new AtomicBoolean();
     private volatile long lookedAt = System.nanoTime();
+    /// Holds that ended by then are counted as free; a moment before the stock was read.
+    private Instant stockAsOf;
 
     private PlantIndex(IndexFolder folder, CatalogView catalog) throws IOException {
         this.catalog = catalog;
         this.builder = new IndexBuilder(catalog);
         this.opener = new IndexOpener(folder, catalog, dictionaries, slots);
+        this.stockAsOf = catalog.now();
         IndexOpener.Opened opened = opener.open();
         this.files = opened.files();
         this.current = opened.snapshot();
@@ -64,11 +68,13 @@ public final class PlantIndex implements AutoCloseable {
     public synchronized CatalogRevision catchUp() {
         CatalogRevision newest = catalog.revision();
         Snapshot old = current;
-        if (newest.equals(old.revision())) {
+        CatalogView.Freed freed = catalog.freedSince(stockAsOf);
+        if (newest.equals(old.revision()) && freed.plants().isEmpty()) {
+            stockAsOf = freed.asOf();
             return newest;
         }
         Set<PlantKey> plants = new LinkedHashSet<>();
-        Set<PlantKey> all = new LinkedHashSet<>();
+        Set<PlantKey> all = new LinkedHashSet<>(freed.plants());
         for (CatalogView.Change change : catalog.changesSince(old.revision())) {
             all.add(change.plant());
             if (change.kind() == CatalogView.Change.Kind.PLANT) {
@@ -77,6 +83,7 @@ public final class PlantIndex implements AutoCloseable {
         }
         try {
             publish(plants.isEmpty() ? old : withPlants(old, plants, newest), all, newest);
+            stockAsOf = freed.asOf();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

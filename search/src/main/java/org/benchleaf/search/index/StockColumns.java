@@ -223,7 +223,7 @@ final class StockColumns {
                 for (LotRecord lot : stock.lots()) {
                     if (lot.item().equals(item.key())) {
                         int ready = lot.ready().map(StockColumns::week).orElse(0);
-                        into.put(end++, number, size, ready, lot.count(), price, currency);
+                        into.put(end++, number, size, ready, lot.free(), price, currency);
                     }
                 }
                 if (end == first) {
