@@ -72,6 +72,7 @@ public final class Benchleaf implements AutoCloseable {
         this.clock = clock;
         this.catalog = Catalog.open(workspace.catalog(settings), clock);
         this.content = ContentPack.withShopFolder(workspace.contentFolder());
+        catalog.prefer(settings.choices().sources());
     }
 
     /// Opens an existing workspace.
@@ -112,11 +113,16 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public Wording wording() {
-        return Wording.open(content, settings.language(), settings.lengths());
+        return Wording.open(
+                content,
+                settings.language(),
+                settings.lengths(),
+                settings.choices().containers());
     }
 
     public PrintStyle style() {
-        return new PrintStyle(settings.language(), settings.lengths());
+        return new PrintStyle(
+                settings.language(), settings.lengths(), settings.choices().containers());
     }
 
     /// The index, opened at the first call and caught up with the catalog.
@@ -254,7 +260,10 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public ImportService imports() {
-        return new ImportService(catalog, new MapShelf(workspace.mapsFolder()));
+        return new ImportService(
+                catalog,
+                new MapShelf(workspace.mapsFolder()),
+                settings.choices().containers());
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.

@@ -28,6 +28,7 @@ import org.benchleaf.shared.rule.Destination;
 /// @param place where the shop ships from, for sale rules; a county may be given
 /// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace.
 ///     Holds no password: that is never written down
+/// @param choices what it calls container classes, and whom it believes
 public record Settings(
         String shopName,
         String shopLine,
@@ -35,7 +36,8 @@ public record Settings(
         Locale language,
         LengthStyle lengths,
         Optional<Destination> place,
-        Optional<String> database) {
+        Optional<String> database,
+        Choices choices) {
     public static final String FILE = "settings.properties";
     /// Environment variables that hold what must not lie in a file.
     public static final String DATABASE_USER = "BENCHLEAF_DATABASE_USER";
@@ -43,8 +45,8 @@ public record Settings(
     public static final String DATABASE_PASSWORD = "BENCHLEAF_DATABASE_PASSWORD";
 
     private static final Pattern PASSWORD = Pattern.compile("[?&](?:password|sslpassword)=|//[^/@]*:[^/@]*@");
-    private static final Set<String> KEYS =
-            new TreeSet<>(Set.of("shop.name", "shop.line", "base", "language", "lengths", "place", "database"));
+    private static final Set<String> KEYS = new TreeSet<>(Set.of(
+            "shop.name", "shop.line", "base", "language", "lengths", "place", "database", "containers", "sources"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
@@ -60,6 +62,18 @@ public record Settings(
             LengthStyle lengths,
             Optional<Destination> place) {
         this(shopName, shopLine, base, language, lengths, place, Optional.empty());
+    }
+
+    /// Settings of a shop that has no choices of its own.
+    public Settings(
+            String shopName,
+            String shopLine,
+            URI base,
+            Locale language,
+            LengthStyle lengths,
+            Optional<Destination> place,
+            Optional<String> database) {
+        this(shopName, shopLine, base, language, lengths, place, database, Choices.USUAL);
     }
 
     /// Reads a workspace's settings.
@@ -91,7 +105,22 @@ public record Settings(
                                 .with("read", units)
                                 .with("accepted", "imperial, metric, both"))),
                 place(properties, file),
-                database(properties.getProperty("database", "")));
+                database(properties.getProperty("database", "")),
+                choices(properties, file));
+    }
+
+    private static Choices choices(Properties properties, Path file) {
+        String containers = properties.getProperty("containers", "");
+        String sources = properties.getProperty("sources", "");
+        return new Choices(
+                Choices.containers(containers)
+                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "containers")
+                                .with("read", containers)
+                                .with("accepted", "number, gallon"))),
+                Choices.sources(sources)
+                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "sources")
+                                .with("read", sources)
+                                .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))));
     }
 
     /// Reads the address of a database server.
@@ -144,7 +173,7 @@ public record Settings(
 
     /// The same settings with codes that lead elsewhere.
     public Settings withBase(URI other) {
-        return new Settings(shopName, shopLine, other, language, lengths, place, database);
+        return new Settings(shopName, shopLine, other, language, lengths, place, database, choices);
     }
 
     /// The text of the file that reads back as these settings.
@@ -164,6 +193,10 @@ public record Settings(
                 # a PostgreSQL server that holds the catalog: jdbc:postgresql://host/database; empty for the file
                 # benchleaf.db. User and password come from BENCHLEAF_DATABASE_USER and BENCHLEAF_DATABASE_PASSWORD
                 database = %s
+                # number or gallon: whether a container of class #3 is called #3 or 3 gal here; a class is no gallon
+                containers = %s
+                # whom to believe when sources disagree, after the shop's own word: shop, "USDA PLANTS", Rutgers
+                sources = %s
                 """.formatted(
                         shopName,
                         shopLine,
@@ -171,6 +204,8 @@ public record Settings(
                         language.toLanguageTag(),
                         lengths.name().toLowerCase(Locale.ROOT),
                         place.map(Destination::toString).orElse(""),
-                        database.orElse(""));
+                        database.orElse(""),
+                        choices.containers().name().toLowerCase(Locale.ROOT),
+                        choices.sourcesText());
     }
 }

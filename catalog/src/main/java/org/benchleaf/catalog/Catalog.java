@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.rules.RuleList;
@@ -30,7 +31,8 @@ public final class Catalog implements AutoCloseable {
 
     /// Opens a catalog; an older one is brought up to this program's schema.
     ///
-    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or locked
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or
+    ///     locked
     public static Catalog open(Path databaseFile) {
         return new Catalog(SqlCatalogStore.open(databaseFile, Clock.systemUTC()));
     }
@@ -68,7 +70,14 @@ public final class Catalog implements AutoCloseable {
     ///     of it have (`import.stale.lots`), or a row contradicts it: `plant.name.taken`, `lot.plant.unknown`,
     ///     `lot.other.plant`, `item.numbers.used.up`; nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
-        return store.apply(plan);
+        return store.apply(plan, written -> {});
+    }
+
+    /// The same, telling how far it is.
+    ///
+    /// @param progress hears now and then how many rows are written
+    public CatalogRevision apply(ImportPlan plan, LongConsumer progress) {
+        return store.apply(plan, progress);
     }
 
     /// What applying a plan would change, found by applying it and taking it back; nothing is changed.
@@ -76,16 +85,34 @@ public final class Catalog implements AutoCloseable {
     /// @param most how many changed rows are told; the sums count all
     /// @throws ImportRefused as [#apply]
     public ImportDiff rehearse(ImportPlan plan, int most) {
-        return store.rehearse(plan, most);
+        return store.rehearse(plan, most, written -> {});
     }
 
-    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as they were.
-    /// The state counts on, and counts of lots are put back by entries of the ledger, which only grows.
+    /// The same, telling how far it is.
     ///
-    /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands on it;
-    ///     nothing is changed then
+    /// @param progress hears now and then how many rows are tried
+    public ImportDiff rehearse(ImportPlan plan, int most, LongConsumer progress) {
+        return store.rehearse(plan, most, progress);
+    }
+
+    /// Takes the newest import back that changed anything: facts, names, plants, items and lots are as
+    /// they were. The state counts on, and counts of lots are put back by entries of the ledger, which
+    /// only grows.
+    ///
+    /// @throws ImportRefused when there is none (`undo.none`, `undo.too-old`), or something later stands
+    ///     on it; nothing is changed then
     public UndoneImport undo() {
         return store.undo();
+    }
+
+    /// Takes over whom the shop believes when sources disagree: of what they state the shop's own word is
+    /// shown, then that of the source named first here, then the newest. Facts are chosen anew when this
+    /// is another list than before.
+    ///
+    /// @param sources names of sources, or the words with which they begin, the best first
+    /// @return the state it made; the state it found when no fact shown is another
+    public CatalogRevision prefer(List<String> sources) {
+        return store.prefer(sources);
     }
 
     /// Loads a list of sale rules in place of the earlier one of the same name; the earlier one is kept.

@@ -32,23 +32,25 @@ import org.benchleaf.shared.rule.SaleVerdict;
 import org.benchleaf.shared.rule.Shipment;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.stock.Availability;
+import org.benchleaf.shared.stock.ContainerNaming;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 
 /// Values put into the words of one language.
 ///
 /// Words lie in `wording/*_LANGUAGE.properties`, UTF-8; `{name}` stands for a value. A missing word is an
-/// exception,
-/// never a key on paper. It is immutable and may be shared between threads.
+/// exception, never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
     private static final List<String> FILES =
             List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules", "stock", "substitutes", "lists");
 
     private final Locale language;
     private final LengthStyle lengths;
+    private final ContainerNaming containers;
     private final Map<String, String> words;
 
-    private Wording(Locale language, LengthStyle lengths, Map<String, String> words) {
+    private Wording(Locale language, LengthStyle lengths, ContainerNaming containers, Map<String, String> words) {
+        this.containers = containers;
         this.language = language;
         this.lengths = lengths;
         this.words = Map.copyOf(words);
@@ -58,6 +60,14 @@ public final class Wording {
     /// @param lengths units of lengths
     /// @throws MissingContent when the pack lacks the language
     public static Wording open(ContentPack content, Locale language, LengthStyle lengths) {
+        return open(content, language, lengths, ContainerNaming.NUMBER);
+    }
+
+    /// @param language a language of the pack; only its language code counts
+    /// @param lengths units of lengths
+    /// @param containers what the shop calls container classes
+    /// @throws MissingContent when the pack lacks the language
+    public static Wording open(ContentPack content, Locale language, LengthStyle lengths, ContainerNaming containers) {
         Map<String, String> words = new HashMap<>();
         for (String file : FILES) {
             String key = "wording/" + file + "_" + language.getLanguage() + ".properties";
@@ -69,7 +79,7 @@ public final class Wording {
             }
             read.stringPropertyNames().forEach(name -> words.put(name, read.getProperty(name)));
         }
-        return new Wording(language, lengths, words);
+        return new Wording(language, lengths, containers, words);
     }
 
     public Locale language() {
@@ -201,9 +211,9 @@ public final class Wording {
         return text("week", Map.of("monday", date(week.monday())));
     }
 
-    /// The size as the trade writes it, with a dash for a span: `5–6 ft B&B`.
+    /// The size as the shop writes it, with a dash for a span: `5–6 ft B&B`.
     public String size(StockSize size) {
-        return size.toString().replaceAll("(?<=\\d)-(?=\\d)", "–");
+        return containers.text(size).replaceAll("(?<=\\d)-(?=\\d)", "–");
     }
 
     /// `120 now`, `60 from the week of 5 April 2027`, `sold out`.
@@ -243,6 +253,14 @@ public final class Wording {
         return form == ItemForm.REGULAR
                 ? size(size)
                 : text("size.form", Map.of("size", size(size), "form", term(form)));
+    }
+
+    /// A size in a list of stock, which says where a caliper is taken: `2.5 in cal B&B, caliper at 6 in`.
+    public String listedSize(StockSize size, ItemForm form) {
+        String plain = size(size, form);
+        return size instanceof StockSize.Caliper caliper
+                ? text("size.caliper", Map.of("size", plain, "inches", Integer.toString(caliper.measuredAtInches())))
+                : plain;
     }
 
     /// `1,200`.

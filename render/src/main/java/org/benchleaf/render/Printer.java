@@ -19,9 +19,10 @@ import org.benchleaf.render.view.CardViews;
 
 /// The front door of paper: page models in, one PDF out.
 ///
-/// Same input, same bytes. Fonts are embedded; every character is checked before its page is written. Pages are taken
-/// one at a time, so a run of thousands needs little more memory than one; when a page is refused, what was written
-/// before it is no whole PDF and is to be thrown away. A printer may be shared between threads.
+/// Same input, same bytes. Fonts are embedded; every character is checked before its page is written.
+/// Pages are taken one at a time, so a run of thousands needs little more memory than one; when a page is
+/// refused, what was written before it is no whole PDF and is to be thrown away. A printer may be shared
+/// between threads.
 public final class Printer {
     private final ContentPack content;
     private final SheetTemplates templates;
@@ -96,7 +97,7 @@ public final class Printer {
     }
 
     private int print(PrintStyle style, String title, OutputStream out, Pages pages) {
-        Wording words = Wording.open(content, style.language(), style.lengths());
+        Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
         FontShelf shelf = shelves.borrow();
         try {
             return new PdfPrinter(content, shelf)

@@ -51,6 +51,11 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--darwin-core", description = "add columns of Darwin Core terms for the names")
     private boolean darwinCore;
 
+    @Option(
+            names = "--every-source",
+            description = "plants: write facts that are not shown and synonyms of other sources too, a row a source")
+    private boolean everySource;
+
     @Option(names = "--json", description = "answer in JSON")
     private boolean json;
 
@@ -65,7 +70,7 @@ final class ExportCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock);
                 OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
             int count = switch (subject) {
-                case PLANTS -> CatalogExport.plants(benchleaf.catalog(), format, darwinCore, out);
+                case PLANTS -> CatalogExport.plants(benchleaf.catalog(), format, darwinCore, everySource, out);
                 case STOCK -> CatalogExport.stock(benchleaf.catalog(), format, out);
             };
             console.out()

@@ -70,14 +70,15 @@ final class LoadCommand implements Callable<Integer> {
 
     private int load(Benchleaf benchleaf, Path file) {
         ImportService imports = benchleaf.imports();
-        ImportPlan plan =
-                imports.plan(file, maps.map(), maps.sheet(), new Progress(console.err(), benchleaf.wording())::rows);
+        ImportPlan plan;
+        try (Progress progress = new Progress(console.err(), benchleaf.wording())) {
+            plan = imports.plan(file, maps.map(), maps.sheet(), progress);
+        }
         boolean blocked = plan.plants().size() + plan.lots().size() < plan.rows() && !leaveOut;
         if (json) {
-            Optional<Long> revision = dryRun || blocked
-                    ? Optional.empty()
-                    : Optional.of(imports.apply(plan).number());
-            console.out().println(ImportJson.loaded(plan, revision, benchleaf.wording()));
+            Optional<Long> revision =
+                    dryRun || blocked ? Optional.empty() : Optional.of(apply(imports, plan, benchleaf));
+            ImportJson.loaded(plan, revision, benchleaf.wording(), console.out());
             return plan.findings().isEmpty() && !blocked ? ErrorReport.DONE : ErrorReport.FINDINGS;
         }
         new FindingText(benchleaf.wording()).write(plan, most, console.out());
@@ -86,10 +87,16 @@ final class LoadCommand implements Callable<Integer> {
         } else if (blocked) {
             console.out().println(benchleaf.wording().text("load.blocked"));
         } else {
-            long revision = imports.apply(plan).number();
+            long revision = apply(imports, plan, benchleaf);
             console.out()
                     .println(benchleaf.wording().text("load.applied", Map.of("revision", Long.toString(revision))));
         }
         return plan.findings().isEmpty() && !blocked ? ErrorReport.DONE : ErrorReport.FINDINGS;
+    }
+
+    private long apply(ImportService imports, ImportPlan plan, Benchleaf benchleaf) {
+        try (Progress progress = new Progress(console.err(), benchleaf.wording())) {
+            return imports.apply(plan, progress).number();
+        }
     }
 }

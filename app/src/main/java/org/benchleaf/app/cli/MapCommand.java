@@ -43,6 +43,9 @@ final class MapCommand implements Callable<Integer> {
     @Option(names = "--replace", description = "replace a saved map of this name")
     private boolean replace;
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     MapCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -54,19 +57,29 @@ final class MapCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             ImportService imports = benchleaf.imports();
             if (file.isEmpty()) {
-                imports.maps().names().forEach(out::println);
+                if (json) {
+                    out.println(MapJson.names(imports.maps().names()));
+                } else {
+                    imports.maps().names().forEach(out::println);
+                }
                 return ErrorReport.DONE;
             }
             ColumnMap map = maps.map().isPresent()
                     ? imports.maps().named(maps.map().get())
                     : imports.propose(file.get(), maps.sheet(), name.orElse("proposed"));
-            for (String heading : imports.headings(file.get(), maps.sheet())) {
+            List<String> headings = imports.headings(file.get(), maps.sheet());
+            Optional<Path> saved = name.map(each -> imports.maps().save(map, each, replace));
+            if (json) {
+                out.println(MapJson.map(map, headings, saved));
+                return ErrorReport.DONE;
+            }
+            for (String heading : headings) {
                 out.printf("  %-30s %s%n", heading, meaning(map, heading, benchleaf));
             }
-            if (name.isPresent()) {
-                Path saved = imports.maps().save(map, name.get(), replace);
-                out.println(
-                        benchleaf.wording().text("map.saved", Map.of("file", saved.toString(), "name", name.get())));
+            if (saved.isPresent() && name.isPresent()) {
+                out.println(benchleaf
+                        .wording()
+                        .text("map.saved", Map.of("file", saved.get().toString(), "name", name.get())));
             }
         }
         return ErrorReport.DONE;

@@ -8,10 +8,12 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.service.SizeAdvice;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.CommonName;
 import org.benchleaf.catalog.model.Fact;
+import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.catalog.model.Synonym;
@@ -60,7 +62,10 @@ final class PlantCommand implements Callable<Integer> {
                 out,
                 "common names",
                 plant.commonNames().stream().map(CommonName::text).collect(Collectors.joining("; ")));
-        line(out, "synonyms", plant.synonyms().stream().map(Synonym::text).collect(Collectors.joining("; ")));
+        line(
+                out,
+                "synonyms",
+                plant.synonyms().stream().map(Synonym::text).distinct().collect(Collectors.joining("; ")));
         for (Attribute<?> attribute : Attributes.all()) {
             plant.facts().fact(attribute).ifPresent(fact -> line(out, attribute.id(), described(fact, wording)));
             plant.otherFacts().stream()
@@ -70,6 +75,11 @@ final class PlantCommand implements Callable<Integer> {
         }
         line(out, "stock", new AnswerText(wording).stock(stock, YearWeek.of(benchleaf.today())));
         line(out, "", wording.text("stock.as-of", Map.of("when", wording.time(benchleaf.now()))));
+        SizeAdvice advice = new SizeAdvice(wording);
+        stock.items().stream().map(ItemRecord::size).distinct().forEach(size -> {
+            List<String> said = advice.of(size, SizeAdvice.kind(plant.facts()));
+            line(out, wording.size(size), String.join("; ", said));
+        });
     }
 
     private static String described(Fact<?> fact, Wording wording) {

@@ -67,13 +67,16 @@ final class PreviewCommand implements Callable<Integer> {
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             ImportService imports = benchleaf.imports();
-            ImportPlan plan = imports.plan(
-                    file, maps.map(), maps.sheet(), new Progress(console.err(), benchleaf.wording())::rows);
             int told = Math.max(html.isPresent() ? MOST_ON_PAGE : 0, most);
-            ImportDiff diff = imports.rehearse(plan, told);
+            ImportPlan plan;
+            ImportDiff diff;
+            try (Progress progress = new Progress(console.err(), benchleaf.wording())) {
+                plan = imports.plan(file, maps.map(), maps.sheet(), progress);
+                diff = imports.rehearse(plan, told, progress);
+            }
             DiffReport report = new DiffReport(benchleaf.wording());
             if (json) {
-                console.out().println(ImportJson.preview(plan, diff, benchleaf.wording()));
+                ImportJson.preview(plan, diff, benchleaf.wording(), console.out());
             } else {
                 write(plan, diff, report, benchleaf);
             }

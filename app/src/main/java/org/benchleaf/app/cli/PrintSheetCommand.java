@@ -37,6 +37,9 @@ final class PrintSheetCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private Path file;
 
+    @Option(names = "--sources", description = "print what other sources state beside the facts shown")
+    private boolean sources;
+
     PrintSheetCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -45,7 +48,7 @@ final class PrintSheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            int pages = benchleaf.printing().plantSheets(plants.in(benchleaf), format, file);
+            int pages = benchleaf.printing().plantSheets(plants.in(benchleaf), format, sources, file);
             console.out().println(file + ": " + pages + (pages == 1 ? " page" : " pages"));
         }
         return ErrorReport.DONE;

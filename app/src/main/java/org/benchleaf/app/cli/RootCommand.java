@@ -41,6 +41,7 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new ZonesCommand(console, clock));
         command.addSubcommand(new PlantCommand(console, clock));
         command.addSubcommand(new NameCommand(console, clock));
+        command.addSubcommand(new SizeCommand(console));
         command.addSubcommand(new RulesCommand(console, clock));
         command.addSubcommand(StockCommand.commandLine(console, clock));
         command.addSubcommand(new SubstitutesCommand(console, clock));

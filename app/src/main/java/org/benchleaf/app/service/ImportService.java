@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.LongConsumer;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.ImportDiff;
@@ -18,6 +17,7 @@ import org.benchleaf.catalog.intake.MapProposal;
 import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
 import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.stock.ContainerNaming;
 
 /// Loads spreadsheets: chooses the column map, plans, shows what would change, applies, and takes back.
 public final class ImportService {
@@ -27,22 +27,32 @@ public final class ImportService {
 
     private final Catalog catalog;
     private final MapShelf maps;
+    private final ContainerNaming containers;
 
+    /// Gallons are no sizes.
     public ImportService(Catalog catalog, MapShelf maps) {
+        this(catalog, maps, ContainerNaming.NUMBER);
+    }
+
+    /// @param containers what the shop calls container classes
+    public ImportService(Catalog catalog, MapShelf maps, ContainerNaming containers) {
         this.catalog = catalog;
         this.maps = maps;
+        this.containers = containers;
     }
 
     /// Works out what loading a file would do.
     ///
-    /// @param map the name of a saved map or of one that comes with the program, or the path of a file; without it
-    ///     the catalog's own format is used when the headings are its own, else a map is proposed
+    /// @param map the name of a saved map or of one that comes with the program, or the path of a file;
+    ///     without it the catalog's own format is used when the headings are its own, else a map is
+    ///     proposed
     /// @param sheet of a workbook; without it the first
-    /// @param progress hears how many rows are read
-    public ImportPlan plan(Path file, Optional<String> map, Optional<String> sheet, LongConsumer progress) {
+    /// @param progress hears how far it is
+    public ImportPlan plan(Path file, Optional<String> map, Optional<String> sheet, LoadProgress progress) {
         ColumnMap columns = map.isPresent() ? maps.named(map.get()) : fitting(file, sheet);
         try (Sheet rows = SheetReader.open(file, sheet)) {
-            return ImportPlanner.plan(rows, columns, catalog.names(), progress);
+            return ImportPlanner.plan(
+                    rows, columns, catalog.names(), containers, count -> progress.read(count, rows.share()));
         }
     }
 
@@ -70,13 +80,22 @@ public final class ImportService {
     }
 
     /// What applying a plan would change; nothing is changed.
-    public ImportDiff rehearse(ImportPlan plan, int most) {
-        return catalog.rehearse(plan, most);
+    public ImportDiff rehearse(ImportPlan plan, int most, LoadProgress progress) {
+        return catalog.rehearse(plan, most, written -> progress.written(written, size(plan)));
+    }
+
+    private static long size(ImportPlan plan) {
+        return plan.plants().size() + (long) plan.lots().size();
     }
 
     /// Applies a plan as a whole or not at all.
     public CatalogRevision apply(ImportPlan plan) {
         return catalog.apply(plan);
+    }
+
+    /// The same, telling how far it is.
+    public CatalogRevision apply(ImportPlan plan, LoadProgress progress) {
+        return catalog.apply(plan, written -> progress.written(written, size(plan)));
     }
 
     /// Takes the newest import back.

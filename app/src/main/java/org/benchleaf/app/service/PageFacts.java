@@ -82,10 +82,11 @@ final class PageFacts {
 
     private PageFacts() {}
 
-    static List<PageFact> of(Facts facts) {
+    /// @param others what sources state that are not chosen, for a page that was asked for them
+    static List<PageFact> of(Facts facts, List<Fact<?>> others) {
         List<PageFact> page = new ArrayList<>();
         for (Shown<?> shown : SHOWN) {
-            shown.from(facts).ifPresent(page::add);
+            shown.from(facts, others).ifPresent(page::add);
         }
         return List.copyOf(page);
     }
@@ -100,12 +101,25 @@ final class PageFacts {
     private record Shown<T>(Attribute<T> attribute, Function<T, FactValue> change) {
         private static final Map<String, FactKind> KINDS = kinds();
 
-        Optional<PageFact> from(Facts facts) {
-            return facts.fact(attribute).map(this::page);
+        Optional<PageFact> from(Facts facts, List<Fact<?>> others) {
+            return facts.fact(attribute).map(fact -> page(fact, others));
         }
 
-        private PageFact page(Fact<T> fact) {
-            return new PageFact(kind(), change.apply(fact.value()), Optional.of(fact.source()), fact.inherited());
+        private PageFact page(Fact<T> fact, List<Fact<?>> others) {
+            return new PageFact(
+                    kind(),
+                    change.apply(fact.value()),
+                    Optional.of(fact.source()),
+                    fact.inherited(),
+                    others.stream()
+                            .filter(other -> other.attribute().equals(attribute))
+                            .map(this::other)
+                            .toList());
+        }
+
+        @SuppressWarnings("unchecked") // of the same attribute
+        private PageFact.OtherValue other(Fact<?> other) {
+            return new PageFact.OtherValue(change.apply((T) other.value()), other.source());
         }
 
         private FactKind kind() {

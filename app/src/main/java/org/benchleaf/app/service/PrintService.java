@@ -34,8 +34,8 @@ import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.stock.StockSize;
 
-/// Prints documents of chosen plants to files. A file appears whole or not at all: it is written beside its place and
-/// moved there when it is done.
+/// Prints documents of chosen plants to files. A file appears whole or not at all: it is written beside
+/// its place and moved there when it is done.
 public final class PrintService {
     private final CatalogView catalog;
     private final SheetAssembler sheets;
@@ -63,10 +63,18 @@ public final class PrintService {
     ///
     /// @return pages written
     public int plantSheets(List<PlantRecord> plants, SheetFormat format, Path file) {
+        return plantSheets(plants, format, false, file);
+    }
+
+    /// The same.
+    ///
+    /// @param everySource whether what other sources state stands beside the facts shown
+    /// @return pages written
+    public int plantSheets(List<PlantRecord> plants, SheetFormat format, boolean everySource, Path file) {
         LocalDateTime now = LocalDateTime.now(clock).withSecond(0).withNano(0);
         Map<PlantKey, PlantStock> stock = stockOf(plants);
         List<PlantSheet> pages = plants.stream()
-                .map(plant -> sheets.sheet(plant, stockOf(stock, plant), now))
+                .map(plant -> sheets.sheet(plant, stockOf(stock, plant), now, everySource))
                 .toList();
         return write(file, out -> printer.plantSheets(pages, format, style, out));
     }

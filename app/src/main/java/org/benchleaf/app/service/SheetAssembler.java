@@ -38,9 +38,8 @@ import org.benchleaf.shared.stock.Availability;
 import org.benchleaf.shared.stock.Condition;
 import org.benchleaf.shared.stock.LiftWeight;
 
-/// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and moment give
-/// the
-/// same page.
+/// From a plant and its stock to exactly what a page prints. Pure: the same plant, stock, settings and
+/// moment give the same page.
 public final class SheetAssembler {
     private final Settings settings;
     private final CatalogView catalog;
@@ -58,12 +57,19 @@ public final class SheetAssembler {
 
     /// The product sheet, with the stock of that moment.
     public PlantSheet sheet(PlantRecord plant, PlantStock stock, LocalDateTime asOf) {
+        return sheet(plant, stock, asOf, false);
+    }
+
+    /// The same.
+    ///
+    /// @param everySource whether what other sources state stands beside the facts shown
+    public PlantSheet sheet(PlantRecord plant, PlantStock stock, LocalDateTime asOf, boolean everySource) {
         Facts facts = plant.facts();
         return new PlantSheet(
                 title(plant),
                 facts.value(Attributes.SELLING_NOTE),
                 facts.value(Attributes.DESCRIPTION),
-                PageFacts.of(facts),
+                PageFacts.of(facts, everySource ? plant.otherFacts() : List.of()),
                 year(facts),
                 size(facts),
                 cautions(facts, stock),

@@ -22,9 +22,8 @@ import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.rule.Shipment;
 
-/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page promises
-/// only
-/// what is there now.
+/// The live page of a plant. Facts and stock are read from the catalog, never from the index: a page
+/// promises only what is there now.
 final class PlantPages {
     private final Benchleaf benchleaf;
     private final Wording wording;
@@ -58,7 +57,7 @@ final class PlantPages {
                 .catalog()
                 .stock(List.of(plant.get().key()))
                 .getOrDefault(plant.get().key(), PlantStock.none(plant.get().key()));
-        var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now());
+        var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now(), true);
         send(context, pages.plantPage(sheet, links(plant.get(), stock), benchleaf.style()));
     }
 

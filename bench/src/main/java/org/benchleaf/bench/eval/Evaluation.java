@@ -15,6 +15,7 @@ import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.LoadProgress;
 import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
@@ -70,7 +71,8 @@ public final class Evaluation {
             }
         }
         if (taxa.isPresent()) {
-            ImportPlan plan = imports.plan(taxa.get(), Optional.of("landscape-taxa"), Optional.empty(), rows -> {});
+            ImportPlan plan =
+                    imports.plan(taxa.get(), Optional.of("landscape-taxa"), Optional.empty(), LoadProgress.UNHEARD);
             imports.apply(plan);
         }
     }

@@ -51,6 +51,7 @@ public final class Audit {
         weights.put(Attributes.NATIVE_STATES, 1);
         weights.put(Attributes.USES, 1);
         weights.put(Attributes.FAMILY, 1);
+        weights.put(Attributes.PHOTOGRAPHS, 1);
         return weights;
     }
 

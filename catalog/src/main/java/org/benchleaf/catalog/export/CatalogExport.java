@@ -11,8 +11,8 @@ import org.benchleaf.catalog.CatalogView;
 
 /// Writes plants or stock in the catalog's own format: loaded again, the file changes nothing.
 ///
-/// Of facts that several sources state the chosen one is written; what a cultivar takes from its taxon is left
-/// empty.
+/// Of facts that several sources state the chosen one is written, or with every source a row of each
+/// other one before it; what a cultivar takes from its taxon is left empty.
 public final class CatalogExport {
     private CatalogExport() {}
 
@@ -28,16 +28,30 @@ public final class CatalogExport {
     /// @return how many
     /// @throws IOException when nothing can be written there
     public static int plants(CatalogView view, Format format, boolean darwinCore, OutputStream out) throws IOException {
+        return plants(view, format, darwinCore, false, out);
+    }
+
+    /// The same.
+    ///
+    /// @param everySource whether facts that are not chosen are written too, a row for each source before
+    ///     the chosen
+    /// @return how many rows
+    /// @throws IOException when nothing can be written there
+    public static int plants(CatalogView view, Format format, boolean darwinCore, boolean everySource, OutputStream out)
+            throws IOException {
         try (TableWriter table = table(format, "Plants", out)) {
             List<String> headings = new ArrayList<>(PlantTable.headings());
             headings.addAll(darwinCore ? DarwinCore.TERMS : List.of());
             table.row(headings);
             int[] count = new int[1];
             view.forEachPlant(plant -> {
-                List<String> cells = new ArrayList<>(PlantTable.cells(plant));
-                cells.addAll(darwinCore ? DarwinCore.cells(plant) : List.of());
-                write(table, cells);
-                count[0]++;
+                for (List<String> own :
+                        everySource ? PlantTable.everySource(plant) : List.of(PlantTable.cells(plant))) {
+                    List<String> cells = new ArrayList<>(own);
+                    cells.addAll(darwinCore ? DarwinCore.cells(plant) : List.of());
+                    write(table, cells);
+                    count[0]++;
+                }
             });
             return count[0];
         } catch (UncheckedIOException unwritable) {

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.benchleaf.catalog.intake.Column;
 import org.benchleaf.catalog.intake.ColumnMaps;
@@ -22,6 +24,44 @@ final class PlantTable {
         return ColumnMaps.ownPlants().columns().stream()
                 .map(column -> column.headings().get(0))
                 .toList();
+    }
+
+    /// A row for each source that states what is not shown, then the row of what is shown: of two rows of one
+    /// plant the later one counts when they are loaded.
+    static List<List<String>> everySource(PlantRecord plant) {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> shown = cells(plant);
+        String usual = shown.get(headings().indexOf("source"));
+        Set<String> sources = new TreeSet<>();
+        plant.otherFacts().forEach(fact -> sources.add(fact.source().text()));
+        plant.synonyms().forEach(synonym -> sources.add(synonym.source().text()));
+        for (String source : sources) {
+            List<Fact<?>> stated = plant.otherFacts().stream()
+                    .filter(fact -> fact.source().text().equals(source))
+                    .toList();
+            String synonyms = source.equals(usual) ? "" : synonyms(plant, source);
+            if (!stated.isEmpty() || !synonyms.isEmpty()) {
+                rows.add(row(plant, stated, source, synonyms));
+            }
+        }
+        rows.add(shown);
+        return rows;
+    }
+
+    private static List<String> row(PlantRecord plant, List<Fact<?>> stated, String source, String synonyms) {
+        List<String> cells = new ArrayList<>();
+        for (Column column : ColumnMaps.ownPlants().columns()) {
+            cells.add(
+                    switch (column.field()) {
+                        case "key" -> plant.key().text();
+                        case "name" -> plant.name().toString();
+                        case "common_names", "fact_sources" -> "";
+                        case "synonyms" -> synonyms;
+                        case "source" -> source;
+                        default -> fact(stated, column.field());
+                    });
+        }
+        return cells;
     }
 
     static List<String> cells(PlantRecord plant) {

@@ -11,7 +11,8 @@ import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.plant.Foliage;
 
-/// Compares new facts with what another source already states of the plant. Both are kept; a person should know.
+/// Compares new facts with what another source already states of the plant. Both are kept; a person
+/// should know.
 final class Conflicts {
     private Conflicts() {}
 
@@ -21,6 +22,9 @@ final class Conflicts {
                 .filter(fact -> !fact.inherited())
                 .toList();
         for (Fact<?> fact : facts) {
+            if (stated.contains(fact)) {
+                continue; // nothing new
+            }
             stated.stream()
                     .filter(other -> other.attribute().equals(fact.attribute())
                             && !other.source().equals(fact.source())

@@ -46,7 +46,19 @@ final class FactCells {
     }
 
     private static Problem damage(Problem problem) {
-        return SpreadsheetDamage.explained(problem, problem.details().getOrDefault("read", ""));
+        String read = problem.details().getOrDefault("read", "");
+        Problem whole = SpreadsheetDamage.explained(problem, read);
+        if (!whole.equals(problem)) {
+            return whole;
+        }
+        // of cells that belong together one may be damaged
+        for (String cell : read.split("; ")) {
+            Problem explained = SpreadsheetDamage.explained(problem, cell);
+            if (!explained.equals(problem)) {
+                return explained;
+            }
+        }
+        return problem;
     }
 
     /// One region nobody knows does not cost the others.
@@ -55,7 +67,7 @@ final class FactCells {
         for (String piece : text.split("[\\s,;|]+")) {
             Reading<Region> region = Region.read(piece);
             region.toOptional().ifPresent(each -> known.add(each.code()));
-            region.refusal().ifPresent(problem -> notes.cellLeftOut(column.heading(), problem));
+            region.refusal().ifPresent(problem -> notes.cellLeftOut(column.heading(), damage(problem)));
         }
         return String.join(" ", known);
     }

@@ -1,16 +1,14 @@
 package org.benchleaf.catalog.intake;
 
-import java.util.ArrayList;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.stock.ContainerNaming;
 
-/// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that is applied;
-/// every
-/// row is in the plan or has a finding that says why not.
+/// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that
+/// is applied; every row is in the plan or has a finding that says why not.
 public final class ImportPlanner {
     private ImportPlanner() {}
 
@@ -19,20 +17,23 @@ public final class ImportPlanner {
     /// @param book what the catalog holds now
     /// @throws SheetException when the file turns out to be broken on the way
     public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book) {
-        return plan(sheet, map, book, count -> {});
+        return plan(sheet, map, book, ContainerNaming.NUMBER, count -> {});
     }
 
     /// The same, telling how many rows are read.
     ///
+    /// @param containers what the shop calls container classes: whether `3 gal` is a size
     /// @param progress is called after each row with their number
-    public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book, LongConsumer progress) {
+    public static ImportPlan plan(
+            Sheet sheet, ColumnMap map, NameBook book, ContainerNaming containers, LongConsumer progress) {
         MappedHeadings headings = new MappedHeadings(sheet.file(), sheet.headings(), map);
-        List<Finding> findings = new ArrayList<>(sheet.findings());
+        SpooledList.Builder<Finding> findings = new SpooledList.Builder<>(new FindingFormat());
+        findings.addAll(sheet.findings());
         findings.addAll(headings.findings());
-        List<PlantDraft> plants = new ArrayList<>();
-        List<LotDraft> lots = new ArrayList<>();
+        SpooledList.Builder<PlantDraft> plants = new SpooledList.Builder<>(new PlantFormat());
+        SpooledList.Builder<LotDraft> lots = new SpooledList.Builder<>(new LotFormat());
         PlantRows plantRows = new PlantRows(map, headings, book);
-        StockRows stockRows = new StockRows(headings, book);
+        StockRows stockRows = new StockRows(headings, book, containers);
         RowFilter filter = new RowFilter();
         boolean toldNameless = false;
         long count = 0;
@@ -65,6 +66,7 @@ public final class ImportPlanner {
             }
             findings.addAll(notes.findings());
         }
-        return new ImportPlan(sheet.file(), book.revision(), map.rank(), count, plants, lots, findings);
+        return new ImportPlan(
+                sheet.file(), book.revision(), map.rank(), count, plants.list(), lots.list(), findings.list());
     }
 }

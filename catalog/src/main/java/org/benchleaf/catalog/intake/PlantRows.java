@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.model.Attribute;
@@ -27,8 +28,8 @@ final class PlantRows {
     private final MappedHeadings headings;
     private final NameBook book;
     private final NameCells names;
-    private final Map<String, Long> rowByName = new HashMap<>();
-    private final Map<PlantKey, Long> rowByKey = new HashMap<>();
+    private final TextNumbers rowByName = new TextNumbers();
+    private final TextNumbers rowByKey = new TextNumbers();
     private final Set<Column> toldApproximation = new HashSet<>();
 
     PlantRows(ColumnMap map, MappedHeadings headings, NameBook book) {
@@ -53,10 +54,11 @@ final class PlantRows {
                 key.isPresent() ? name : plant.map(PlantRecord::name).orElse(name);
         Optional<PlantKey> identity =
                 key.or(() -> plant.filter(known -> !known.name().equals(name)).map(PlantRecord::key));
-        if (isRepeated(accepted, key, nameHeading, notes) || notes.isLeftOut()) {
+        FactSources sources = sources(row, notes);
+        String said = headings.field(row, Fields.SOURCE) + '\u001f' + headings.field(row, Fields.FACT_SOURCES);
+        if (isRepeated(accepted, said, key, nameHeading, notes) || notes.isLeftOut()) {
             return Optional.empty();
         }
-        FactSources sources = sources(row, notes);
         List<Fact<?>> facts = facts(row, accepted, plant, sources, notes);
         return Optional.of(new PlantDraft(
                 notes.place(), identity, accepted, commonNames(row), synonyms(row, sources.usual()), facts));
@@ -81,14 +83,26 @@ final class PlantRows {
         return plant;
     }
 
-    private boolean isRepeated(BotanicalName name, Optional<PlantKey> key, String heading, RowNotes notes) {
-        Long first = rowByName.putIfAbsent(name.toString(), notes.row());
-        if (first != null) {
+    /// A plant has one row for each source.
+    ///
+    /// @param said the sources that the row names
+    private boolean isRepeated(
+            BotanicalName name, String said, Optional<PlantKey> key, String heading, RowNotes notes) {
+        OptionalLong first = rowByName.putIfAbsent(name + "\u001f" + said, notes.row());
+        if (first.isPresent()) {
             notes.rowLeftOut(
-                    heading, Problem.of("row.same-name", name.toString()).with("row", Long.toString(first)));
+                    heading,
+                    Problem.of("row.same-name", name.toString()).with("row", Long.toString(first.getAsLong())));
             return true;
         }
-        Optional<Long> firstOfKey = key.map(each -> rowByKey.putIfAbsent(each, notes.row()));
+        OptionalLong firstOfKey = OptionalLong.empty();
+        if (key.isPresent()) {
+            String text = key.get().text();
+            OptionalLong before = rowByKey.putIfAbsent(text, notes.row());
+            boolean sameName =
+                    rowByKey.putIfAbsent(text + '\u001f' + name, notes.row()).isPresent();
+            firstOfKey = sameName ? OptionalLong.empty() : before;
+        }
         firstOfKey.ifPresent(row -> notes.rowLeftOut(
                 headings.heading(Fields.KEY),
                 Problem.of("row.same-key", key.map(PlantKey::text).orElse("")).with("row", Long.toString(row))));

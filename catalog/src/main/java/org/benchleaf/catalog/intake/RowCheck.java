@@ -11,6 +11,10 @@ final class RowCheck {
     /// An apostrophe before what a spreadsheet program would run, as our own export writes it.
     private static final Pattern FORMULA_AS_TEXT = Pattern.compile("(?s)'[=+\\-@].*");
 
+    /// Nobody writes so much about a plant into a cell; an unclosed quote does.
+    private static final int LONGEST = 4_000;
+    private static final int SHOWN = 60;
+
     private final String file;
     private final char delimiter;
     private final List<String> headings;
@@ -31,7 +35,16 @@ final class RowCheck {
             if (delimiter != SheetReader.NONE && FORMULA_AS_TEXT.matcher(cell).matches()) {
                 cell = cell.substring(1);
             }
-            cells.add(letters(cell, new Place(file, number, Optional.of(headings.get(at))), findings));
+            Place place = new Place(file, number, Optional.of(headings.get(at)));
+            if (cell.length() > LONGEST) {
+                Problem problem = Problem.of("cell.long", cell.substring(0, SHOWN) + "…")
+                        .with("found", Integer.toString(cell.length()))
+                        .with("longest", Integer.toString(LONGEST));
+                findings.add(new Finding(place, problem, Finding.Outcome.CELL_LEFT_OUT));
+                cells.add("");
+            } else {
+                cells.add(letters(cell, place, findings));
+            }
         }
         for (RowSource.CellNote note : source.notes()) {
             if (note.column() < headings.size()) {

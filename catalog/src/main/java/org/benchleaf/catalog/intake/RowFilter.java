@@ -1,13 +1,13 @@
 package org.benchleaf.catalog.intake;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.Problem;
 
-/// Says which rows of a list are none of it: totals below it, and rows that repeat an earlier one cell by cell.
+/// Says which rows of a list are none of it: totals below it, and rows that repeat an earlier one cell by
+/// cell.
 final class RowFilter {
     private static final Pattern TOTAL =
             Pattern.compile("(?:grand |sub)?-?totals?(?: .{0,30})?:?|sum:?|Σ:?", Pattern.CASE_INSENSITIVE);
@@ -15,10 +15,7 @@ final class RowFilter {
     /// More numbers than this under no name are a row that lost its name.
     private static final int MOST_TOTALS = 3;
 
-    private final Map<Fingerprint, Long> seen = new HashMap<>();
-
-    /// Two sums over the cells: rows that differ share both once in 10^19.
-    private record Fingerprint(long one, long other) {}
+    private final TextNumbers seen = new TextNumbers();
 
     /// Why a row is passed over; empty when it is one of the list.
     ///
@@ -36,25 +33,11 @@ final class RowFilter {
         if (labelled || bare) {
             return Optional.of(Problem.of("row.total", String.join(" ", texts)));
         }
-        Long first = seen.putIfAbsent(fingerprint(row.cells()), row.number());
-        return first == null
+        OptionalLong first = seen.putIfAbsent(String.join("\u001f", row.cells()), row.number());
+        return first.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
                         Problem.of("row.duplicate", name.isEmpty() ? row.cells().get(0) : name)
-                                .with("row", Long.toString(first)));
-    }
-
-    private static Fingerprint fingerprint(List<String> cells) {
-        long one = 1125899906842597L;
-        long other = 7;
-        for (String cell : cells) {
-            for (int at = 0; at < cell.length(); at++) {
-                one = 31 * one + cell.charAt(at);
-                other = (other ^ cell.charAt(at)) * 0x100000001b3L;
-            }
-            one = 31 * one + 0x1F;
-            other = (other ^ 0x1F) * 0x100000001b3L;
-        }
-        return new Fingerprint(one, other);
+                                .with("row", Long.toString(first.getAsLong())));
     }
 }

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Spliterators;
+import java.util.function.DoubleSupplier;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
@@ -18,8 +20,11 @@ public final class Sheet implements AutoCloseable {
     private final HeadingRows below;
     private final List<Finding> findings;
     private final RowCheck check;
+    private final DoubleSupplier share;
 
-    Sheet(String file, char delimiter, RowSource source, List<Finding> ofFile) {
+    /// @param share how much of the file is read, 0 to 1; negative when nobody can tell
+    Sheet(String file, char delimiter, RowSource source, List<Finding> ofFile, DoubleSupplier share) {
+        this.share = share;
         this.file = file;
         this.delimiter = delimiter;
         this.source = source;
@@ -44,6 +49,12 @@ public final class Sheet implements AutoCloseable {
         return delimiter;
     }
 
+    /// How much of the file is read, 0 to 1; empty for a workbook.
+    public OptionalDouble share() {
+        double known = share.getAsDouble();
+        return known < 0 ? OptionalDouble.empty() : OptionalDouble.of(known);
+    }
+
     /// What a person should know of the file as a whole.
     public List<Finding> findings() {
         return List.copyOf(findings);
@@ -51,7 +62,8 @@ public final class Sheet implements AutoCloseable {
 
     /// The rows below the heading; empty ones are passed over, and count as a spreadsheet counts them.
     ///
-    /// @throws SheetException from the stream, when a quote is opened and never closed or a workbook is broken
+    /// @throws SheetException from the stream, when a quote is opened and never closed or a workbook is
+    ///     broken
     public Stream<RawRow> rows() {
         Iterator<RawRow> rows = new Iterator<>() {
             private Optional<RawRow> ahead = below.next().map(check::row);

@@ -14,14 +14,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import org.benchleaf.shared.Problem;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
-/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or bar as well),
-/// whatever program
-/// wrote
-/// them: UTF-8, UTF-16 or Windows-1252.
+/// Opens workbooks (.xlsx), files of comma-separated values and their kin (RFC 4180; semicolon, tab or
+/// bar as well), whatever program wrote them: UTF-8, UTF-16 or Windows-1252.
 public final class SheetReader {
     /// Stands for the delimiter of a workbook, which has none.
     static final char NONE = '\0';
@@ -43,7 +42,8 @@ public final class SheetReader {
     /// Opens a file.
     ///
     /// @param name of the sheet of a workbook; without it the first visible one
-    /// @throws SheetException when it is not there, is a folder or empty, has no such sheet or is a broken workbook
+    /// @throws SheetException when it is not there, is a folder or empty, has no such sheet or is a
+    ///     broken workbook
     public static Sheet open(Path path, Optional<String> name) {
         String file = Optional.ofNullable(path.getFileName()).orElse(path).toString();
         if (Files.isDirectory(path)) {
@@ -63,7 +63,15 @@ public final class SheetReader {
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);
         }
-        return open(file, () -> Files.newInputStream(path));
+        return open(file, () -> Files.newInputStream(path), length(path));
+    }
+
+    private static long length(Path path) {
+        try {
+            return Files.size(path);
+        } catch (IOException unknown) {
+            return 0; // no more than a bar of progress hangs on it
+        }
     }
 
     /// Opens what was uploaded or packed into the program.
@@ -82,7 +90,7 @@ public final class SheetReader {
         } catch (IOException impossible) {
             throw new SheetException(Problem.of("file.unreadable", file), impossible);
         }
-        return open(file, () -> new ByteArrayInputStream(bytes));
+        return open(file, () -> new ByteArrayInputStream(bytes), bytes.length);
     }
 
     /// A zip archive; whether it holds a workbook is found out on opening it.
@@ -95,10 +103,10 @@ public final class SheetReader {
 
     private static Sheet workbook(String file, WorkbookRows.WorkbookSource source, Optional<String> name) {
         WorkbookRows.Opened opened = WorkbookRows.open(file, source, name);
-        return sheet(opened.file(), NONE, opened.rows(), opened.findings());
+        return sheet(opened.file(), NONE, opened.rows(), opened.findings(), () -> -1);
     }
 
-    private static Sheet open(String file, ByteSource source) {
+    private static Sheet open(String file, ByteSource source, long length) {
         try {
             TextEncoding encoding = TextEncoding.of(source, file);
             String head = head(source, encoding);
@@ -106,6 +114,7 @@ public final class SheetReader {
                 throw new SheetException(Problem.of("file.empty", file));
             }
             char delimiter = Delimiters.of(head);
+            CountedStream counted = new CountedStream(source.open(), length);
             CsvReader<CsvRecord> rows = CsvReader.builder()
                     .fieldSeparator(delimiter)
                     .skipEmptyLines(false)
@@ -114,21 +123,22 @@ public final class SheetReader {
                     .allowExtraCharsAfterClosingQuote(false)
                     .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                     .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                    .ofCsvRecord(text(source, encoding));
+                    .ofCsvRecord(text(counted, encoding));
             CsvRows lines = new CsvRows(file, rows);
             if (Delimiters.isDeclaration(head.lines().findFirst().orElse("").strip())) {
                 lines.next();
             }
-            return sheet(file, delimiter, lines, findings(file, encoding));
+            return sheet(file, delimiter, lines, findings(file, encoding), counted::share);
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);
         }
     }
 
     /// A file that is refused at its heading is closed again.
-    private static Sheet sheet(String file, char delimiter, RowSource rows, List<Finding> findings) {
+    private static Sheet sheet(
+            String file, char delimiter, RowSource rows, List<Finding> findings, DoubleSupplier share) {
         try {
-            return new Sheet(file, delimiter, rows, findings);
+            return new Sheet(file, delimiter, rows, findings, share);
         } catch (SheetException refused) {
             try {
                 rows.close();
@@ -147,7 +157,7 @@ public final class SheetReader {
     }
 
     private static String head(ByteSource source, TextEncoding encoding) throws IOException {
-        try (Reader text = text(source, encoding)) {
+        try (Reader text = text(source.open(), encoding)) {
             char[] head = new char[HEAD];
             int length = 0;
             int read = text.read(head, 0, HEAD);
@@ -159,8 +169,7 @@ public final class SheetReader {
         }
     }
 
-    private static Reader text(ByteSource source, TextEncoding encoding) throws IOException {
-        InputStream in = source.open();
+    private static Reader text(InputStream in, TextEncoding encoding) throws IOException {
         in.skipNBytes(encoding.markLength());
         return new BufferedReader(new InputStreamReader(
                 in,

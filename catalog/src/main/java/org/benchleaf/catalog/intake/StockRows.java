@@ -5,8 +5,6 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.catalog.NameBook;
@@ -20,12 +18,12 @@ import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.stock.Condition;
+import org.benchleaf.shared.stock.ContainerNaming;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 
-/// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when leaves its
-/// row
-/// out when it is not understood: a promise must not rest on a guess.
+/// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when
+/// leaves its row out when it is not understood: a promise must not rest on a guess.
 final class StockRows {
     private static final int MOST = 10_000_000;
     private static final int MOST_DIGITS = 12;
@@ -34,9 +32,11 @@ final class StockRows {
     private final MappedHeadings headings;
     private final NameBook book;
     private final NameCells names;
-    private final Map<String, Long> rowByLot = new HashMap<>();
+    private final ContainerNaming containers;
+    private final TextNumbers rowByLot = new TextNumbers();
 
-    StockRows(MappedHeadings headings, NameBook book) {
+    StockRows(MappedHeadings headings, NameBook book, ContainerNaming containers) {
+        this.containers = containers;
         this.headings = headings;
         this.book = book;
         this.names = new NameCells(book);
@@ -48,7 +48,8 @@ final class StockRows {
         isNewLot(lot, notes);
         Optional<PlantKey> key = names.key(headings.field(row, Fields.KEY), headings.heading(Fields.KEY), notes);
         Optional<PlantRecord> plant = plant(row, key, notes);
-        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE)), notes);
+        Optional<StockSize> size =
+                needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE), containers), notes);
         Optional<ItemForm> form = headings.field(row, Fields.FORM).isEmpty()
                 ? Optional.of(ItemForm.REGULAR)
                 : needed(row, Fields.FORM, Term.read(ItemForm.class, headings.field(row, Fields.FORM)), notes);
@@ -114,12 +115,10 @@ final class StockRows {
             return;
         }
         hasItsZeros(lot, notes);
-        Long first = rowByLot.putIfAbsent(lot, notes.row());
-        if (first != null) {
-            notes.rowLeftOut(
-                    headings.heading(Fields.LOT),
-                    Problem.of("row.same-lot", lot).with("row", Long.toString(first)));
-        }
+        rowByLot.putIfAbsent(lot, notes.row())
+                .ifPresent(first -> notes.rowLeftOut(
+                        headings.heading(Fields.LOT),
+                        Problem.of("row.same-lot", lot).with("row", Long.toString(first))));
     }
 
     private Optional<PlantRecord> plant(RawRow row, Optional<PlantKey> key, RowNotes notes) {

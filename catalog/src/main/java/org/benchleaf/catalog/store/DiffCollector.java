@@ -2,6 +2,7 @@ package org.benchleaf.catalog.store;
 
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,7 +16,6 @@ import org.benchleaf.catalog.ImportDiff;
 import org.benchleaf.catalog.ImportDiff.Difference;
 import org.benchleaf.catalog.ImportDiff.Entry;
 import org.benchleaf.catalog.ImportDiff.Subject;
-import org.benchleaf.catalog.intake.ImportPlan;
 import org.jspecify.annotations.Nullable;
 
 /// Gathers what a rehearsed import changes into a diff; counts everything, keeps the details of the first.
@@ -25,8 +25,8 @@ final class DiffCollector implements ChangeLog {
     private static final List<String> ITEM_FIELDS = List.of("gtin", "price");
 
     private final int most;
-    private final Set<Integer> newPlants = new HashSet<>();
-    private final Set<Integer> changedPlants = new HashSet<>();
+    private final BitSet newPlants = new BitSet();
+    private final BitSet changedPlants = new BitSet();
     private int newLots;
     private int changedLots;
     private int kept;
@@ -41,8 +41,8 @@ final class DiffCollector implements ChangeLog {
     @Override
     public void add(RowChange change) {
         switch (change.thing()) {
-            case PLANT -> newPlants.add(change.plant());
-            case RENAME, FACT, NAME -> changedPlants.add(change.plant());
+            case PLANT -> newPlants.set(change.plant());
+            case RENAME, FACT, NAME -> changedPlants.set(change.plant());
             case LOT -> {
                 newLots += change.before().isEmpty() ? 1 : 0;
                 changedLots += change.before().isEmpty() ? 0 : 1;
@@ -57,7 +57,7 @@ final class DiffCollector implements ChangeLog {
     }
 
     /// Puts the diff together; asks the rehearsed state for names.
-    ImportDiff diff(Session session, ImportPlan plan) throws SQLException {
+    ImportDiff diff(Session session, PlanApplier.Written written) throws SQLException {
         Map<Integer, String> names = new HashMap<>();
         Set<Integer> serials = new HashSet<>(ofPlants.keySet());
         ofStock.forEach(change -> serials.add(change.plant()));
@@ -77,7 +77,7 @@ final class DiffCollector implements ChangeLog {
         List<Entry> entries = new ArrayList<>();
         ofPlants.forEach((serial, changes) -> {
             String name = names.getOrDefault(serial, "");
-            boolean isNew = newPlants.contains(serial);
+            boolean isNew = newPlants.get(serial);
             entries.add(new Entry(Subject.PLANT, isNew, name, name, isNew ? List.of() : differences(changes, sources)));
         });
         for (RowChange change : ofStock) {
@@ -95,21 +95,16 @@ final class DiffCollector implements ChangeLog {
                     new Entry(lot ? Subject.LOT : Subject.ITEM, change.before().isEmpty(), title, name, differences));
         }
         entries.sort(Comparator.comparing(Entry::plant).thenComparing(Entry::subject));
-        int changed = (int) changedPlants.stream()
-                .filter(plant -> !newPlants.contains(plant))
-                .count();
-        long plants = plan.plants().stream()
-                .map(draft -> draft.name().toString())
-                .distinct()
-                .count();
-        long lots = plan.lots().stream().map(draft -> draft.lot()).distinct().count();
+        changedPlants.andNot(newPlants);
+        int changed = changedPlants.cardinality();
+        int added = newPlants.cardinality();
         return new ImportDiff(
-                newPlants.size(),
+                added,
                 changed,
-                (int) Math.max(0, plants - newPlants.size() - changed),
+                Math.max(0, written.plants() - added - changed),
                 newLots,
                 changedLots,
-                (int) Math.max(0, lots - newLots - changedLots),
+                Math.max(0, written.lots() - newLots - changedLots),
                 entries);
     }
 
@@ -151,7 +146,8 @@ final class DiffCollector implements ChangeLog {
                 true));
     }
 
-    /// The rows of one attribute: what was shown before and is so no longer is what the new one takes the place of.
+    /// The rows of one attribute: what was shown before and is so no longer is what the new one takes the
+    /// place of.
     private static List<Difference> facts(String attribute, List<RowChange> rows, Map<Integer, String> sources) {
         Optional<String> shownBefore = rows.stream()
                 .filter(row -> row.before().isPresent()

@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/// What all sources state of one plant, and which is chosen: the highest rank, of equals the newest.
+/// What all sources state of one plant, and which is chosen: the shop's own word, then the source that
+/// the shop named before others, then the newest.
 ///
-/// An import replaces what its own sources stated before and leaves the others' facts; the shelf knows afterwards
-/// which
-/// rows are different.
+/// An import replaces what its own sources stated before and leaves the others' facts; the shelf knows
+/// afterwards which rows are different.
 final class FactShelf {
+    /// No source has this number.
+    private static final int NOBODY = -1;
+
     /// What one source states of one attribute.
     ///
     /// @param value in stored form
@@ -23,10 +26,6 @@ final class FactShelf {
         private Row chosen(boolean nowChosen) {
             return new Row(value, rank, entered, nowChosen);
         }
-
-        private int compareStanding(Row other) {
-            return rank != other.rank ? Integer.compare(rank, other.rank) : Long.compare(entered, other.entered);
-        }
     }
 
     /// A row that must be written.
@@ -34,8 +33,14 @@ final class FactShelf {
 
     private record Place(String attribute, int source) {}
 
+    private final Map<Integer, Integer> weights;
     private final Map<String, Map<Integer, Row>> byAttribute = new HashMap<>();
     private final Map<Place, Row> before = new HashMap<>();
+
+    /// @param weights how much the shop believes each source; see [SourcePreference#weight]
+    FactShelf(Map<Integer, Integer> weights) {
+        this.weights = weights;
+    }
 
     /// Puts a row as it is stored.
     void put(String attribute, int source, Row row) {
@@ -61,14 +66,22 @@ final class FactShelf {
         choose(rows, source);
     }
 
-    /// Of equal standing the one stated last is chosen, so that of two rows in one file the later one counts; failing
-    /// that the choice stays as it was.
-    private static void choose(Map<Integer, Row> rows, int statedLast) {
-        Comparator<Map.Entry<Integer, Row>> order = Map.Entry.<Integer, Row>comparingByValue(Row::compareStanding)
+    /// Of equal standing the one stated last is chosen, so that of two rows in one file the later one counts;
+    /// failing that the choice stays as it was.
+    private void choose(Map<Integer, Row> rows, int statedLast) {
+        Comparator<Map.Entry<Integer, Row>> order = Comparator.<Map.Entry<Integer, Row>>comparingInt(
+                        entry -> entry.getValue().rank())
+                .thenComparingInt(entry -> weights.getOrDefault(entry.getKey(), 0))
+                .thenComparingLong(entry -> entry.getValue().entered())
                 .thenComparing(entry -> entry.getKey() == statedLast)
                 .thenComparing(entry -> entry.getValue().chosen());
         int chosen = rows.entrySet().stream().max(order).map(Map.Entry::getKey).orElse(statedLast);
         rows.replaceAll((source, row) -> row.chosen(source == chosen));
+    }
+
+    /// Chooses by what the shop believes now; where that says nothing the choice stays as it is.
+    void chooseAgain() {
+        byAttribute.values().forEach(rows -> choose(rows, NOBODY));
     }
 
     /// The rows that are new or different.

@@ -13,9 +13,8 @@ import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
-/// Takes the newest import back, row by row from the last to the first, inside one transaction; refuses as a whole
-/// when
-/// anything later stands on it.
+/// Takes the newest import back, row by row from the last to the first, inside one transaction; refuses
+/// as a whole when anything later stands on it.
 final class ImportUndo {
     private static final String NEWEST = "SELECT id, file, revision, last_entry, applied_at FROM import"
             + " WHERE changed = 1 AND undone_at IS NULL ORDER BY id DESC LIMIT 1";
@@ -37,8 +36,8 @@ final class ImportUndo {
     }
 
     /// @throws ImportRefused `undo.none`, `undo.too-old`, or what stands on the import: `undo.plant.changed`,
-    ///     `undo.plant.stocked`, `undo.name.changed`, `undo.fact.changed`, `undo.item.changed`, `undo.item.used`,
-    ///     `undo.lot.changed`, `undo.lot.counted`
+    /// `undo.plant.stocked`, `undo.name.changed`, `undo.fact.changed`, `undo.item.changed`,
+    /// `undo.item.used`, `undo.lot.changed`, `undo.lot.counted`
     static UndoneImport undo(Session session, Instant now) throws SQLException {
         Import newest = session.first(
                         NEWEST,
@@ -81,6 +80,7 @@ final class ImportUndo {
                     Problem.of("undo.too-old", undone.file()).with("kept", Integer.toString(UndoLog.KEPT)));
         }
         plants.rename(renames);
+        SourceChoice.again(session, touched); // whom the shop believes may be another since
         CatalogRevision next = new CatalogRevision(State.revision(session).number() + 1);
         Set<Integer> news = new HashSet<>(touched);
         news.addAll(ChangeFeed.inheriting(session, touched));

@@ -28,7 +28,8 @@ record Migrations(Dialect dialect, List<String> files) {
             "020_sale_rules.sql",
             "010_undo.sql",
             "030_ledger.sql",
-            "040_plant_lists.sql");
+            "040_plant_lists.sql",
+            "021_source_preference.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 

@@ -7,44 +7,39 @@ import org.benchleaf.catalog.intake.PlantDraft;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// What a plan does to one plant, gathered from all its rows; lives for one transaction.
+/// What some rows of a plan do to one plant; lives as long as they are written.
 final class PlantEdit {
     final int serial;
     final PlantKey key;
-    /// As stored before; empty for a new plant.
-    final Optional<BotanicalName> stored;
+    final BotanicalName name;
+    final Standing standing;
+    /// The plain name that this plan took from it.
+    final Optional<String> formerName;
     /// The rows about it, in their order.
     final List<PlantDraft> drafts = new ArrayList<>();
 
-    /// Whether the import that brought it was taken back; a row that names it brings it again, under its old key.
-    final boolean withdrawn;
-
-    BotanicalName name;
-
-    PlantEdit(int serial, PlantKey key, Optional<BotanicalName> stored, BotanicalName name, boolean withdrawn) {
-        this.withdrawn = withdrawn;
-        this.serial = serial;
-        this.key = key;
-        this.stored = stored;
-        this.name = name;
+    /// Where it was before the plan.
+    enum Standing {
+        /// In the catalog.
+        KNOWN,
+        /// Not there; its row is to be made.
+        NEW,
+        /// Not there, and its row is made already, for the plan gives its key.
+        MADE,
+        /// The import that brought it was taken back; a row that names it brings it again, under its old key.
+        WITHDRAWN
     }
 
-    boolean isNew() {
-        return stored.isEmpty();
+    PlantEdit(int serial, PlantKey key, BotanicalName name, Standing standing, Optional<String> formerName) {
+        this.serial = serial;
+        this.key = key;
+        this.name = name;
+        this.standing = standing;
+        this.formerName = formerName;
     }
 
     /// Whether nothing of it was in the catalog before: all its rows come and go with it.
     boolean isFresh() {
-        return isNew() || withdrawn;
-    }
-
-    /// The plain name it had and has no longer.
-    Optional<String> formerName() {
-        return stored.map(BotanicalName::toString).filter(old -> !old.equals(name.toString()));
-    }
-
-    /// Whether the name's columns must be written.
-    boolean named() {
-        return !stored.equals(Optional.of(name));
+        return standing != Standing.KNOWN;
     }
 }

@@ -26,7 +26,8 @@ import org.benchleaf.shared.rule.PlantRules;
 
 /// Puts plants together from their rows, three queries for any number of them, with what they inherit.
 final class PlantReader {
-    /// A cultivar inherits from its taxon, and a taxon below species from its species: two levels and no more.
+    /// A cultivar inherits from its taxon, and a taxon below species from its species: two levels and no
+    /// more.
     private static final String PLANTS = "SELECT p.*, t.serial AS taxon_serial, t.plant_key AS taxon_key,"
             + " s.serial AS above_serial FROM plant p LEFT JOIN plant t ON t.name = p.taxon_name AND t.withdrawn = 0"
             + " LEFT JOIN plant s ON s.name = t.taxon_name AND s.withdrawn = 0"
@@ -165,8 +166,10 @@ final class PlantReader {
             boolean common = row.getString(2).equals("common");
             String language = row.getString(3);
             String text = row.getString(4);
-            if (!of.seen.add((common ? language + ":" + text.toLowerCase(Locale.ROOT) : text))) {
-                return; // a second source gives the same name
+            // authorities that agree on a synonym are all kept; who else gives a common name is of no interest
+            String id = common ? language + ":" + text.toLowerCase(Locale.ROOT) : text + ":" + row.getInt(5);
+            if (!of.seen.add(id)) {
+                return;
             }
             if (common) {
                 of.common.add(new CommonName(text, Locale.forLanguageTag(language)));

@@ -1,8 +1,7 @@
 package org.benchleaf.catalog.store;
 
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,6 +16,7 @@ import org.benchleaf.catalog.intake.PlantDraft;
 import org.benchleaf.catalog.model.CommonName;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Synonym;
+import org.benchleaf.catalog.store.PlantEdit.Standing;
 import org.benchleaf.shared.fact.Source;
 import org.jspecify.annotations.Nullable;
 
@@ -24,17 +24,6 @@ import org.jspecify.annotations.Nullable;
 final class PlantWriter {
     /// The source of a synonym that was the accepted name before.
     static final Source FORMER = new Source("formerly in this catalog");
-
-    /// Plants whose rows are compared in memory at a time.
-    private static final int CHUNK = 1000;
-
-    private static final String NEW_PLANT = "INSERT INTO plant (" + String.join(", ", NameColumns.COLUMNS)
-            + ", plant_key, serial) VALUES (" + "?, ".repeat(NameColumns.COLUMNS.size()) + "?, ?)";
-    private static final String RENAME = "UPDATE plant SET "
-            + NameColumns.COLUMNS.stream().map(column -> column + " = ?").collect(Collectors.joining(", "))
-            + " WHERE serial = ?";
-    /// Two plants may take each other's name; no plant's name is a key.
-    private static final String SET_ASIDE = "UPDATE plant SET name = plant_key WHERE serial = ?";
 
     private static final String OLD_FACTS = "SELECT plant, attribute, source, value, source_rank, entered, chosen"
             + " FROM fact WHERE plant IN (<keys>)";
@@ -60,9 +49,10 @@ final class PlantWriter {
     private final int rank;
     private final long revision;
     private final ChangeLog log;
-    private final Set<Integer> changed = new HashSet<>();
+    private final BitSet changed = new BitSet();
     /// Those whose cultivars have news too.
-    private final Set<Integer> factsChanged = new HashSet<>();
+    private final BitSet factsChanged = new BitSet();
+    private final BitSet touched = new BitSet();
 
     PlantWriter(Session session, ImportPlan plan, long revision, ChangeLog log) throws SQLException {
         this.session = session;
@@ -73,26 +63,30 @@ final class PlantWriter {
         this.log = log;
     }
 
-    /// Writes the plants' rows.
-    ///
-    /// @return every plant that is different now, those that inherit from a changed one included
-    Set<Integer> write(Collection<PlantEdit> edits) throws SQLException {
-        Set<String> formerNames =
-                edits.stream().flatMap(edit -> edit.formerName().stream()).collect(Collectors.toSet());
+    /// Writes the plants of some rows.
+    void write(Collection<PlantEdit> edits) throws SQLException {
         writePlants(edits);
-        List<PlantEdit> all = new ArrayList<>(edits);
-        for (int from = 0; from < all.size(); from += CHUNK) {
-            List<PlantEdit> chunk = all.subList(from, Math.min(all.size(), from + CHUNK));
-            List<Integer> known = chunk.stream()
-                    .filter(edit -> !edit.isNew())
-                    .map(edit -> edit.serial)
-                    .toList();
-            writeFacts(chunk, known);
-            writeNames(chunk, known);
-        }
-        Set<Integer> news = new HashSet<>(changed);
-        news.addAll(ChangeFeed.inheriting(session, factsChanged));
-        // a cultivar of a name that no plant has any longer has lost its taxon
+        List<Integer> known = edits.stream()
+                .filter(edit -> edit.standing != Standing.NEW && edit.standing != Standing.MADE)
+                .map(edit -> edit.serial)
+                .toList();
+        writeFacts(edits, known);
+        writeNames(edits, known);
+        edits.forEach(edit -> touched.set(edit.serial));
+    }
+
+    /// How many plants were written about.
+    int touched() {
+        return touched.cardinality();
+    }
+
+    /// Every plant that is different now, those that inherit from a changed one included, and those whose
+    /// taxon lost the name by which they found it.
+    ///
+    /// @param formerNames plain names that this plan took from plants
+    Set<Integer> news(Collection<String> formerNames) throws SQLException {
+        Set<Integer> news = serials(changed);
+        news.addAll(ChangeFeed.inheriting(session, serials(factsChanged)));
         Rows.forEach(
                 session,
                 "SELECT serial FROM plant WHERE taxon_name IN (<keys>)",
@@ -101,52 +95,35 @@ final class PlantWriter {
         return news;
     }
 
+    private static Set<Integer> serials(BitSet bits) {
+        return bits.stream().boxed().collect(Collectors.toCollection(HashSet::new));
+    }
+
     private void writePlants(Collection<PlantEdit> edits) throws SQLException {
-        try (Batch aside = new Batch(session, SET_ASIDE)) {
-            for (PlantEdit edit : edits) {
-                if (edit.formerName().isPresent()) {
-                    aside.add(edit.serial);
-                }
-            }
-        }
-        try (Batch insert = new Batch(session, NEW_PLANT);
-                Batch rename = new Batch(session, RENAME);
+        try (Batch insert = new Batch(session, PlantNaming.NEW_PLANT);
                 Batch bringBack = new Batch(session, BRING_BACK)) {
             for (PlantEdit edit : edits) {
-                if (edit.withdrawn) {
+                if (edit.standing == Standing.WITHDRAWN) {
                     bringBack.add(edit.serial);
-                    changed.add(edit.serial);
-                    factsChanged.add(edit.serial);
+                } else if (edit.standing == Standing.NEW) {
+                    @Nullable Object[] name = NameColumns.values(edit.name);
+                    insert.add(PlantNaming.with(PlantNaming.with(name, edit.key), edit.serial));
                 }
-                if (!edit.named()) {
-                    continue;
+                if (edit.isFresh() || edit.formerName.isPresent()) {
+                    changed.set(edit.serial);
+                    factsChanged.set(edit.serial);
                 }
-                @Nullable Object[] name = NameColumns.values(edit.name);
-                if (edit.isNew()) {
-                    insert.add(with(with(name, edit.key), edit.serial));
-                } else {
-                    rename.add(with(name, edit.serial));
-                    log.add(RowChange.renamed(edit));
-                }
-                changed.add(edit.serial);
-                factsChanged.add(edit.serial);
             }
         }
     }
 
-    private static @Nullable Object[] with(@Nullable Object[] values, Object last) {
-        @Nullable Object[] more = Arrays.copyOf(values, values.length + 1);
-        more[values.length] = last;
-        return more;
-    }
-
-    private void writeFacts(List<PlantEdit> chunk, List<Integer> known) throws SQLException {
+    private void writeFacts(Collection<PlantEdit> chunk, List<Integer> known) throws SQLException {
         Map<Integer, FactShelf> shelves = new HashMap<>();
         Rows.forEach(
                 session,
                 OLD_FACTS,
                 known,
-                row -> shelves.computeIfAbsent(row.getInt(1), plant -> new FactShelf())
+                row -> shelves.computeIfAbsent(row.getInt(1), plant -> new FactShelf(sources.weights()))
                         .put(
                                 row.getString(2),
                                 row.getInt(3),
@@ -154,7 +131,7 @@ final class PlantWriter {
                                         row.getString(4), row.getInt(5), row.getLong(6), row.getInt(7) == 1)));
         try (Batch batch = new Batch(session, FACT)) {
             for (PlantEdit edit : chunk) {
-                FactShelf shelf = shelves.computeIfAbsent(edit.serial, plant -> new FactShelf());
+                FactShelf shelf = shelves.computeIfAbsent(edit.serial, plant -> new FactShelf(sources.weights()));
                 for (Map.Entry<Stated, String> fact : stated(edit).entrySet()) {
                     shelf.state(fact.getKey().attribute(), fact.getKey().source(), fact.getValue(), rank, revision);
                 }
@@ -171,8 +148,8 @@ final class PlantWriter {
                     if (!edit.isFresh()) {
                         log.add(RowChange.fact(edit.serial, fact, shelf.before(fact.attribute(), fact.source())));
                     }
-                    changed.add(edit.serial);
-                    factsChanged.add(edit.serial);
+                    changed.set(edit.serial);
+                    factsChanged.set(edit.serial);
                 }
             }
         }
@@ -198,7 +175,7 @@ final class PlantWriter {
         return value.replace(FactReader.BETWEEN_FACTS, ' ').replace(FactReader.BETWEEN_PARTS, ' ');
     }
 
-    private void writeNames(List<PlantEdit> chunk, List<Integer> known) throws SQLException {
+    private void writeNames(Collection<PlantEdit> chunk, List<Integer> known) throws SQLException {
         Map<Integer, NameShelf> shelves = new HashMap<>();
         Rows.forEach(
                 session,
@@ -215,7 +192,7 @@ final class PlantWriter {
                 stateNames(edit, shelf);
                 for (NameShelf.Id id : shelf.removed()) {
                     remove.add(edit.serial, id.kind(), id.language(), id.text(), id.source());
-                    changed.add(edit.serial);
+                    changed.set(edit.serial);
                     log.add(RowChange.name(edit.serial, id, shelf.before(id), Optional.empty()));
                 }
                 for (Map.Entry<NameShelf.Id, NameShelf.Row> entry :
@@ -223,7 +200,7 @@ final class PlantWriter {
                     NameShelf.Id id = entry.getKey();
                     NameShelf.Row row = entry.getValue();
                     write.add(edit.serial, id.kind(), id.language(), id.text(), id.source(), row.rank(), row.place());
-                    changed.add(edit.serial);
+                    changed.set(edit.serial);
                     if (!edit.isFresh()) {
                         log.add(RowChange.name(edit.serial, id, shelf.before(id), Optional.of(row)));
                     }
@@ -254,8 +231,8 @@ final class PlantWriter {
                 shelf.stateSynonyms(sources.of(names.getKey()), names.getValue(), rank);
             }
         }
-        if (edit.formerName().isPresent()) {
-            shelf.keepFormer(edit.formerName().get(), sources.of(FORMER));
+        if (edit.formerName.isPresent()) {
+            shelf.keepFormer(edit.formerName.get(), sources.of(FORMER));
         }
         shelf.dropSynonym(edit.name.toString());
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.shared.name.BotanicalName;
 import org.jspecify.annotations.Nullable;
 
 /// One row before and after an import, each as a list of its columns.
@@ -51,16 +52,11 @@ record RowChange(
                 Optional.of(List.of(edit.name.toString(), Integer.toString(names))));
     }
 
-    static RowChange renamed(PlantEdit edit) {
-        return new RowChange(
-                Thing.RENAME,
-                edit.serial,
-                List.of(),
-                edit.stored.map(RowChange::columns),
-                Optional.of(columns(edit.name)));
+    static RowChange renamed(int plant, BotanicalName before, BotanicalName after) {
+        return new RowChange(Thing.RENAME, plant, List.of(), Optional.of(columns(before)), Optional.of(columns(after)));
     }
 
-    private static List<@Nullable String> columns(org.benchleaf.shared.name.BotanicalName name) {
+    private static List<@Nullable String> columns(BotanicalName name) {
         List<@Nullable String> columns = new ArrayList<>();
         for (Object value : NameColumns.values(name)) {
             columns.add(value == null ? null : value.toString());

@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import org.benchleaf.catalog.CatalogLocation;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
@@ -55,7 +56,8 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     /// Opens a catalog and brings an older one up to this program's schema.
     ///
-    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or locked
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or
+    ///     locked
     public static SqlCatalogStore open(Path file, Clock clock) {
         if (!Files.exists(file)) {
             throw new CatalogUnusable(Problem.of("catalog.missing", file.toString()));
@@ -154,24 +156,32 @@ public final class SqlCatalogStore implements AutoCloseable {
     }
 
     /// @throws ImportRefused when the plan cannot be applied
-    public CatalogRevision apply(ImportPlan plan) {
-        return database.write(session -> PlanApplier.apply(session, plan, clock.instant()));
+    public CatalogRevision apply(ImportPlan plan, LongConsumer progress) {
+        return database.write(session -> PlanApplier.apply(session, plan, clock.instant(), progress));
     }
 
     /// What a plan would change; nothing is changed.
     ///
     /// @param most how many changed rows are told
-    public ImportDiff rehearse(ImportPlan plan, int most) {
+    public ImportDiff rehearse(ImportPlan plan, int most, LongConsumer progress) {
         return database.rehearse(session -> {
             DiffCollector collector = new DiffCollector(most);
-            PlanApplier.write(session, plan, clock.instant(), collector);
-            return collector.diff(session, plan);
+            return collector.diff(session, PlanApplier.write(session, plan, clock.instant(), collector, progress));
         });
     }
 
     /// Takes the newest import back.
     public UndoneImport undo() {
         return database.write(session -> ImportUndo.undo(session, clock.instant()));
+    }
+
+    /// Takes over whom the shop believes when sources disagree.
+    public CatalogRevision prefer(List<String> sources) {
+        List<String> known =
+                database.read(session -> SourcePreference.read(session).named());
+        return known.equals(sources)
+                ? view.revision()
+                : database.write(session -> SourceChoice.prefer(session, sources, clock.instant()));
     }
 
     /// Loads a list of sale rules in place of the earlier one of its name.

@@ -3,6 +3,7 @@ package org.benchleaf.catalog.store;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -12,10 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.catalog.ImportRefused;
-import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.LotDraft;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Term;
+import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.jspecify.annotations.Nullable;
 
@@ -62,60 +63,77 @@ final class StockWriter {
     }
 
     private final Session session;
-    private final ImportPlan plan;
+    private final String file;
     private final PlantResolver plants;
     private final long revision;
     private final Instant now;
     private final ChangeLog log;
+    private final BitSet changed = new BitSet();
     private final Map<Product, Item> items = new HashMap<>();
     private final Map<Product, Item> itemsBefore = new HashMap<>();
     private final Map<Product, Item> itemsChanged = new LinkedHashMap<>();
     private final Map<Integer, Integer> lastItem = new HashMap<>();
     private final Map<String, Lot> lots = new HashMap<>();
 
-    StockWriter(Session session, ImportPlan plan, PlantResolver plants, long revision, Instant now, ChangeLog log) {
+    /// @param file the spreadsheet, named in the ledger
+    StockWriter(Session session, String file, PlantResolver plants, long revision, Instant now, ChangeLog log) {
         this.log = log;
         this.session = session;
-        this.plan = plan;
+        this.file = file;
         this.plants = plants;
         this.revision = revision;
         this.now = now;
     }
 
-    /// Writes items, lots and entries.
+    /// Writes the items, lots and entries of some rows.
     ///
-    /// @return the plants whose stock is different now
-    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or needs a
-    ///     thousandth item of one plant
-    Set<Integer> write() throws SQLException {
-        load(plan.lots().stream().map(this::plantOf).collect(Collectors.toSet()));
+    /// @throws ImportRefused when a row names no plant of the catalog, gives a lot to another plant, or
+    ///     needs a thousandth item of one plant
+    void write(List<LotDraft> drafts) throws SQLException {
+        items.clear();
+        itemsBefore.clear();
+        itemsChanged.clear();
+        lastItem.clear();
+        lots.clear();
+        Map<String, Integer> serials = plants.serials(drafts);
+        Set<Integer> plantsOfLots = new HashSet<>();
+        for (LotDraft draft : drafts) {
+            plantsOfLots.add(plantOf(draft, serials));
+        }
+        load(plantsOfLots, drafts);
         Map<String, Lot> before = new HashMap<>(lots); // not Map.copyOf: numbers that follow each other clash there
-        for (LotDraft draft : plan.lots()) {
-            Item item = item(draft, plantOf(draft));
+        for (LotDraft draft : drafts) {
+            Item item = item(draft, plantOf(draft, serials));
             lots.compute(draft.lot(), (number, old) -> lot(draft, item, Optional.ofNullable(old)));
         }
-        Set<Integer> changed = new HashSet<>();
-        itemsChanged.keySet().forEach(product -> changed.add(product.plant()));
+        itemsChanged.keySet().forEach(product -> changed.set(product.plant()));
         writeItems();
         Map<String, Lot> different = new LinkedHashMap<>();
-        plan.lots().forEach(draft -> different.put(draft.lot(), lots.get(draft.lot())));
+        drafts.forEach(draft -> different.put(draft.lot(), lots.get(draft.lot())));
         different.entrySet().removeAll(before.entrySet());
         writeLots(different, before);
-        different.values().forEach(lot -> changed.add(lot.plant()));
-        return changed;
+        different.values().forEach(lot -> changed.set(lot.plant()));
     }
 
-    private int plantOf(LotDraft draft) {
-        return plants.find(draft.plant(), draft.name())
-                .map(edit -> edit.serial)
-                .orElseThrow(() -> new ImportRefused(
-                        draft.place(),
-                        Problem.of("lot.plant.unknown", draft.name().toString())
-                                .with("lot", draft.lot())
-                                .with("key", draft.plant().map(Object::toString).orElse(""))));
+    /// The plants whose stock is different now.
+    Set<Integer> news() {
+        return changed.stream().boxed().collect(Collectors.toCollection(HashSet::new));
     }
 
-    private void load(Set<Integer> plantsOfLots) throws SQLException {
+    private static int plantOf(LotDraft draft, Map<String, Integer> serials) {
+        Integer serial = serials.get(
+                draft.plant().map(PlantKey::text).orElse(draft.name().toString()));
+        if (serial == null) {
+            throw new ImportRefused(
+                    draft.place(),
+                    Problem.of("lot.plant.unknown", draft.name().toString())
+                            .with("lot", draft.lot())
+                            .with("key", draft.plant().map(Object::toString).orElse("")));
+        }
+        return serial;
+    }
+
+    private void load(Set<Integer> plantsOfLots, List<LotDraft> drafts) throws SQLException {
         Rows.forEach(session, OLD_ITEMS, plantsOfLots, row -> {
             int plant = row.getInt(1);
             int number = row.getInt(2);
@@ -129,8 +147,7 @@ final class StockWriter {
                             row.getInt(7) == 1));
             lastItem.merge(plant, number, Math::max);
         });
-        List<String> numbers =
-                plan.lots().stream().map(LotDraft::lot).distinct().toList();
+        List<String> numbers = drafts.stream().map(LotDraft::lot).distinct().toList();
         Rows.forEach(
                 session,
                 OLD_LOTS,
@@ -185,8 +202,8 @@ final class StockWriter {
         return Optional.ofNullable(old).filter(item -> !item.withdrawn());
     }
 
-    /// The lot as the row states it. It may have been potted up into another size, but never becomes another plant:
-    /// that is a number used twice. What was seen stays when the row says nothing of it.
+    /// The lot as the row states it. It may have been potted up into another size, but never becomes
+    /// another plant: that is a number used twice. What was seen stays when the row says nothing of it.
     private static Lot lot(LotDraft draft, Item item, Optional<Lot> old) {
         if (old.isPresent() && !old.get().withdrawn() && old.get().plant() != item.plant()) {
             throw new ImportRefused(
@@ -265,7 +282,7 @@ final class StockWriter {
                             count,
                             now,
                             "import",
-                            plan.file(),
+                            file,
                             "import:" + revision + ":" + lot));
                 }
             }

@@ -27,10 +27,12 @@ import org.benchleaf.catalog.intake.ColumnMap;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.ImportPlanner;
+import org.benchleaf.catalog.intake.Place;
 import org.benchleaf.catalog.intake.PlantDraft;
 import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
 import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Synonym;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -104,6 +106,59 @@ class CatalogExportTest {
     }
 
     @ParameterizedTest
+    @EnumSource(Format.class)
+    void bringsEverySourceIntoAnotherCatalogAsItWas(Format format) throws IOException {
+        catalog.apply(Drafts.plan(
+                catalog,
+                ImportPlan.Rank.REFERENCE,
+                List.of(
+                        alsoKnownAs(
+                                plant(RED_MAPLE, fact(Attributes.HEIGHT, "5-8 ft", Drafts.HANDBOOK)),
+                                "Acer stenocarpum"),
+                        new PlantDraft(
+                                new Place("plants.csv", 3, java.util.Optional.empty()),
+                                java.util.Optional.empty(),
+                                OCTOBER_GLORY,
+                                List.of(),
+                                List.of(
+                                        new Synonym("Acer rubrum 'PNI 0268'", Drafts.LIST),
+                                        new Synonym("Acer rubrum 'PNI 0268'", Drafts.HANDBOOK)),
+                                List.of())),
+                List.of()));
+        byte[] first = everySource(catalog, format);
+        CatalogRevision before = catalog.view().revision();
+
+        ImportPlan again = plan("plants." + format, first, ColumnMaps.ownPlants());
+        assertThat(again.findings()).isEmpty();
+        assertThat(catalog.rehearse(again, 10).entries()).isEmpty();
+        assertThat(catalog.apply(again)).isEqualTo(before);
+
+        try (Catalog other = Catalog.create(folder.resolve("other.db"));
+                Sheet sheet = SheetReader.open("plants." + format, first)) {
+            other.apply(ImportPlanner.plan(sheet, ColumnMaps.ownPlants(), other.names()));
+            assertThat(rows(everySource(other, format), other)).isEqualTo(rows(first, catalog));
+            assertThat(other.view().plant(red().key()).orElseThrow().otherFacts())
+                    .isEqualTo(red().otherFacts())
+                    .hasSize(1);
+        }
+    }
+
+    private static byte[] everySource(Catalog from, Format format) throws IOException {
+        ByteArrayOutputStream plants = new ByteArrayOutputStream();
+        assertThat(CatalogExport.plants(from.view(), format, false, true, plants))
+                .isGreaterThan(4);
+        return plants.toByteArray();
+    }
+
+    /// A workbook bears the time it was written; what it says does not.
+    private static List<PlantDraft> rows(byte[] export, Catalog of) {
+        try (Sheet sheet = SheetReader.open("plants", export)) {
+            return List.copyOf(ImportPlanner.plan(sheet, ColumnMaps.ownPlants(), of.names())
+                    .plants());
+        }
+    }
+
+    @ParameterizedTest
     @CsvSource({"=1+1, '''=1+1'", "-5, -5", "+3.5, +3.5", "-5 °F, '''-5 °F'", "@x, '''@x'", "5-9, 5-9", "Acer, Acer"})
     void neverWritesACellThatRunsAsAFormula(String cell, String written) {
         assertThat(CsvTable.safe(cell)).isEqualTo(written);
@@ -138,7 +193,7 @@ class CatalogExportTest {
                 .extracting(remark -> remark.kind() + " " + remark.attribute())
                 .contains("IMPOSSIBLE height_10yr", "CONFLICT height", "GAP exposure")
                 .doesNotContain("GAP hardiness");
-        assertThat(sums.gapsByAttribute()).containsEntry("exposure", 3);
+        assertThat(sums.gapsByAttribute()).containsEntry("exposure", 3).containsEntry("photographs", 3);
     }
 
     @Test

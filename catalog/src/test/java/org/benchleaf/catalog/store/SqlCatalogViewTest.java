@@ -59,8 +59,16 @@ class SqlCatalogViewTest {
     }
 
     private CatalogRevision apply(List<PlantDraft> plants, List<LotDraft> lots) {
-        return store.apply(new ImportPlan(
-                "plants.csv", store.view().revision(), ImportPlan.Rank.OWN, plants.size(), plants, lots, List.of()));
+        return store.apply(
+                new ImportPlan(
+                        "plants.csv",
+                        store.view().revision(),
+                        ImportPlan.Rank.OWN,
+                        plants.size(),
+                        plants,
+                        lots,
+                        List.of()),
+                written -> {});
     }
 
     private static BotanicalName many(int number) {

@@ -89,11 +89,11 @@ public final class StoreFigures {
         long before = heap();
         timed(
                 "apply " + count + " new plants, " + FACTS.size() + " facts each",
-                () -> store.apply(plan(store, plants, List.of())));
+                () -> store.apply(plan(store, plants, List.of()), written -> {}));
         say("heap in use: the plan %d MB, after apply %d MB", before, heap());
-        timed("apply the same plan again", () -> store.apply(plan(store, plants, List.of())));
-        timed("apply " + lots.size() + " lots", () -> store.apply(plan(store, List.of(), lots)));
-        timed("apply the same lots again", () -> store.apply(plan(store, List.of(), lots)));
+        timed("apply the same plan again", () -> store.apply(plan(store, plants, List.of()), written -> {}));
+        timed("apply " + lots.size() + " lots", () -> store.apply(plan(store, List.of(), lots), written -> {}));
+        timed("apply the same lots again", () -> store.apply(plan(store, List.of(), lots), written -> {}));
         return lots.getFirst().lot();
     }
 

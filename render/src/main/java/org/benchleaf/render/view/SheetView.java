@@ -62,7 +62,12 @@ public record SheetView(
     /// One fact with the mark of its source.
     ///
     /// @param mark number of the source, and a sign when the fact is the species'; may be empty
-    public record FactLine(String label, String value, String mark) {}
+    /// @param others what other sources state, each with its mark
+    public record FactLine(String label, String value, String mark, List<NoteLine> others) {
+        public FactLine {
+            others = List.copyOf(others);
+        }
+    }
 
     /// A sentence with the mark of its source.
     public record NoteLine(String text, String mark) {}

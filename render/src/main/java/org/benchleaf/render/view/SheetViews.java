@@ -95,7 +95,16 @@ final class SheetViews {
                 .map(fact -> new SheetView.FactLine(
                         factWords.label(fact.kind()),
                         checked.apply(factWords.label(fact.kind()), factWords.value(fact.value())),
-                        marks.mark(fact.source(), fact.inherited())))
+                        marks.mark(fact.source(), fact.inherited()),
+                        others(fact, marks)))
+                .toList();
+    }
+
+    private List<SheetView.NoteLine> others(PageFact fact, SourceMarks marks) {
+        return fact.others().stream()
+                .map(other -> new SheetView.NoteLine(
+                        checked.apply(factWords.label(fact.kind()), factWords.value(other.value())),
+                        marks.mark(java.util.Optional.of(other.source()), false)))
                 .toList();
     }
 
@@ -111,7 +120,7 @@ final class SheetViews {
     }
 
     private static int linesOf(SheetView.FactLine fact) {
-        return 1 + fact.value().length() / LINE;
+        return 1 + fact.value().length() / LINE + fact.others().size();
     }
 
     private SheetView.NoteLine saleNote(SaleNote note, SourceMarks marks) {
@@ -159,7 +168,7 @@ final class SheetViews {
 
     private SheetView.StockRow row(ItemLine item) {
         return new SheetView.StockRow(
-                words.size(item.size(), item.form()),
+                words.listedSize(item.size(), item.form()),
                 words.availability(item.availability()),
                 seen(item),
                 item.next()

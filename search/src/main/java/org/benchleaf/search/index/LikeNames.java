@@ -6,26 +6,29 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-/// Proposes plants whose names hold words spelt or sounding like those said: the more of the letters said are found
-/// in
-/// a plant's names, and the nearer, the better. What it proposes is compared name by name elsewhere.
+/// Proposes plants whose names hold words spelt or sounding like those said: the more of the letters said
+/// are found in a plant's names, and the nearer, the better. What it proposes is compared name by name
+/// elsewhere.
 final class LikeNames {
     /// Worth of a letter found as said.
     private static final int LETTER = 10;
     /// Shares of a word are tried from this length on: `smokebush` may be two words.
     private static final int SHORTEST_OF_TWO = 6;
 
+    private static final int SHORTEST_HALF = 3;
+
     /// So many words that sound nearly alike are enough.
     private static final int ENOUGH = 24;
-    /// A word of this length that names have as it was said is taken as heard well, alone, as one of two, of more.
+    /// A word of this length that names have as it was said is taken as heard well, alone, as one of two,
+    /// of more.
     private static final int[] LONG_ENOUGH = {5, 8, 8, 8, 8};
 
-    private final List<SaidWords> said;
+    private final SaidNames said;
     private final boolean bySound;
 
     /// @param bySound by what is heard; when not, only by what is spelt nearly so
-    LikeNames(List<String> words, boolean bySound) {
-        this.said = SaidWords.of(words);
+    LikeNames(SaidNames said, boolean bySound) {
+        this.said = said;
         this.bySound = bySound;
     }
 
@@ -36,7 +39,7 @@ final class LikeNames {
         byte[] counted = new byte[segment.size()];
         byte turn = 0;
         int[] known = known(words);
-        for (SaidWords part : said) {
+        for (SaidWords part : said.parts()) {
             turn++;
             boolean heard = longest(known, part) >= LONG_ENOUGH[part.count() - 1];
             for (Alike alike : alike(words, part, heard)) {
@@ -60,8 +63,9 @@ final class LikeNames {
 
     /// The length of each word said that names have as it was said; 0 for the others.
     private int[] known(SegmentWords words) {
-        int[] known = new int[said.isEmpty() ? 0 : said.getLast().first() + 1];
-        for (SaidWords part : said) {
+        List<SaidWords> parts = said.parts();
+        int[] known = new int[parts.isEmpty() ? 0 : parts.getLast().first() + 1];
+        for (SaidWords part : parts) {
             if (part.count() == 1) {
                 words.spelt()
                         .spelt(
@@ -84,20 +88,31 @@ final class LikeNames {
     ///
     /// @param heardWell whether names have a word of the part as it was said
     private List<Alike> alike(SegmentWords words, SaidWords part, boolean heardWell) {
-        int full = part.letters().length() * LETTER;
-        List<Alike> found = new ArrayList<>();
-        if (part.count() == 1 || part.count() == 2 && !heardWell) {
-            int edits = part.edits(heardWell ? 1 : 2);
-            words.spelt()
-                    .spelt(part.letters(), edits, (word, cost) -> found.add(new Alike(word, full - cost * LETTER)));
-        }
+        List<Alike> found = new ArrayList<>(said.spelt(words, part, () -> spelt(words, part, heardWell)));
         if (bySound && !heardWell) {
-            bySound(words, part, full, found.isEmpty() ? ENOUGH : 1, found);
+            bySound(words, part, part.letters().length() * LETTER, found.isEmpty() ? ENOUGH : 1, found);
         }
         if (part.count() == 1 && part.letters().length() >= SHORTEST_OF_TWO) {
-            halves(words, part.letters(), found);
+            words.spelt()
+                    .halves(
+                            part.letters(),
+                            SHORTEST_HALF,
+                            (word, letters) -> found.add(new Alike(word, letters * LETTER)));
         }
         found.sort(Comparator.comparingInt(Alike::worth).reversed());
+        return found;
+    }
+
+    private static List<Alike> spelt(SegmentWords words, SaidWords part, boolean heardWell) {
+        List<Alike> found = new ArrayList<>();
+        if (part.count() == 1 || part.count() == 2 && !heardWell) {
+            int full = part.letters().length() * LETTER;
+            words.spelt()
+                    .spelt(
+                            part.letters(),
+                            part.edits(heardWell ? 1 : 2),
+                            (word, cost) -> found.add(new Alike(word, full - cost * LETTER)));
+        }
         return found;
     }
 
@@ -119,15 +134,6 @@ final class LikeNames {
         found.addAll(near);
     }
 
-    /// Words of which a longer one may be made.
-    private static void halves(SegmentWords words, String letters, List<Alike> found) {
-        for (int cut = 3; cut <= letters.length() - 3; cut++) {
-            for (String half : List.of(letters.substring(0, cut), letters.substring(cut))) {
-                words.spelt().spelt(half, 0, (word, none) -> found.add(new Alike(word, half.length() * LETTER)));
-            }
-        }
-    }
-
     /// A word of the segment and what it is worth to find it.
-    private record Alike(int word, int worth) {}
+    record Alike(int word, int worth) {}
 }

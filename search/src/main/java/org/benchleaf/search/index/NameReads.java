@@ -18,9 +18,8 @@ import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
 
-/// Reads names from the index: by whole name, by its beginning, by likeness. Takes as long as what it finds, and
-/// not as
-/// long as the catalog.
+/// Reads names from the index: by whole name, by its beginning, by likeness. Takes as long as what it
+/// finds, and not as long as the catalog.
 final class NameReads {
     /// A name that so many terms begin with is begun too shortly to look at all of them.
     private static final int MOST_TERMS = 2000;
@@ -78,9 +77,9 @@ final class NameReads {
                 .toList();
     }
 
-    /// The plants whose names are most like the words, the likeliest first.
-    static List<Named> like(Snapshot snapshot, List<String> words, boolean bySound, int limit) throws IOException {
-        LikeNames like = new LikeNames(words, bySound);
+    /// The plants whose names are most like what was said, the likeliest first.
+    static List<Named> like(Snapshot snapshot, SaidNames said, boolean bySound, int limit) throws IOException {
+        LikeNames like = new LikeNames(said, bySound);
         List<TopPlants> tops = new ArrayList<>();
         List<Long> ranks = new ArrayList<>();
         for (Segment segment : snapshot.segments()) {

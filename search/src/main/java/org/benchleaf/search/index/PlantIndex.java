@@ -18,9 +18,9 @@ import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
-/// The index of a catalog: facts and names in a folder, stock in memory. It can be deleted at any time and is built
-/// anew from the catalog. Safe for many threads; each answer is given from one state, while the next one is
-/// prepared.
+/// The index of a catalog: facts and names in a folder, stock in memory. It can be deleted at any time
+/// and is built anew from the catalog. Safe for many threads; each answer is given from one state, while
+/// the next one is prepared.
 public final class PlantIndex implements AutoCloseable {
     private static final long LOOK_EVERY_NANOS = 100_000_000L;
 
@@ -46,9 +46,9 @@ public final class PlantIndex implements AutoCloseable {
         this.current = opened.snapshot();
     }
 
-    /// Opens the index, builds it when there is none or it is damaged, ahead of the catalog or of another format,
-    /// and catches up with the catalog. While another program holds the folder, the index is built in memory
-    /// instead.
+    /// Opens the index, builds it when there is none or it is damaged, ahead of the catalog or of another
+    /// format, and catches up with the catalog. While another program holds the folder, the index is
+    /// built in memory instead.
     ///
     /// @throws UncheckedIOException when the folder cannot be read or written
     public static PlantIndex open(Path folder, CatalogView catalog) {
@@ -90,10 +90,9 @@ public final class PlantIndex implements AutoCloseable {
         return newest;
     }
 
-    /// Catches up when the catalog was not looked at for a tenth of a second, whoever changed it; so nothing stays
-    /// out
-    /// for long even when another program changed the catalog. While one thread does, the others go on with what is
-    /// there.
+    /// Catches up when the catalog was not looked at for a tenth of a second, whoever changed it; so
+    /// nothing stays out for long even when another program changed the catalog. While one thread does,
+    /// the others go on with what is there.
     public void freshen() {
         if (System.nanoTime() - lookedAt > LOOK_EVERY_NANOS && looking.compareAndSet(false, true)) {
             try {
@@ -179,14 +178,14 @@ public final class PlantIndex implements AutoCloseable {
         return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.words(snapshot, words, limit));
     }
 
-    /// The plants whose names are spelt most like these words, in no promised order.
-    public List<Named> spelt(List<String> words, int limit) {
-        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.like(snapshot, words, false, limit));
+    /// The plants whose names are spelt most like what was said, in no promised order.
+    public List<Named> spelt(SaidNames said, int limit) {
+        return ask(snapshot -> NameReads.like(snapshot, said, false, limit));
     }
 
-    /// The plants whose names are spelt or sound most like these words, in no promised order.
-    public List<Named> like(List<String> words, int limit) {
-        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.like(snapshot, words, true, limit));
+    /// The plants whose names are spelt or sound most like it, in no promised order.
+    public List<Named> like(SaidNames said, int limit) {
+        return ask(snapshot -> NameReads.like(snapshot, said, true, limit));
     }
 
     /// Asks the newest state and keeps its files open meanwhile.

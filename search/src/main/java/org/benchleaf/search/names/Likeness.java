@@ -15,12 +15,12 @@ import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.search.sound.SoundDistance;
 import org.benchleaf.search.sound.Sounds;
 
-/// Compares what was typed or said with all names of a plant: first letter by letter, then sound by sound, the bounds
-/// between words free to move. Made for one question; used by one thread.
+/// Compares what was typed or said with all names of a plant: first letter by letter, then sound by
+/// sound, the bounds between words free to move. Made for one question; used by one thread.
 final class Likeness {
     private static final int FAR = 1_000_000;
-    /// A word said that is in no name of the plant, as `plant` or `bush` may be, costs as much as so many sounds
-    /// amiss.
+    /// A word said that is in no name of the plant, as `plant` or `bush` may be, costs as much as so many
+    /// sounds amiss.
     private static final int EXTRA_SOUND = 4;
 
     private static final int EXTRA_WORD = 6;
@@ -47,16 +47,16 @@ final class Likeness {
         for (int most = 1; most <= 2; most++) {
             int cost = fewestEdits(names, most);
             if (cost < FAR) {
-                return Optional.of(
-                        new Guess(named, most == 1 ? NameMatch.ONE_EDIT : NameMatch.TWO_EDITS, cost, unsaid));
+                NameMatch how = most == 1 ? NameMatch.ONE_EDIT : NameMatch.TWO_EDITS;
+                return Optional.of(new Guess(named, how, cost, unlike(names), unsaid));
             }
         }
         if (least != NameMatch.SOUNDS_ALIKE) {
             return Optional.empty();
         }
-        int cost = Math.min(leastUnlike(names), nearestName(names));
+        int cost = unlike(names);
         return cost <= farthest()
-                ? Optional.of(new Guess(named, NameMatch.SOUNDS_ALIKE, cost, unsaid))
+                ? Optional.of(new Guess(named, NameMatch.SOUNDS_ALIKE, cost, cost, unsaid))
                 : Optional.empty();
     }
 
@@ -79,6 +79,12 @@ final class Likeness {
             }
             return least;
         });
+    }
+
+    /// How unlike what was said a plant's names sound; 0 when one sounds just so, however it is parted
+    /// into words.
+    private int unlike(NameWords names) {
+        return Math.min(leastUnlike(names), nearestName(names));
     }
 
     private int leastUnlike(NameWords names) {
@@ -143,20 +149,34 @@ final class Likeness {
     }
 
     private int[] edits(String word) {
-        return edits.computeIfAbsent(
-                word, one -> said.stream().mapToInt(part -> edits(part, one)).toArray());
+        int[] known = edits.get(word);
+        if (known == null) {
+            known = new int[said.size()];
+            for (int place = 0; place < known.length; place++) {
+                known[place] = edits(said.get(place), word);
+            }
+            edits.put(word, known);
+        }
+        return known;
     }
 
     private static int edits(SaidWords part, String word) {
         boolean near = part.count() <= 2 && Math.abs(part.letters().length() - word.length()) <= 2;
-        return near ? Spelling.edits(part.letters(), word) : FAR;
+        int cost = near ? Spelling.edits(part.letters(), word, 2) : FAR;
+        return cost <= 2 ? cost : FAR;
     }
 
     private int[] unlike(String word) {
-        return unlike.computeIfAbsent(word, one -> {
-            String heard = heard(one);
-            return said.stream().mapToInt(part -> unlike(part, heard)).toArray();
-        });
+        int[] known = unlike.get(word);
+        if (known == null) {
+            String heard = heard(word);
+            known = new int[said.size()];
+            for (int place = 0; place < known.length; place++) {
+                known[place] = unlike(said.get(place), heard);
+            }
+            unlike.put(word, known);
+        }
+        return known;
     }
 
     private static int unlike(SaidWords part, String heard) {
@@ -168,8 +188,9 @@ final class Likeness {
     /// A plant that may be meant.
     ///
     /// @param cost letters amiss, or how unlike it sounds
+    /// @param unlike how unlike it sounds
     /// @param unsaid words its accepted name has more than were said; negative when it has fewer
-    record Guess(Named named, NameMatch how, int cost, int unsaid) {}
+    record Guess(Named named, NameMatch how, int cost, int unlike, int unsaid) {}
 
     /// What a part said costs.
     private interface Cost {

@@ -10,14 +10,17 @@ import java.util.function.Predicate;
 import org.benchleaf.search.index.FoldedName;
 import org.benchleaf.search.index.Named;
 import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.index.SaidNames;
 import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.shared.code.PlantKey;
 
-/// Looks plants up by name, rung by rung from the surest way of matching to the least sure. Safe for many threads.
+/// Looks plants up by name, rung by rung from the surest way of matching to the least sure. Safe for many
+/// threads.
 ///
 /// What is misspelt or misheard is looked for only when no whole name was hit.
 public final class NameIndex {
-    /// So many plants with like names are compared letter by letter and sound by sound before the best are kept.
+    /// So many plants with like names are compared letter by letter and sound by sound before the best
+    /// are kept.
     private static final int CANDIDATES = 64;
     /// No name has more words; what follows is not looked at.
     private static final int MOST_WORDS = 12;
@@ -105,12 +108,13 @@ public final class NameIndex {
 
     private void likeNames(Hits hits, List<String> words) {
         Likeness likeness = new Likeness(words);
-        List<Likeness.Guess> spelt = guesses(likeness, index.spelt(words, CANDIDATES), NameMatch.TWO_EDITS);
+        SaidNames said = new SaidNames(words);
+        List<Likeness.Guess> spelt = guesses(likeness, index.spelt(said, CANDIDATES), NameMatch.TWO_EDITS);
         add(hits, likeness, spelt);
         int letters = words.stream().mapToInt(String::length).sum();
         boolean clear = !spelt.isEmpty() && spelt.getFirst().cost() * LETTERS_AN_EDIT <= letters;
         if (!clear && !hits.isFull()) {
-            add(hits, likeness, guesses(likeness, index.like(words, CANDIDATES), NameMatch.SOUNDS_ALIKE));
+            add(hits, likeness, guesses(likeness, index.like(said, CANDIDATES), NameMatch.SOUNDS_ALIKE));
         }
     }
 
@@ -119,6 +123,7 @@ public final class NameIndex {
                 .flatMap(named -> likeness.of(named, least).stream())
                 .sorted(Comparator.comparing(Likeness.Guess::how)
                         .thenComparing(Likeness.Guess::cost)
+                        .thenComparing(Likeness.Guess::unlike)
                         .thenComparing(Likeness.Guess::unsaid)
                         .thenComparing(guess -> guess.named().order())
                         .thenComparing(guess -> guess.named().plant()))

@@ -45,23 +45,39 @@ final class Spelling {
 
     /// Letters to insert, leave out, change or swap with a neighbour.
     static int edits(String one, String other) {
-        int[][] cost = new int[one.length() + 1][other.length() + 1];
-        for (int i = 0; i <= one.length(); i++) {
-            for (int j = 0; j <= other.length(); j++) {
-                if (i == 0 || j == 0) {
-                    cost[i][j] = i + j;
-                    continue;
-                }
-                int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-                cost[i][j] = Math.min(Math.min(cost[i - 1][j], cost[i][j - 1]) + 1, cost[i - 1][j - 1] + change);
-                if (i > 1
-                        && j > 1
-                        && one.charAt(i - 1) == other.charAt(j - 2)
-                        && one.charAt(i - 2) == other.charAt(j - 1)) {
-                    cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
-                }
-            }
+        return edits(one, other, Math.max(one.length(), other.length()));
+    }
+
+    /// The same, told exactly only up to so many; some number above it when there are more.
+    static int edits(String one, String other, int most) {
+        int width = other.length() + 1;
+        int[] before = new int[width];
+        int[] above = new int[width];
+        int[] row = new int[width];
+        for (int j = 0; j < width; j++) {
+            above[j] = j;
         }
-        return cost[one.length()][other.length()];
+        for (int i = 1; i <= one.length(); i++) {
+            row[0] = i;
+            int least = i;
+            char letter = one.charAt(i - 1);
+            for (int j = 1; j < width; j++) {
+                char opposite = other.charAt(j - 1);
+                int cost = Math.min(Math.min(above[j], row[j - 1]) + 1, above[j - 1] + (letter == opposite ? 0 : 1));
+                if (i > 1 && j > 1 && letter == other.charAt(j - 2) && one.charAt(i - 2) == opposite) {
+                    cost = Math.min(cost, before[j - 2] + 1);
+                }
+                row[j] = cost;
+                least = Math.min(least, cost);
+            }
+            if (least > most) {
+                return most + 1;
+            }
+            int[] free = before;
+            before = above;
+            above = row;
+            row = free;
+        }
+        return above[width - 1];
     }
 }

@@ -80,6 +80,19 @@ class NameIndexTest {
     }
 
     @Test
+    void putsTheNameThatSoundsNearestFirstAmongThoseAsManyLettersOff() {
+        put(10, name("Corylopsis", "spicata"), List.of(), List.of("spike winter hazel"));
+        index.catchUp();
+        List<NameHit> hits = names.find("kory opsis", 5);
+        assertThat(hits).extracting(NameHit::how).startsWith(NameMatch.TWO_EDITS, NameMatch.TWO_EDITS);
+        assertThat(hits).extracting(NameHit::plant).startsWith(PlantKey.ofSerial(2), PlantKey.ofSerial(10));
+        assertThat(names.find("kory lopsis", 5))
+                .first()
+                .extracting(NameHit::plant)
+                .isEqualTo(PlantKey.ofSerial(10));
+    }
+
+    @Test
     void neverListsALessSureMatchAboveASurerOne() {
         for (String typed : List.of("hydrangea", "aster", "acer", "maple", "h", "panicle hydrangea", "itae", "astr")) {
             List<NameMatch> how =

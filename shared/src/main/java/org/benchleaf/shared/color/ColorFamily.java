@@ -8,8 +8,8 @@ import org.benchleaf.shared.Term;
 
 /// The color words that people ask with, each with the words growers use for it.
 ///
-/// The families follow the hue names of NBS Circular 553 (ISCC-NBS), joined and parted as the flower trade does;
-/// which trade word belongs to which family is common practice, no source.
+/// The families follow the hue names of NBS Circular 553 (ISCC-NBS), joined and parted as the flower
+/// trade does; which trade word belongs to which family is common practice, no source.
 public enum ColorFamily implements Term {
     WHITE("white", "#F4F2EA", "ivory", "cream"),
     YELLOW("yellow", "#F2CC45", "gold", "golden", "lemon", "butter"),
@@ -48,7 +48,15 @@ public enum ColorFamily implements Term {
     public static Optional<ColorFamily> ofWord(String word) {
         String wanted = word.strip().toLowerCase(Locale.ROOT);
         Optional<ColorFamily> whole = exactly(wanted);
-        return whole.isPresent() ? whole : exactly(wanted.replaceAll(".*[\\s-]", ""));
+        return whole.isPresent() ? whole : exactly(lastWord(wanted));
+    }
+
+    private static String lastWord(String words) {
+        int start = words.length();
+        while (start > 0 && words.charAt(start - 1) != '-' && !Character.isWhitespace(words.charAt(start - 1))) {
+            start--;
+        }
+        return words.substring(start);
     }
 
     private static Optional<ColorFamily> exactly(String word) {

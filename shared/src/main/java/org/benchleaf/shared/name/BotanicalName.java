@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated plants (ICNCP)
-/// do.
+/// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated
+/// plants (ICNCP) do.
 ///
 /// @param genusMark × for a nothogenus, + for a graft-chimaera
 /// @param genus capital first
@@ -27,8 +28,10 @@ public record BotanicalName(
         Optional<String> cultivar,
         Optional<String> tradeDesignation)
         implements Comparable<BotanicalName> {
+    private static final Pattern GENUS = Pattern.compile("\\p{Lu}\\p{Ll}+(?:-\\p{L}+)*");
+
     public BotanicalName {
-        if (!genus.matches("\\p{Lu}\\p{Ll}+(?:-\\p{L}+)*")) {
+        if (!GENUS.matcher(genus).matches()) {
             throw new IllegalArgumentException("not a genus: " + genus);
         }
         if (infraspecific.isPresent() && species.isEmpty()) {
@@ -61,9 +64,9 @@ public record BotanicalName(
                 genusMark, genus, species, infraspecific, group, Optional.of(epithet), tradeDesignation);
     }
 
-    /// The taxon whose facts hold for this plant unless it states its own: the name without what cultivation added,
-    /// or
-    /// the species above a rank below it. Empty for a genus, and for a cultivar under its genus alone.
+    /// The taxon whose facts hold for this plant unless it states its own: the name without what
+    /// cultivation added, or the species above a rank below it. Empty for a genus, and for a cultivar
+    /// under its genus alone.
     public Optional<BotanicalName> taxonAbove() {
         boolean cultivated = group.isPresent() || cultivar.isPresent() || tradeDesignation.isPresent();
         if (species.isEmpty() || !cultivated && infraspecific.isEmpty()) {
@@ -79,9 +82,8 @@ public record BotanicalName(
                 Optional.empty()));
     }
 
-    /// The name as a label has room for: a cultivar without its Group and without the rank below species, for genus
-    /// and
-    /// epithet name it alone (ICNCP Art. 8, from memory). Any other name is whole.
+    /// The name as a label has room for: a cultivar without its Group and without the rank below species,
+    /// for genus and epithet name it alone (ICNCP Art. 8, from memory). Any other name is whole.
     public BotanicalName labelName() {
         boolean cultivar = this.cultivar.isPresent() || tradeDesignation.isPresent();
         return cultivar

@@ -51,7 +51,7 @@ public sealed interface StockSize extends Comparable<StockSize> {
         }
     }
 
-    /// A plant by its height (or spread), an interval in inches: `5-6 ft B&B`, `18-24 in B&B`.
+    /// A plant by its height, an interval in inches: `5-6 ft B&B`, `18-24 in B&B`.
     record Height(int lowInches, int highInches, RootPackage roots) implements StockSize {
         public Height {
             if (lowInches < 3 || highInches < lowInches || highInches > 600) {
@@ -62,25 +62,54 @@ public sealed interface StockSize extends Comparable<StockSize> {
 
         @Override
         public String toString() {
-            boolean feet = lowInches % 12 == 0 && highInches % 12 == 0 && highInches > 24;
-            String span = feet ? lowInches / 12 + "-" + highInches / 12 + " ft" : lowInches + "-" + highInches + " in";
-            return span + " " + roots.term();
+            return span(lowInches, highInches) + " " + roots.term();
         }
     }
 
+    /// A low or spreading plant by its spread, an interval in inches: `15-18 in spread B&B`.
+    record Spread(int lowInches, int highInches, RootPackage roots) implements StockSize {
+        public Spread {
+            if (lowInches < 3 || highInches < lowInches || highInches > 600) {
+                throw new IllegalArgumentException("a spread interval is 3 to 600 in, low before high; got %d-%d"
+                        .formatted(lowInches, highInches));
+            }
+        }
+
+        @Override
+        public String toString() {
+            return span(lowInches, highInches) + " spread " + roots.term();
+        }
+    }
+
+    private static String span(int lowInches, int highInches) {
+        boolean feet = lowInches % 12 == 0 && highInches % 12 == 0 && highInches > 24;
+        return feet ? lowInches / 12 + "-" + highInches / 12 + " ft" : lowInches + "-" + highInches + " in";
+    }
+
+    Pattern GALLONS = Pattern.compile("(\\d{1,3})\\s*-?\\s*(?:gal|gals|gallons?)\\.?", Pattern.CASE_INSENSITIVE);
     Pattern POT = Pattern.compile("(\\d{1,2})\\s*cm(?:\\s*pots?)?", Pattern.CASE_INSENSITIVE);
     String ROOTS = "(?:\\s*(B\\s*&\\s*B|BB|balled and burlapped|bare\\s*root|BR|container))?";
     Pattern CALIPER = Pattern.compile(
             "(\\d{1,2}(?:\\.\\d{1,2})?)\\s*(?:in|inch|inches|\"|″)\\s*(?:cal|caliper)\\.?" + ROOTS,
             Pattern.CASE_INSENSITIVE);
     Pattern HEIGHT = Pattern.compile(
-            "(\\d{1,3})\\s*(?:ft|'|in|\")?\\s*(?:-|–|to)\\s*(\\d{1,3})\\s*(ft|feet|'|′|in|inches|\"|″)(?:\\s*(?:ht|height|spread)\\.?)?"
+            "(\\d{1,3})\\s*(?:ft|'|in|\")?\\s*(?:-|–|to)\\s*(\\d{1,3})\\s*(ft|feet|'|′|in|inches|\"|″)(?:\\s*(ht|height|spread)\\.?)?"
                     + ROOTS,
             Pattern.CASE_INSENSITIVE);
 
-    /// Reads `#3`, `#SP4`, `19 cm`, `2.5 in cal B&B`, `2" cal`, `5-6 ft B&B`, `18-24"`; field-grown stock without a
-    /// word
-    /// for its roots is taken as balled and burlapped.
+    /// Reads a size as [#read(String)] does, and gallons as the classes that a shop calls so.
+    static Reading<StockSize> read(String text, ContainerNaming naming) {
+        Matcher gallons = GALLONS.matcher(text.strip());
+        if (naming == ContainerNaming.GALLON && gallons.matches()) {
+            return ContainerClass.ofMark("#" + gallons.group(1))
+                    .<Reading<StockSize>>map(of -> Reading.of(new Container(of)))
+                    .orElseGet(() -> Reading.refused("size.no-class", text));
+        }
+        return read(text);
+    }
+
+    /// Reads `#3`, `#SP4`, `19 cm`, `2.5 in cal B&B`, `2" cal`, `5-6 ft B&B`, `15-18 in spread`, `18-24"`;
+    /// field-grown stock without a word for its roots is taken as balled and burlapped.
     ///
     /// Gallons are refused here: a class is not a gallon, so only a shop can say what its `3 gal` is.
     static Reading<StockSize> read(String text) {
@@ -119,7 +148,9 @@ public sealed interface StockSize extends Comparable<StockSize> {
             int inches = height.group(3).matches("(?i)ft|feet|'|′") ? 12 : 1;
             int low = Integer.parseInt(height.group(1)) * inches;
             int high = Integer.parseInt(height.group(2)) * inches;
-            return Optional.of(new Height(low, high, roots(height.group(4))));
+            RootPackage roots = roots(height.group(5));
+            boolean spread = "spread".equalsIgnoreCase(height.group(4));
+            return Optional.of(spread ? new Spread(low, high, roots) : new Height(low, high, roots));
         }
         return Optional.empty();
     }
@@ -145,6 +176,7 @@ public sealed interface StockSize extends Comparable<StockSize> {
             case MetricPot pot -> pot.centimetres() / 10.0;
             case Container container -> 10 + container.of().ordinal();
             case Height height -> 100 + height.lowInches() + height.highInches() / 1000.0;
+            case Spread spread -> 100 + spread.lowInches() + spread.highInches() / 1000.0;
             case Caliper caliper -> 1000 + caliper.quarterInches();
         };
     }

@@ -1,0 +1,116 @@
+package org.benchleaf.catalog.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import org.assertj.core.api.Assertions;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.names.NameReader;
+import org.benchleaf.shared.stock.ContainerNaming;
+import org.benchleaf.shared.stock.StockSize;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/// However long a cell is, it is read or refused within a second.
+class LongInputTest {
+    private static final int LETTERS = 200_000;
+    /// Longer cells are not read; see docs/spreadsheet.md.
+    private static final int LONGEST = 4_000;
+    private static final Duration SECOND = Duration.ofSeconds(1);
+
+    private static String longText(String piece) {
+        return piece.repeat(LETTERS / piece.length());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "a",
+                " ",
+                "9",
+                "-",
+                "Acer ",
+                "Acer rubrum ",
+                "A. ",
+                "×",
+                "'",
+                "' '",
+                "(",
+                "((",
+                "subsp. ",
+                "1-",
+                "5-9 ",
+                "Apr-",
+                "Apr-Jun; ",
+                "1 ft ",
+                "#",
+                "#FFFFFF; ",
+                "red #B8272F; ",
+                "US-",
+                "NY ",
+                ";",
+                "=",
+                "ft",
+                "B&B ",
+                "toxic: dogs, ",
+                "toxic: dogs - ",
+                "Ã",
+                "\u0000",
+                "\u0301",
+                "ﬀ",
+                "Group ",
+                "cv. ",
+                "\"",
+                "“",
+                "1.5m",
+                "'s "
+            })
+    void readsOrRefusesAnyCellWithinASecond(String piece) {
+        String text = longText(piece).substring(0, LONGEST);
+        Assertions.assertThatCode(() -> NameReader.read(text)).doesNotThrowAnyException();
+        assertThat(time(() -> NameReader.read(text))).as("name").isLessThan(SECOND);
+        for (var attribute : Attributes.all()) {
+            assertThat(time(() -> attribute.codec().read(text)))
+                    .as(attribute.id())
+                    .isLessThan(SECOND);
+        }
+        assertThat(time(() -> StockSize.read(text, ContainerNaming.GALLON))).isLessThan(SECOND);
+        assertThat(time(() -> GtinCells.repaired(text))).isLessThan(SECOND);
+        assertThat(time(() -> Mojibake.repaired(text))).isLessThan(SECOND);
+        assertThat(time(() -> plan("name,height,bloom,source,fact_sources\n", longText(piece), ColumnMaps.ownPlants())))
+                .isLessThan(SECOND.multipliedBy(2));
+        assertThat(time(() -> plan("lot,name,size,count,price\n", longText(piece), ColumnMaps.ownStock())))
+                .isLessThan(SECOND.multipliedBy(2));
+    }
+
+    private static void plan(String headings, String cell, ColumnMap map) {
+        String quoted = '"' + cell.replace("\"", "\"\"") + '"';
+        String sheet = headings + String.join(",", List.of(quoted, quoted, quoted, quoted, quoted)) + "\n";
+        try (Sheet rows = SheetReader.open("long.csv", sheet.getBytes(StandardCharsets.UTF_8))) {
+            ImportPlanner.plan(rows, map, new MemoryBook());
+        } catch (SheetException refused) {
+            assertThat(refused.problem().key().toLowerCase(Locale.ROOT)).startsWith("file.");
+        }
+    }
+
+    private static Duration time(Runnable work) {
+        long start = System.nanoTime();
+        work.run();
+        return Duration.ofNanos(System.nanoTime() - start);
+    }
+
+    @Test
+    void saysThatACellIsTooLongToBeMeant() {
+        ImportPlan plan = Planned.plants(
+                new MemoryBook(), "name,height,description", "Acer rubrum," + longText("40-60 ft ") + ",red");
+        assertThat(Planned.findings(plan)).containsExactly("2 height cell.long CELL_LEFT_OUT");
+        assertThat(plan.findings().getFirst().problem().details().get("read")).hasSizeLessThan(100);
+        ImportPlan name = Planned.plants(new MemoryBook(), "name,height", longText("Acer rubrum ") + ",40-60 ft");
+        assertThat(Planned.findings(name))
+                .containsExactly("2 name cell.long CELL_LEFT_OUT", "2 name name.empty ROW_LEFT_OUT");
+    }
+}
