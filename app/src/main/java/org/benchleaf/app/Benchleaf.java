@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.PhotoFolder;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.Relatives;
@@ -54,6 +55,7 @@ public final class Benchleaf implements AutoCloseable {
     private final Catalog catalog;
     private final ContentPack content;
     private @Nullable PlantIndex index;
+    private @Nullable NeedSearch needSearch;
 
     private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
         this.workspace = workspace;
@@ -119,6 +121,11 @@ public final class Benchleaf implements AutoCloseable {
     /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood.
     /// Costs one pass over the plants: keep it.
     public NeedReader needReader() {
+        return needReader(settings.language());
+    }
+
+    /// The same for needs written in another language than the shop's.
+    public NeedReader needReader(Locale language) {
         Set<String> genera = new HashSet<>();
         Map<String, String> species = new HashMap<>();
         catalog.view().forEachPlant(plant -> {
@@ -126,7 +133,7 @@ public final class Benchleaf implements AutoCloseable {
             SpeciesWords.of(plant).forEach(species::putIfAbsent);
         });
         // a language whose words nobody wrote yet is asked in English
-        String own = "words/need_" + settings.language().getLanguage() + ".words";
+        String own = "words/need_" + language.getLanguage() + ".words";
         String key = content.find(own).isPresent() ? own : "words/need_en.words";
         Vocabulary words = Vocabulary.read(content.open(key));
         return new NeedReader(words.withGenera(genera).withSpecies(species), settings.place(), postalZones());
@@ -150,8 +157,12 @@ public final class Benchleaf implements AutoCloseable {
         return new SaleRuleService(catalog);
     }
 
-    public NeedSearch needSearch() {
-        return new NeedSearch(catalog.view(), index());
+    /// The search, one for the workspace: it keeps what it read until the catalog changes.
+    public synchronized NeedSearch needSearch() {
+        if (needSearch == null) {
+            needSearch = new NeedSearch(catalog.view(), index());
+        }
+        return needSearch;
     }
 
     public NameIndex names() {
@@ -167,11 +178,16 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public PrintService printing() {
-        return new PrintService(catalog.view(), sheets(), Printer.using(content), content, style(), clock);
+        return new PrintService(
+                catalog.view(), sheets(), Printer.using(content, photographs()), content, style(), clock);
+    }
+
+    private PhotoFolder photographs() {
+        return new PhotoFolder(workspace.photographsFolder());
     }
 
     public WebPages webPages() {
-        return WebPages.using(content);
+        return WebPages.using(content, photographs());
     }
 
     /// Looks at every plant; `each` is handed each result.

@@ -37,6 +37,7 @@ public record Workspace(Path folder) {
         try {
             Files.createDirectories(workspace.folder);
             Files.createDirectories(workspace.contentFolder());
+            Files.createDirectories(workspace.photographsFolder());
             Files.writeString(workspace.settingsFile(), settings.text());
         } catch (IOException unwritable) {
             throw new Refusal(Problem.of("workspace.read-only", folder.toString()));
@@ -80,6 +81,11 @@ public record Workspace(Path folder) {
     /// Column maps that the shop saved under a name.
     public Path mapsFolder() {
         return folder.resolve("maps");
+    }
+
+    /// Photographs of plants, by the file names that their rows give.
+    public Path photographsFolder() {
+        return folder.resolve("photographs");
     }
 
     /// Files of the shop's own, laid over the built-in content.

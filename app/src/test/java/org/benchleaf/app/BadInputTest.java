@@ -144,6 +144,58 @@ class BadInputTest {
         assertThat(folder.resolve("sheet.pdf")).doesNotExist();
     }
 
+    @Test
+    void aPhotographThatIsMissingIsNamedWithItsPlantAndLeavesNoFile() throws IOException {
+        load(file("plants.csv", """
+                name,photographs,source
+                Clethra alnifolia,in-bloom.jpg by A. Grower (CC BY 4.0),from memory
+                """));
+        for (String document : new String[] {"sheet", "cards"}) {
+            Run run = print(document);
+            assertThat(run.code()).isEqualTo(3);
+            assertThat(run.err())
+                    .contains("in-bloom.jpg")
+                    .contains("Clethra alnifolia")
+                    .contains(shop.resolve("photographs").toString())
+                    .hasLineCount(1);
+            assertThat(folder.resolve("printed.pdf")).doesNotExist();
+        }
+    }
+
+    @Test
+    void aPhotographThatIsNoPictureIsNamedAndLeavesNoFile() throws IOException {
+        load(file("plants.csv", """
+                name,photographs,source
+                Clethra alnifolia,in-bloom.jpg,from memory
+                """));
+        Files.writeString(shop.resolve("photographs/in-bloom.jpg"), "not a picture");
+        Run run = print("sheet");
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err()).contains("in-bloom.jpg").contains("JPEG or PNG").hasLineCount(1);
+        assertThat(folder.resolve("printed.pdf")).doesNotExist();
+    }
+
+    @Test
+    void aPhotographOutsideItsFolderIsAFinding() throws IOException {
+        Run run = load(file("plants.csv", """
+                name,photographs,source
+                Clethra alnifolia,../settings.jpg,from memory
+                """));
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.out()).contains("plants.csv row 2, column photographs").contains("../settings.jpg");
+    }
+
+    private Run print(String document) {
+        return Run.benchleaf(
+                "print",
+                document,
+                "Clethra alnifolia",
+                "--workspace",
+                shop.toString(),
+                "--out",
+                folder.resolve("printed.pdf").toString());
+    }
+
     private Run printWith(String key, byte[] content) throws IOException {
         load(file("plants.csv", """
                 name,source

@@ -81,7 +81,7 @@ class DemoTest {
                 "--zone",
                 "6a",
                 "--light",
-                "full shade",
+                "part shade",
                 "--max-height",
                 "5 ft",
                 "--count",

@@ -36,7 +36,7 @@ class NeedCommandsTest {
     void offersTheOtherReadingAndTellsWhatWasFreed() {
         Run run = run("need", "shade, zone 3 if possible");
         assertThat(run.out())
-                .contains("\"shade\" may also mean: part shade")
+                .contains("\"shade\" may also mean: full shade")
                 .contains("(freed: may be given up)")
                 .contains("you freed it");
     }
@@ -74,6 +74,34 @@ class NeedCommandsTest {
         assertThat(table.out()).startsWith("need,place,key,name,common_name,met,missed,unknown,stock");
         Run json = run("need", "--batch", needs.toString(), "--json", "--limit", "1");
         assertThat(json.out().lines()).hasSize(2).allMatch(line -> line.startsWith("{\"need\""));
+    }
+
+    @Test
+    void tellsWhyAndCountsFacetsForMachinesAndForEveryLineOfAFile() throws IOException {
+        assertThat(run("why", "Acer rubrum", "no maple, zone 6", "--json").out())
+                .contains("\"keptOutBy\" : [ \"not Acer\" ]")
+                .doesNotContain("\"place\"");
+        Path needs = Files.writeString(folder.resolve("whys.txt"), "tree, zone 6\nshrub for shade\n");
+        Run whys = run("why", "Acer rubrum", "--batch", needs.toString(), "--csv");
+        assertThat(whys.out().lines()).hasSize(3);
+        assertThat(whys.out()).startsWith("need,key,name,place,among,kept_out_by,met,missed,unknown");
+        Run facets = run("facets", "--batch", needs.toString(), "--json");
+        assertThat(facets.out().lines()).hasSize(2).allMatch(line -> line.startsWith("{\"need\""));
+        assertThat(run("facets", "tree", "--csv").out()).startsWith("need,facet,value,plants");
+    }
+
+    @Test
+    void readsANeedInSpanish() {
+        Run run = run("need", "arbustos para sombra, zona 6", "--language", "es", "--json", "--limit", "1");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("\"notUnderstood\" : [ ]").contains("\"kind\" : \"OfForm\"");
+    }
+
+    @Test
+    void asksForFamiliesAndRightsAsOptions() {
+        Run run = run("need", "--family", "Ericaceae", "--free-of", "patent", "--json", "--limit", "3");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("is of Ericaceae").contains("\"kind\" : \"FreeOf\"");
     }
 
     @Test

@@ -8,13 +8,16 @@ import org.benchleaf.bench.eval.Evaluation;
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
     private static final String USAGE =
-            "needs N, names N, engines N, ledger N, cards N, labels N or evaluate [TAXA.csv]";
+            "needs N, names N, engines N, ledger N, cards N, labels N or evaluate [TAXA.csv [USDA.csv]]";
 
     private Bench() {}
 
     public static void main(String[] arguments) throws IOException {
         if (arguments.length >= 1 && arguments[0].equals("evaluate")) {
-            Evaluation.run(Arrays.stream(arguments).skip(1).findFirst().map(Path::of), System.out);
+            Evaluation.run(
+                    Arrays.stream(arguments).skip(1).findFirst().map(Path::of),
+                    Arrays.stream(arguments).skip(2).findFirst().map(Path::of),
+                    System.out);
             return;
         }
         if (arguments.length != 2) {

@@ -18,6 +18,7 @@ final class EngineBench {
     private EngineBench() {}
 
     static void run(int plants, PrintStream out) throws IOException {
+        NeedBench.run(plants, out);
         List<Need> needs = SyntheticNeeds.needs(200);
         Path folder = Files.createTempDirectory("benchleaf-engines");
         Path file = folder.resolve("items.csv");

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.render.CardFormat;
+import org.benchleaf.render.Photographs;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
 import org.benchleaf.render.page.BenchCard;
@@ -50,7 +51,7 @@ final class PrintBench {
     private PrintBench() {}
 
     static void cards(int count, PrintStream out) throws IOException {
-        Printer printer = Printer.using(ContentPack.builtIn());
+        Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
         try (OutputStream nowhere = OutputStream.nullOutputStream()) {
             printer.benchCards(pages(200), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere); // warm
             Memory.forgetPeak();
@@ -61,7 +62,7 @@ final class PrintBench {
     }
 
     static void labels(int count, PrintStream out) throws IOException {
-        Printer printer = Printer.using(ContentPack.builtIn());
+        Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
         LabelRun run = LabelRun.on(ContentPack.builtIn().paper("letter-30"));
         try (OutputStream nowhere = OutputStream.nullOutputStream()) {
             printer.labels(labels(300), run, PrintStyle.ENGLISH, nowhere); // warm
@@ -129,7 +130,8 @@ final class PrintBench {
                 ItemForm.REGULAR,
                 Optional.of(Money.usDollars("24." + (10 + random.nextInt(89)))),
                 LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     private static List<Label> labels(int count) {

@@ -2,7 +2,6 @@ package org.benchleaf.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assumptions.assumeThat;
 import static org.benchleaf.catalog.Drafts.RED_MAPLE;
 import static org.benchleaf.catalog.Drafts.maples;
 import static org.benchleaf.catalog.Drafts.plan;
@@ -11,7 +10,6 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -127,22 +125,6 @@ class CatalogFileTest {
     void saysThatAFolderTakesNoFiles() {
         // holds for every user, the one who may do anything included
         assertUnusable("catalog.read.only", () -> Catalog.create(Path.of("/proc/benchleaf/catalog.db")));
-    }
-
-    @Test
-    void saysThatTheWorkspaceIsReadOnly() throws IOException {
-        makeCatalog();
-        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
-        Files.setPosixFilePermissions(file(), PosixFilePermissions.fromString("r--r--r--"));
-        try {
-            assumeThat(Files.isWritable(file()))
-                    .as("this user may write everywhere")
-                    .isFalse();
-            assertUnusable("catalog.read.only", () -> Catalog.open(file()));
-            assertUnusable("catalog.read.only", () -> Catalog.create(folder.resolve("other.db")));
-        } finally {
-            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
-        }
     }
 
     @Test

@@ -99,6 +99,9 @@ final class WishWords {
                 Map.of(
                         "place", new SaleWords(words).place(shipment.to()),
                         "date", words.date(shipment.on()));
+            case Wish.OfFamily(var family) -> Map.of("family", family);
+            case Wish.NotOfFamily(var family) -> Map.of("family", family);
+            case Wish.FreeOf(var right) -> Map.of("right", words.term(right));
             case Wish.NotOfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);

@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.measure.LengthRange;
@@ -166,6 +168,13 @@ public final class Wording {
     }
 
     /// `$1,250.00`; `21.50 CAD` for a currency without a form of its own.
+    /// Who took a photograph and under which license; empty for the shop's own.
+    public String credit(String who, String license) {
+        String credit =
+                Stream.of(who, license).filter(part -> !part.isBlank()).collect(Collectors.joining(text("list.comma")));
+        return credit.isEmpty() ? "" : text("photo.credit", Map.of("credit", credit));
+    }
+
     public String money(Money money) {
         String amount = String.format(
                 language,

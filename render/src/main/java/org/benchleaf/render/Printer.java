@@ -4,7 +4,6 @@ import java.io.OutputStream;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
@@ -14,6 +13,7 @@ import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.PdfPrinter;
+import org.benchleaf.render.pdf.PhotoShelf;
 import org.benchleaf.render.pdf.PrintPage;
 import org.benchleaf.render.view.CardViews;
 
@@ -26,15 +26,18 @@ public final class Printer {
     private final ContentPack content;
     private final SheetTemplates templates;
     private final ShelfPool shelves;
+    private final Photographs photographs;
 
-    private Printer(ContentPack content) {
+    private Printer(ContentPack content, Photographs photographs) {
         this.content = content;
+        this.photographs = photographs;
         this.templates = new SheetTemplates(content);
         this.shelves = new ShelfPool(content);
     }
 
-    public static Printer using(ContentPack content) {
-        return new Printer(content);
+    /// @param photographs those that its pages may show
+    public static Printer using(ContentPack content, Photographs photographs) {
+        return new Printer(content, photographs);
     }
 
     /// Prints one sheet a plant.
@@ -45,8 +48,8 @@ public final class Printer {
     /// @throws PrintRefused when a sheet cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int plantSheets(Iterable<PlantSheet> sheets, SheetFormat format, PrintStyle style, OutputStream out) {
-        return print(style, "sheets.title", out, (words, shelf) -> {
-            SheetPages pages = new SheetPages(templates, format, words, shelf);
+        return print(style, "sheets.title", out, (words, shelf, photos) -> {
+            SheetPages pages = new SheetPages(templates, format, words, shelf, photos);
             return pagesOf(sheets.iterator(), pages::page);
         });
     }
@@ -59,8 +62,8 @@ public final class Printer {
     /// @throws PrintRefused when a card cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int benchCards(Iterable<BenchCard> cards, CardFormat format, PrintStyle style, OutputStream out) {
-        return print(style, "cards.title", out, (words, shelf) -> {
-            CardViews views = new CardViews(format, words, shelf);
+        return print(style, "cards.title", out, (words, shelf, photos) -> {
+            CardViews views = new CardViews(format, words, shelf, photos);
             return pagesOf(cards.iterator(), card -> {
                 CardViews.Set set = views.set(card);
                 return new PrintPage(
@@ -86,26 +89,30 @@ public final class Printer {
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int labels(List<Label> labels, LabelRun run, PrintStyle style, OutputStream out) {
         return print(
-                style, "labels.title", out, (words, shelf) -> new LabelPages(templates, labels, run, words, shelf));
+                style,
+                "labels.title",
+                out,
+                (words, shelf, photos) -> new LabelPages(templates, labels, run, words, shelf));
     }
 
-    private int print(
-            PrintStyle style,
-            String title,
-            OutputStream out,
-            BiFunction<Wording, FontShelf, Iterator<PrintPage>> pages) {
+    private int print(PrintStyle style, String title, OutputStream out, Pages pages) {
         Wording words = Wording.open(content, style.language(), style.lengths());
         FontShelf shelf = shelves.borrow();
         try {
             return new PdfPrinter(content, shelf)
                     .print(
-                            pages.apply(words, shelf),
+                            pages.of(words, shelf, new PhotoShelf(photographs)),
                             words.text(title),
                             words.language().getLanguage(),
                             out);
         } finally {
             shelves.giveBack(shelf);
         }
+    }
+
+    /// The pages of one document.
+    private interface Pages {
+        Iterator<PrintPage> of(Wording words, FontShelf shelf, PhotoShelf photos);
     }
 
     private static <T> Iterator<PrintPage> pagesOf(Iterator<T> models, Function<T, PrintPage> page) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
 import org.benchleaf.render.pdf.PrintPage;
 import org.benchleaf.render.view.Density;
 import org.benchleaf.render.view.PaperSheets;
@@ -18,17 +19,21 @@ final class SheetPages {
     private final Wording words;
     private final PaperSheets sheets;
 
-    SheetPages(SheetTemplates templates, SheetFormat format, Wording words, FontShelf shelf) {
+    SheetPages(SheetTemplates templates, SheetFormat format, Wording words, FontShelf shelf, PhotoShelf photos) {
         this.templates = templates;
         this.format = format;
         this.words = words;
-        this.sheets = new PaperSheets(format, words, shelf);
+        this.sheets = new PaperSheets(format, words, shelf, photos);
     }
 
     PrintPage page(PlantSheet sheet) {
         PaperSheets.Set set = sheets.set(sheet);
-        Stream<Supplier<String>> versions =
-                Density.worthTrying(set.view(), format.heightMm()).stream().map(density -> () -> fill(set, density));
+        Stream<Supplier<String>> versions = Density.worthTrying(
+                        set.view(),
+                        format.heightMm(),
+                        density -> sheets.figures(density, set.aspect()).height())
+                .stream()
+                .map(density -> () -> fill(set, density));
         return new PrintPage(sheet.title().botanical().toString(), versions.toList(), set.drawings());
     }
 
@@ -38,8 +43,7 @@ final class SheetPages {
                 Map.of(
                         "sheet", set.view(),
                         "density", density.style(),
-                        "ring", density.ringMm(),
-                        "stand", sheets.standMm(density),
+                        "figures", sheets.figures(density, set.aspect()),
                         "format", format.name().toLowerCase(Locale.ROOT),
                         "words", new TemplateWords(words),
                         "language", words.language().getLanguage()));

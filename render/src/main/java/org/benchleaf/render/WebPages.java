@@ -1,6 +1,10 @@
 package org.benchleaf.render;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
@@ -8,6 +12,7 @@ import org.benchleaf.render.figure.SizeStand;
 import org.benchleaf.render.figure.SvgWriter;
 import org.benchleaf.render.figure.YearRing;
 import org.benchleaf.render.page.PlantSheet;
+import org.benchleaf.render.picture.Picture;
 import org.benchleaf.render.view.SheetView;
 import org.benchleaf.render.view.WebSheets;
 
@@ -15,20 +20,26 @@ import org.benchleaf.render.view.WebSheets;
 ///
 /// Same input, same text, so that a strong ETag can be taken from it. It may be shared between threads.
 public final class WebPages {
-    private static final double STAND_WIDTH = 330;
-    private static final double STAND_HEIGHT = 200;
+    private static final double STAND_WIDTH = 264;
+    private static final double STAND_HEIGHT = 176;
+
+    /// Where pages look for their photograph, before its file name.
+    public static final String PHOTO_PATH = "/photo/";
 
     private final ContentPack content;
     private final SheetTemplates templates;
+    private final WebPictures pictures;
     private final Map<PrintStyle, Wording> wordings = new ConcurrentHashMap<>();
 
-    private WebPages(ContentPack content) {
+    private WebPages(ContentPack content, Photographs photographs) {
         this.content = content;
+        this.pictures = new WebPictures(photographs);
         this.templates = new SheetTemplates(content);
     }
 
-    public static WebPages using(ContentPack content) {
-        return new WebPages(content);
+    /// @param photographs those that its pages may show
+    public static WebPages using(ContentPack content, Photographs photographs) {
+        return new WebPages(content, photographs);
     }
 
     /// The page that a printed code leads to.
@@ -39,24 +50,47 @@ public final class WebPages {
         Wording words =
                 wordings.computeIfAbsent(style, asked -> Wording.open(content, asked.language(), asked.lengths()));
         SheetView view = WebSheets.view(sheet, words);
+        List<Picture> photo = sheet.photo().flatMap(shown -> pictures.find(shown.file())).stream()
+                .toList();
+        String name = sheet.title().botanical().toString();
         return templates.fill(
                 "plant-page",
-                Map.of(
-                        "sheet", view,
-                        "title",
+                Map.ofEntries(
+                        Map.entry("sheet", view),
+                        Map.entry("photo", photo),
+                        Map.entry(
+                                "photoPath",
+                                sheet.photo()
+                                        .map(shown -> PHOTO_PATH + encoded(shown.file()))
+                                        .orElse("")),
+                        Map.entry("photoAlt", words.text("photo.alt", Map.of("name", name))),
+                        Map.entry(
+                                "title",
                                 words.text(
                                         "web.title",
                                         Map.of(
                                                 "name",
-                                                        sheet.title()
-                                                                .botanical()
-                                                                .toString(),
-                                                "shop", sheet.shop().name())),
-                        "ring", yearRing(sheet, words),
-                        "stand", sizeStand(sheet, words),
-                        "style", content.text("styles/web.css"),
-                        "words", new TemplateWords(words),
-                        "language", words.language().getLanguage()));
+                                                name,
+                                                "shop",
+                                                sheet.shop().name()))),
+                        Map.entry("ring", yearRing(sheet, words)),
+                        Map.entry("stand", sizeStand(sheet, words)),
+                        Map.entry("style", content.text("styles/web.css")),
+                        Map.entry("words", new TemplateWords(words)),
+                        Map.entry("language", words.language().getLanguage())));
+    }
+
+    /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera noted, such as
+    /// the place.
+    ///
+    /// @param file its name in the shop's folder
+    /// @return a JPEG, or empty when there is no such photograph or it cannot be read
+    public Optional<byte[]> photograph(String file) {
+        return pictures.find(file).map(Picture::jpeg);
+    }
+
+    private static String encoded(String file) {
+        return URLEncoder.encode(file, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     private static String yearRing(PlantSheet sheet, Wording words) {

@@ -15,7 +15,7 @@ class CardCodeTest {
     @ParameterizedTest
     @EnumSource(CardFormat.class)
     void theCodeOnEveryCardLeadsToItsLiveLink(CardFormat format) throws Exception {
-        Printer printer = Printer.using(ContentPack.builtIn());
+        Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
         try (Printed printed =
                 Printed.of(out -> printer.benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
             for (int page = 0; page < printed.pages(); page++) {

@@ -14,12 +14,12 @@ final class ContactSheet {
 
     public static void main(String[] args) throws IOException {
         Path folder = Files.createDirectories(Path.of(args[0]));
-        Printer printer = Printer.using(ContentPack.builtIn());
+        Printer printer = Printer.using(ContentPack.builtIn(), new SamplePhotos());
         try (OutputStream out = Files.newOutputStream(folder.resolve("cards-large.pdf"))) {
-            printer.benchCards(Samples.cards(), CardFormat.LARGE, PrintStyle.ENGLISH, out);
+            printer.benchCards(PhotoSamples.withPhotos(Samples.cards()), CardFormat.LARGE, PrintStyle.ENGLISH, out);
         }
         try (OutputStream out = Files.newOutputStream(folder.resolve("cards-small.pdf"))) {
-            printer.benchCards(Samples.cards(), CardFormat.SMALL, PrintStyle.ENGLISH, out);
+            printer.benchCards(PhotoSamples.withPhotos(Samples.cards()), CardFormat.SMALL, PrintStyle.ENGLISH, out);
         }
         LabelRun run = new LabelRun(
                 ContentPack.builtIn().paper("letter-30"), Set.of(1, 2, 3), LabelRun.FillOrder.BY_ROW, 0, 0);
@@ -31,12 +31,12 @@ final class ContactSheet {
         }
         for (SheetFormat format : SheetFormat.values()) {
             try (OutputStream out = Files.newOutputStream(folder.resolve("sheets-" + format + ".pdf"))) {
-                printer.plantSheets(Samples.sheets(), format, PrintStyle.ENGLISH, out);
+                printer.plantSheets(PhotoSamples.sheetsWithPhotos(Samples.sheets()), format, PrintStyle.ENGLISH, out);
             }
         }
-        WebPages web = WebPages.using(ContentPack.builtIn());
+        WebPages web = WebPages.using(ContentPack.builtIn(), new SamplePhotos());
         int n = 0;
-        for (var sheet : Samples.sheets()) {
+        for (var sheet : PhotoSamples.sheetsWithPhotos(Samples.sheets())) {
             Files.writeString(folder.resolve("page-" + n++ + ".html"), web.plantPage(sheet, PrintStyle.ENGLISH));
         }
     }

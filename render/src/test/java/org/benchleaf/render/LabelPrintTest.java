@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LabelPrintTest {
     private static final int DPI = 300;
     private final StockPaper paper = ContentPack.builtIn().paper("letter-30");
-    private final Printer printer = Printer.using(ContentPack.builtIn());
+    private final Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
 
     private Printed print(List<Label> labels, LabelRun run) throws IOException {
         return Printed.of(out -> printer.labels(labels, run, PrintStyle.ENGLISH, out));

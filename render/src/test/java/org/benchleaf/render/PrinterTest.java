@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PrinterTest {
-    private final Printer printer = Printer.using(ContentPack.builtIn());
+    private final Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
 
     private void cards(List<BenchCard> cards, OutputStream out) {
         printer.benchCards(cards, CardFormat.LARGE, PrintStyle.ENGLISH, out);
@@ -94,7 +94,7 @@ class PrinterTest {
     @Test
     void sameInputGivesSameBytes() {
         byte[] first = Printed.bytes(out -> cards(Samples.cards(), out));
-        byte[] again = Printed.bytes(out -> Printer.using(ContentPack.builtIn())
+        byte[] again = Printed.bytes(out -> Printer.using(ContentPack.builtIn(), Photographs.NONE)
                 .benchCards(Samples.cards(), CardFormat.LARGE, PrintStyle.ENGLISH, out));
         assertThat(again).isEqualTo(first);
     }
@@ -224,7 +224,7 @@ class PrinterTest {
     private static void printWith(Path shop, String key, String text) throws IOException {
         Files.createDirectories(shop.resolve(key).getParent());
         Files.writeString(shop.resolve(key), text);
-        Printer.using(ContentPack.withShopFolder(shop))
+        Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE)
                 .benchCards(
                         List.of(Samples.iteaCard()),
                         CardFormat.LARGE,
@@ -256,6 +256,7 @@ class PrinterTest {
                 card.form(),
                 card.price(),
                 card.link(),
-                shop);
+                shop,
+                Optional.empty());
     }
 }

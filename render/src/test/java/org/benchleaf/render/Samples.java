@@ -172,7 +172,8 @@ final class Samples {
                 ItemForm.REGULAR,
                 Optional.of(Money.usDollars("21.50")),
                 LiveLink.of(BASE, new ItemKey(key(1), 3)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static BenchCard longNameCard() {
@@ -202,7 +203,8 @@ final class Samples {
                 ItemForm.TREE_FORM,
                 Optional.of(Money.usDollars("12250.00")),
                 LiveLink.of(BASE, new ItemKey(key(2), 12)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static BenchCard bareCard() {
@@ -221,7 +223,8 @@ final class Samples {
                 ItemForm.REGULAR,
                 Optional.empty(),
                 LiveLink.of(BASE, key(3)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static BenchCard yewCard() {
@@ -240,7 +243,8 @@ final class Samples {
                 ItemForm.REGULAR,
                 Optional.of(Money.usDollars("165.00")),
                 LiveLink.of(BASE, new ItemKey(key(4), 1)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static List<BenchCard> cards() {
@@ -376,7 +380,8 @@ final class Samples {
                                         Optional.of(Money.usDollars("34.00")),
                                         List.of(Condition.NEXT_CROP_IN_SPRING))))),
                 LiveLink.of(BASE, key),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static PlantSheet yewSheet() {
@@ -414,7 +419,8 @@ final class Samples {
                 List.of(),
                 itea.stock(),
                 LiveLink.of(BASE, key(4)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static PlantSheet treeSheet() {
@@ -451,7 +457,8 @@ final class Samples {
                 List.of(),
                 Optional.empty(),
                 LiveLink.of(BASE, key(5)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static PlantSheet thymeSheet() {
@@ -485,7 +492,8 @@ final class Samples {
                 List.of(),
                 itea.stock(),
                 LiveLink.of(BASE, key(6)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static PlantSheet bareSheet() {
@@ -501,7 +509,8 @@ final class Samples {
                 List.of(),
                 Optional.empty(),
                 LiveLink.of(BASE, key(3)),
-                SHOP);
+                SHOP,
+                Optional.empty());
     }
 
     static List<PlantSheet> sheets() {

@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.page.Shop;
 import org.junit.jupiter.api.Test;
 
 class WebPagesTest {
-    private final WebPages pages = WebPages.using(ContentPack.builtIn());
+    private final WebPages pages = WebPages.using(ContentPack.builtIn(), Photographs.NONE);
 
     @Test
     void everyPageIsLightAndWithoutScript() {
@@ -44,7 +45,8 @@ class WebPagesTest {
     @Test
     void sameInputGivesTheSamePage() {
         assertThat(pages.plantPage(Samples.iteaSheet(), PrintStyle.ENGLISH))
-                .isEqualTo(WebPages.using(ContentPack.builtIn()).plantPage(Samples.iteaSheet(), PrintStyle.ENGLISH));
+                .isEqualTo(WebPages.using(ContentPack.builtIn(), Photographs.NONE)
+                        .plantPage(Samples.iteaSheet(), PrintStyle.ENGLISH));
     }
 
     @Test
@@ -62,7 +64,8 @@ class WebPagesTest {
                 List.of(),
                 java.util.Optional.empty(),
                 sheet.link(),
-                new Shop("\"><img src=x>", ""));
+                new Shop("\"><img src=x>", ""),
+                Optional.empty());
         assertThat(pages.plantPage(hostile, PrintStyle.ENGLISH))
                 .contains("&lt;script&gt;alert(1)&lt;/script&gt;")
                 .doesNotContain("<script", "<img");

@@ -20,19 +20,20 @@ import org.benchleaf.shared.code.PlantKey;
 public final class NeedSearch {
     private final CatalogView catalog;
     private final PlantIndex index;
+    private final PlantsAtHand plants;
     private final FitJudge judge = new FitJudge();
 
     /// @param index the index of that catalog; whoever changes the catalog has it catch up
     public NeedSearch(CatalogView catalog, PlantIndex index) {
         this.catalog = catalog;
         this.index = index;
+        this.plants = new PlantsAtHand(catalog);
     }
 
     /// The best plants for a need, each with a reason for every wish.
     ///
     /// Plants known to miss a fixed wish are left out. A plant that sold out or was retired since the index
-    /// caught
-    /// up moves down or leaves; one that came in since may be missed until the index has caught up.
+    /// caught up moves down or leaves; one that came in since may be missed until the index has caught up.
     public NeedAnswer answer(NeedQuery query) {
         index.freshen();
         // as many again are proposed as asked for, in place of those that turn out to be gone
@@ -78,11 +79,10 @@ public final class NeedSearch {
     }
 
     private List<Match> judged(NeedQuery query, List<PlantKey> keys) {
-        Map<PlantKey, PlantRecord> plants = catalog.plants(keys);
-        Map<PlantKey, PlantStock> stocks = catalog.stock(keys);
         List<Match> matches = new ArrayList<>();
-        for (PlantRecord plant : plants.values()) {
-            PlantStock stock = stocks.getOrDefault(plant.key(), PlantStock.none(plant.key()));
+        for (PlantsAtHand.Known known : plants.read(keys)) {
+            PlantRecord plant = known.plant();
+            PlantStock stock = known.stock();
             Fit fit = judge.fit(query.need(), plant, stock, query.now());
             if (fit.answers() && !plant.retired()) {
                 matches.add(new Match(plant, stock, fit));

@@ -29,7 +29,7 @@ final class AnswerCsv {
     }
 
     private String line(String sentence, int place, Match match, YearWeek now) {
-        return Stream.of(
+        return row(
                         sentence,
                         Integer.toString(place),
                         match.plant().key().text(),
@@ -38,12 +38,14 @@ final class AnswerCsv {
                         reasons(match, Reason.Met.class),
                         reasons(match, Reason.Missed.class),
                         reasons(match, Reason.Unknown.class),
-                        new AnswerText(wording).stock(match.stock(), now))
-                .map(AnswerCsv::cell)
-                .collect(Collectors.joining(","));
+                        new AnswerText(wording).stock(match.stock(), now));
     }
 
-    private String reasons(Match match, Class<? extends Reason> kind) {
+    static String row(String... cells) {
+        return Stream.of(cells).map(AnswerCsv::cell).collect(Collectors.joining(","));
+    }
+
+    String reasons(Match match, Class<? extends Reason> kind) {
         return match.fit().reasons().stream()
                 .filter(kind::isInstance)
                 .map(wording::reason)

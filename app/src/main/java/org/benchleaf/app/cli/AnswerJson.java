@@ -116,6 +116,14 @@ public final class AnswerJson {
                     .put("more", loosening.more());
         }
         root.set("facets", FacetsCommand.json(answer.facets()));
+        return write(root);
+    }
+
+    ObjectNode object() {
+        return mapper.createObjectNode();
+    }
+
+    String write(ObjectNode root) {
         try {
             return mapper.writeValueAsString(root);
         } catch (JsonProcessingException impossible) {
@@ -128,10 +136,15 @@ public final class AnswerJson {
         node.put("name", match.plant().name().toString());
         match.plant().commonName(wording.language()).ifPresent(name -> node.put("commonName", name));
         node.put("page", LiveLink.of(settings.base(), match.plant().key()).toString());
-        ArrayNode reasons = node.putArray("reasons");
-        match.fit().reasons().forEach(reason -> add(reasons.addObject(), reason));
+        addReasons(node, match);
         ArrayNode items = node.putArray("items");
         match.stock().items().forEach(item -> add(items.addObject(), match.stock(), item, now));
+    }
+
+    /// The reasons of a match, in the order of the wishes.
+    void addReasons(ObjectNode node, Match match) {
+        ArrayNode reasons = node.putArray("reasons");
+        match.fit().reasons().forEach(reason -> add(reasons.addObject(), reason));
     }
 
     private void add(ObjectNode node, Reason reason) {

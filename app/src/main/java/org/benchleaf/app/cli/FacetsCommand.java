@@ -10,13 +10,14 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.content.Wording;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.facet.Facet;
 import org.benchleaf.search.facet.FacetCount;
+import org.benchleaf.search.need.NeedReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -37,8 +38,8 @@ final class FacetsCommand implements Callable<Integer> {
     @Parameters(arity = "0..*", paramLabel = "WORDS", description = "the need in plain words")
     private List<String> words = List.of();
 
-    @Option(names = "--json", description = "for machines")
-    private boolean json;
+    @Mixin
+    private final ManyNeeds many = new ManyNeeds();
 
     FacetsCommand(Console console, Clock clock) {
         this.console = console;
@@ -48,23 +49,38 @@ final class FacetsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            NeedParameters.Asked asked =
-                    need.asked(benchleaf, benchleaf.needReader(), String.join(" ", words), EnumSet.allOf(Facet.class));
-            NeedAnswer answer = benchleaf.needSearch().answer(asked.query());
-            if (json) {
-                console.out().println(json(answer.facets()).toPrettyString());
-            } else {
-                new AnswerText(benchleaf.wording()).writeReading(asked.reading(), asked.wishes(), console.out());
-                answer.facets()
-                        .forEach((facet, counts) -> console.out()
-                                .println(benchleaf.wording().term(facet) + ": "
-                                        + counts.stream()
-                                                .map(count -> count.value() + " "
-                                                        + benchleaf.wording().count(count.plants()))
-                                                .collect(Collectors.joining(", "))));
+            if (many.csv()) {
+                console.out().println("need,facet,value,plants");
+            }
+            NeedReader reader = need.reader(benchleaf);
+            for (String sentence : many.sentences(words)) {
+                NeedParameters.Asked asked = need.asked(benchleaf, reader, sentence, EnumSet.allOf(Facet.class));
+                write(benchleaf, sentence, asked, benchleaf.needSearch().answer(asked.query()));
             }
         }
         return ErrorReport.DONE;
+    }
+
+    private void write(Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, NeedAnswer answer) {
+        if (many.json()) {
+            AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
+            ObjectNode facets = json(answer.facets());
+            ObjectNode line = writer.object().put("need", sentence).set("facets", facets);
+            console.out().println(writer.write(many.batch() ? line : facets));
+        } else if (many.csv()) {
+            answer.facets().forEach((facet, counts) -> counts.forEach(count -> console.out()
+                    .println(AnswerCsv.row(
+                            sentence, facet.term(), count.value(), Integer.toString(count.plants())))));
+        } else {
+            Wording wording = benchleaf.wording();
+            new AnswerText(wording).writeReading(asked.reading(), asked.wishes(), console.out());
+            answer.facets()
+                    .forEach((facet, counts) -> console.out()
+                            .println(wording.term(facet) + ": "
+                                    + counts.stream()
+                                            .map(count -> count.value() + " " + wording.count(count.plants()))
+                                            .collect(Collectors.joining(", "))));
+        }
     }
 
     /// An object with a list of values and counts for each facet.

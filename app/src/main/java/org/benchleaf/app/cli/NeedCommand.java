@@ -1,25 +1,18 @@
 package org.benchleaf.app.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
-import org.benchleaf.app.Refusal;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.facet.Facet;
 import org.benchleaf.search.need.NeedReader;
-import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.measure.YearWeek;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -42,17 +35,8 @@ final class NeedCommand implements Callable<Integer> {
             description = "the need in plain words, for example \"fall color zone 6 shade under 5 ft, 40 in #3\"")
     private List<String> words = List.of();
 
-    @Option(names = "--json", description = "for machines; with --batch one answer a line")
-    private boolean json;
-
-    @Option(names = "--csv", description = "one line a plant, for a spreadsheet")
-    private boolean csv;
-
-    @Option(
-            names = "--batch",
-            paramLabel = "FILE",
-            description = "answer every line of a file as a need of its own; options hold for all of them")
-    private Optional<Path> batch = Optional.empty();
+    @Mixin
+    private final ManyNeeds many = new ManyNeeds();
 
     NeedCommand(Console console, Clock clock) {
         this.console = console;
@@ -61,12 +45,12 @@ final class NeedCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<String> sentences = batch.map(NeedCommand::lines).orElseGet(() -> List.of(String.join(" ", words)));
+        List<String> sentences = many.sentences(words);
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            NeedReader reader = benchleaf.needReader();
+            NeedReader reader = need.reader(benchleaf);
             NeedSearch search = benchleaf.needSearch();
             AnswerCsv sheet = new AnswerCsv(benchleaf.wording());
-            if (csv) {
+            if (many.csv()) {
                 console.out().println(sheet.headings());
             }
             for (String sentence : sentences) {
@@ -80,15 +64,15 @@ final class NeedCommand implements Callable<Integer> {
     private void write(
             Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, NeedAnswer answer, AnswerCsv sheet) {
         YearWeek week = asked.query().now();
-        if (csv) {
+        if (many.csv()) {
             sheet.lines(sentence, asked.query().skip(), answer, week).forEach(console.out()::println);
-        } else if (json) {
-            AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), batch.isEmpty());
+        } else if (many.json()) {
+            AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
             console.out()
                     .println(writer.text(
                             sentence, asked.reading(), asked.wishes(), answer, week, Optional.of(benchleaf.now())));
         } else {
-            if (batch.isPresent()) {
+            if (many.batch()) {
                 console.out().println("## " + sentence);
             }
             new AnswerText(benchleaf.wording())
@@ -101,16 +85,6 @@ final class NeedCommand implements Callable<Integer> {
                             console.out());
             console.out().println();
             console.out().println(new StockWords(benchleaf.wording(), clock.getZone()).asOf(benchleaf.now()));
-        }
-    }
-
-    private static List<String> lines(Path file) {
-        try {
-            return Files.readAllLines(file, StandardCharsets.UTF_8).stream()
-                    .filter(line -> !line.isBlank())
-                    .toList();
-        } catch (IOException unreadable) {
-            throw new Refusal(Problem.of("batch.unreadable", file.toString()));
         }
     }
 }

@@ -2,6 +2,8 @@ package org.benchleaf.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Locale;
 import java.util.Set;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.search.NeedQuery;
@@ -28,6 +30,17 @@ final class NeedParameters {
 
     @Option(names = "--skip", paramLabel = "N", defaultValue = "0", description = "leave out the first so many")
     private int skip;
+
+    @Option(
+            names = "--language",
+            paramLabel = "CODE",
+            description = "the language the need is written in, en or es (default: the shop's)")
+    private Optional<String> language = Optional.empty();
+
+    /// The reader of sentences in the language asked for.
+    NeedReader reader(Benchleaf benchleaf) {
+        return benchleaf.needReader(language.map(Locale::forLanguageTag).orElse(benchleaf.language()));
+    }
 
     /// What is asked, read from a sentence and the options.
     Asked asked(Benchleaf benchleaf, NeedReader reader, String sentence, Set<Facet> facets) {

@@ -121,7 +121,7 @@ final class RulesCommand implements Callable<Integer> {
     }
 
     private int ask(Benchleaf benchleaf) {
-        LocalDate day = on.map(NeedOptions::day).orElse(benchleaf.today());
+        LocalDate day = on.map(Given::day).orElse(benchleaf.today());
         Optional<Destination> origin =
                 from.map(text -> place(text, Optional.empty())).or(benchleaf.settings()::place);
         SaleRuleService.Said said = benchleaf

@@ -1,5 +1,7 @@
 package org.benchleaf.app.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +12,7 @@ import org.benchleaf.app.ErrorReport;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.Wording;
 import org.benchleaf.search.Why;
+import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.shared.need.Reason;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,6 +32,9 @@ final class WhyCommand implements Callable<Integer> {
     @Mixin
     private final NeedParameters need = new NeedParameters();
 
+    @Mixin
+    private final ManyNeeds many = new ManyNeeds();
+
     @Parameters(
             index = "0",
             paramLabel = "PLANT",
@@ -47,16 +53,68 @@ final class WhyCommand implements Callable<Integer> {
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             PlantRecord record = benchleaf.plantFinder().find(plant);
-            NeedParameters.Asked asked =
-                    need.asked(benchleaf, benchleaf.needReader(), String.join(" ", words), Set.of());
-            Why why = benchleaf.needSearch().why(asked.query(), record.key()).orElseThrow();
-            Wording wording = benchleaf.wording();
+            if (many.csv()) {
+                console.out().println("need,key,name,place,among,kept_out_by,met,missed,unknown");
+            }
+            NeedReader reader = need.reader(benchleaf);
+            for (String sentence : many.sentences(words)) {
+                NeedParameters.Asked asked = need.asked(benchleaf, reader, sentence, Set.of());
+                Why why = benchleaf
+                        .needSearch()
+                        .why(asked.query(), record.key())
+                        .orElseThrow();
+                write(benchleaf, sentence, asked, why);
+            }
+        }
+        return ErrorReport.DONE;
+    }
+
+    private void write(Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, Why why) {
+        Wording wording = benchleaf.wording();
+        if (many.json()) {
+            console.out().println(json(benchleaf, sentence, asked, why));
+        } else if (many.csv()) {
+            console.out().println(csv(wording, sentence, asked, why));
+        } else {
             AnswerText text = new AnswerText(wording);
             text.writeReading(asked.reading(), asked.wishes(), console.out());
             console.out().println(place(wording, why, asked));
             text.writeMatch(why.match(), asked.query().now(), console.out());
         }
-        return ErrorReport.DONE;
+    }
+
+    private String json(Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, Why why) {
+        AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
+        ObjectNode node = writer.object();
+        node.put("need", sentence);
+        node.put("plant", why.match().plant().key().text());
+        node.put("name", why.match().plant().name().toString());
+        why.place().ifPresent(at -> node.put("place", at));
+        node.put("among", why.among());
+        ArrayNode keptOut = node.putArray("keptOutBy");
+        keptOutBy(benchleaf.wording(), asked, why).forEach(keptOut::add);
+        writer.addReasons(node, why.match());
+        return writer.write(node);
+    }
+
+    private static String csv(Wording wording, String sentence, NeedParameters.Asked asked, Why why) {
+        AnswerCsv sheet = new AnswerCsv(wording);
+        return AnswerCsv.row(
+                sentence,
+                why.match().plant().key().text(),
+                why.match().plant().name().toString(),
+                why.place().isPresent() ? Integer.toString(why.place().getAsInt()) : "",
+                Integer.toString(why.among()),
+                String.join("; ", keptOutBy(wording, asked, why)),
+                sheet.reasons(why.match(), Reason.Met.class),
+                sheet.reasons(why.match(), Reason.Missed.class),
+                sheet.reasons(why.match(), Reason.Unknown.class));
+    }
+
+    private static List<String> keptOutBy(Wording wording, NeedParameters.Asked asked, Why why) {
+        return why.keptOutBy(asked.query().need()).stream()
+                .map(reason -> wording.wish(reason.wish()))
+                .toList();
     }
 
     private static String place(Wording wording, Why why, NeedParameters.Asked asked) {
@@ -68,17 +126,9 @@ final class WhyCommand implements Callable<Integer> {
         if (why.match().plant().retired()) {
             return wording.text("why.retired");
         }
-        List<Reason> keptOut = why.keptOutBy(asked.query().need());
+        List<String> keptOut = keptOutBy(wording, asked, why);
         return keptOut.isEmpty()
                 ? wording.text("why.far-behind", Map.of("among", among))
-                : wording.text(
-                        "why.kept-out",
-                        Map.of(
-                                "wishes",
-                                String.join(
-                                        "; ",
-                                        keptOut.stream()
-                                                .map(reason -> wording.wish(reason.wish()))
-                                                .toList())));
+                : wording.text("why.kept-out", Map.of("wishes", String.join("; ", keptOut)));
     }
 }

@@ -77,7 +77,8 @@ final class PageFacts {
             Attributes.CAUTIONS,
             Attributes.RELATIVES,
             Attributes.SELLING_NOTE,
-            Attributes.DESCRIPTION);
+            Attributes.DESCRIPTION,
+            Attributes.PHOTOGRAPHS);
 
     private PageFacts() {}
 

@@ -21,6 +21,7 @@ import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.ItemLine;
 import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.PageCaution;
+import org.benchleaf.render.page.Photo;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.page.PlantTitle;
 import org.benchleaf.render.page.Shop;
@@ -70,7 +71,8 @@ public final class SheetAssembler {
                 relatives.of(plant),
                 Optional.of(stockBlock(stock, asOf)),
                 LiveLink.of(settings.base(), plant.key()),
-                shop());
+                shop(),
+                facts.value(Attributes.PHOTOGRAPHS).map(List::getFirst).map(Photo::of));
     }
 
     /// The bench card of a plant, or of one item of it, whose size and price it then shows.
@@ -92,7 +94,8 @@ public final class SheetAssembler {
                 item.flatMap(ItemRecord::price),
                 item.map(one -> LiveLink.of(settings.base(), one.key()))
                         .orElseGet(() -> LiveLink.of(settings.base(), plant.key())),
-                shop());
+                shop(),
+                facts.value(Attributes.PHOTOGRAPHS).map(List::getFirst).map(Photo::of));
     }
 
     /// The label of a lot.

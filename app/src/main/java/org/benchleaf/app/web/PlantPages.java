@@ -12,6 +12,7 @@ import org.benchleaf.app.Benchleaf;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.content.Wording;
+import org.benchleaf.render.WebPages;
 import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 
@@ -21,11 +22,13 @@ final class PlantPages {
     private final Benchleaf benchleaf;
     private final Wording wording;
     private final PlantList list;
+    private final WebPages pages;
 
     PlantPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
         this.wording = benchleaf.wording();
         this.list = new PlantList(benchleaf, wording);
+        this.pages = benchleaf.webPages();
     }
 
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
@@ -45,12 +48,18 @@ final class PlantPages {
                 .stock(List.of(plant.get().key()))
                 .getOrDefault(plant.get().key(), PlantStock.none(plant.get().key()));
         var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now());
-        send(context, benchleaf.webPages().plantPage(sheet, benchleaf.style()));
+        send(context, pages.plantPage(sheet, benchleaf.style()));
     }
 
     /// Everything that can be had now, by name.
     void list(Context context) {
         send(context, list.page());
+    }
+
+    /// `/photo/FILE`: a photograph that a plant's page shows.
+    void photograph(Context context) {
+        pages.photograph(context.pathParam("file"))
+                .ifPresentOrElse(jpeg -> send(context, jpeg, "image/jpeg", "max-age=3600"), () -> context.status(404));
     }
 
     void notFound(Context context) {
@@ -60,19 +69,23 @@ final class PlantPages {
 
     /// Pages change with every sale: caches keep them, but ask first whether they are still true.
     private static void send(Context context, String page) {
-        String tag = "\"" + digest(page) + "\"";
+        send(context, page.getBytes(StandardCharsets.UTF_8), "text/html; charset=utf-8", "no-cache");
+    }
+
+    private static void send(Context context, byte[] content, String type, String caching) {
+        String tag = "\"" + digest(content) + "\"";
         context.header("ETag", tag);
-        context.header("Cache-Control", "no-cache");
+        context.header("Cache-Control", caching);
         if (tag.equals(context.header("If-None-Match"))) {
             context.status(304);
         } else {
-            context.contentType("text/html; charset=utf-8").result(page);
+            context.contentType(type).result(content);
         }
     }
 
-    private static String digest(String page) {
+    private static String digest(byte[] content) {
         try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(page.getBytes(StandardCharsets.UTF_8));
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(content);
             return HexFormat.of().formatHex(hash, 0, 16);
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException(impossible);

@@ -31,7 +31,8 @@ public final class Evaluation {
     private Evaluation() {}
 
     /// @param taxa a table of landscape taxa, when there is one
-    public static void run(Optional<Path> taxa, PrintStream out) throws IOException {
+    /// @param second a table of USDA PLANTS characteristics, when there is one
+    public static void run(Optional<Path> taxa, Optional<Path> second, PrintStream out) throws IOException {
         Path folder = Files.createTempDirectory("benchleaf-evaluation").resolve("shop");
         Workspace workspace = Workspace.create(
                 folder,
@@ -40,8 +41,9 @@ public final class Evaluation {
         try (Catalog catalog = Catalog.create(workspace.database())) {
             load(new ImportService(catalog, new MapShelf(workspace.mapsFolder())), taxa);
         }
+        SecondSource source = second.isPresent() ? SecondSource.read(second.get()) : SecondSource.NONE;
         try (Benchleaf benchleaf = Benchleaf.open(folder, NOVEMBER)) {
-            new Report(benchleaf, out).write(taxa.isPresent());
+            new Report(benchleaf, source, out).write(taxa.isPresent());
         }
     }
 

@@ -51,7 +51,7 @@ final class FactsReport {
     private Optional<PlantRecord> plant(String taxon) {
         Optional<Taxon> wanted = Taxon.of(taxon);
         return asking.plants().stream()
-                .filter(plant -> wanted.isPresent() && wanted.get().holds(plant))
+                .filter(plant -> wanted.isPresent() && asking.holds(wanted.get(), plant))
                 .filter(plant ->
                         plant.name().cultivar().equals(wanted.get().name().cultivar()))
                 .findFirst();

@@ -1,7 +1,6 @@
 package org.benchleaf.bench.eval;
 
 import java.io.PrintStream;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,73 +13,30 @@ final class Report {
     private final Asking asking;
     private final PrintStream out;
     private final List<Map<String, String>> lists = Table.read("need-lists.csv");
-    private final List<Taxon> pool = taxa(row -> true);
+    private final OpenLists open;
 
-    Report(Benchleaf benchleaf, PrintStream out) {
+    Report(Benchleaf benchleaf, SecondSource second, PrintStream out) {
         this.asking = new Asking(benchleaf);
         this.out = out;
+        this.open = new OpenLists(asking, second, lists, out);
     }
 
     void write(boolean withTaxa) {
         out.println("# The search against published plant lists");
         out.println();
-        out.println("Made by `bench/run evaluate" + (withTaxa ? " TAXA.csv" : "") + "`, over the demo nursery"
+        out.println("Made by `bench/run evaluate" + (withTaxa ? " TAXA.csv USDA.csv" : "") + "`, over the demo nursery"
                 + (withTaxa ? " and a table of 175 landscape taxa" : "") + ": "
-                + asking.plants().size()
-                + " plants. A species counts once. *Present*: taxa of the list that the catalog has. *P@10 of taxa named"
-                + " anywhere*: of the first ten species that any of the lists names, how many this list names; a plant that"
-                + " no list names is not judged. *P@10 of all*: the same over all plants; a plant that is not on a list may"
-                + " serve as well, so this is a lower bound. Both are of at most as many as are present. *Recall*: taxa of"
-                + " the list that are known to meet every wish. Lists, publishers and addresses: the files beside the"
-                + " bench, `SOURCES.md`.");
+                + asking.plants().size() + " plants. A species counts once.");
         out.println();
-        out.println("| list | asked | present | P@10 of taxa named anywhere | P@10 of all | recall |");
-        out.println("|---|---|---|---|---|---|");
-        List<String> misses = new ArrayList<>();
-        for (Map<String, String> row : Table.read("evaluation-needs.csv")) {
-            if (Cells.of(row, "kind").equals("open")) {
-                open(Cells.of(row, "list_id"), Cells.of(row, "need"), misses);
-            }
-        }
+        open.write();
         rated();
         negative();
         bloom();
         deer();
         out.println();
-        out.println("## Misses");
-        out.println();
-        out.println("Taxa of a list that are not known to meet every wish: what the catalog says against it (the source"
-                + " disagrees), or does not know (a gap in the data).");
-        out.println();
-        misses.forEach(out::println);
+        open.writeFirstTen();
+        open.writeMisses();
         new FactsReport(asking, out).write();
-    }
-
-    private void open(String list, String need, List<String> misses) {
-        List<Taxon> gold = taxa(row -> Cells.of(row, "list_id").equals(list));
-        List<Taxon> present = gold.stream().filter(asking::has).toList();
-        Asking.Ranked ranked = asking.ask(need);
-        double pooled = precision(ranked.species(plant -> any(pool, plant)), present);
-        double all = precision(ranked.species(plant -> true), present);
-        long met = present.stream().filter(ranked::meets).count();
-        out.printf(
-                Locale.ROOT,
-                "| %s | %s | %d of %d | %.2f | %.2f | %.2f |%n",
-                list,
-                need,
-                present.size(),
-                gold.size(),
-                pooled,
-                all,
-                present.isEmpty() ? 0 : (double) met / present.size());
-        misses.add("- **" + list + "** " + need + ". Not in the catalog: "
-                + none(gold.stream()
-                        .filter(taxon -> !asking.has(taxon))
-                        .map(Taxon::text)
-                        .toList()) + ".");
-        present.stream()
-                .filter(taxon -> !ranked.meets(taxon))
-                .forEach(taxon -> misses.add("  - " + taxon.text() + ": " + ranked.against(taxon)));
     }
 
     /// Trees rated 1 (least injured) to 5: 2 and better count as right.
@@ -165,9 +121,9 @@ final class Report {
     private void graded(String list, String need, List<Taxon> good, List<Taxon> all) {
         Asking.Ranked ranked = asking.ask(need);
         List<PlantRecord> first =
-                ranked.species(plant -> any(all, plant)).stream().limit(10).toList();
+                ranked.species(plant -> asking.any(all, plant)).stream().limit(10).toList();
         List<PlantRecord> wrong =
-                first.stream().filter(plant -> !any(good, plant)).toList();
+                first.stream().filter(plant -> !asking.any(good, plant)).toList();
         long present = good.stream().filter(asking::has).count();
         long met = good.stream().filter(asking::has).filter(ranked::meets).count();
         out.printf(
@@ -186,26 +142,11 @@ final class Report {
                 present == 0 ? 0 : (double) met / present);
     }
 
-    private static double precision(List<PlantRecord> ranked, List<Taxon> gold) {
-        int most = Math.min(10, gold.size());
-        return most == 0
-                ? 0
-                : (double) ranked.stream()
-                                .limit(most)
-                                .filter(plant -> any(gold, plant))
-                                .count()
-                        / most;
-    }
-
     private List<Taxon> taxa(Predicate<Map<String, String>> wanted) {
         return lists.stream()
                 .filter(wanted)
                 .flatMap(row -> Taxon.of(Cells.of(row, "taxon")).stream())
                 .toList();
-    }
-
-    private static boolean any(List<Taxon> taxa, PlantRecord plant) {
-        return taxa.stream().anyMatch(taxon -> taxon.holds(plant));
     }
 
     private static String none(List<String> texts) {

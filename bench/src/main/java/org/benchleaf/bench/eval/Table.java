@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,19 +23,30 @@ final class Table {
         try (InputStream stream =
                         Objects.requireNonNull(Table.class.getResourceAsStream("/org/benchleaf/bench/" + file));
                 BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            List<String> headings = cells(Objects.requireNonNull(lines.readLine()));
-            List<Map<String, String>> rows = new ArrayList<>();
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                List<String> cells = cells(line);
-                Map<String, String> row = new LinkedHashMap<>();
-                for (int at = 0; at < headings.size(); at++) {
-                    row.put(headings.get(at), at < cells.size() ? cells.get(at) : "");
-                }
-                rows.add(row);
-            }
-            return rows;
+            return rows(lines);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static List<Map<String, String>> rows(BufferedReader lines) throws IOException {
+        List<String> headings = cells(Objects.requireNonNull(lines.readLine()));
+        List<Map<String, String>> rows = new ArrayList<>();
+        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+            List<String> cells = cells(line);
+            Map<String, String> row = new LinkedHashMap<>();
+            for (int at = 0; at < headings.size(); at++) {
+                row.put(headings.get(at), at < cells.size() ? cells.get(at) : "");
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    /// The rows of a file anywhere.
+    static List<Map<String, String>> read(Path file) throws IOException {
+        try (BufferedReader lines = Files.newBufferedReader(file)) {
+            return rows(lines);
         }
     }
 

@@ -6,7 +6,8 @@ import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.name.Epithet;
 
-/// A row of a published list: a genus, a species or a cultivar. A genus stands for all its species, a species for all
+/// A row of a published list: a genus, a species or a cultivar. A genus stands for all its species, a species for
+/// all
 /// below it.
 ///
 /// @param text as the list has it
@@ -17,12 +18,8 @@ record Taxon(String text, BotanicalName name) {
     }
 
     /// Whether a plant is of this taxon, by its accepted name or by a synonym.
-    boolean holds(PlantRecord plant) {
-        return holds(plant.name())
-                || plant.synonyms().stream()
-                        .map(synonym -> NameReader.read(synonym.text()).known())
-                        .flatMap(Optional::stream)
-                        .anyMatch(this::holds);
+    boolean holds(PlantRecord plant, PlantNames names) {
+        return names.of(plant).stream().anyMatch(this::holds);
     }
 
     private boolean holds(BotanicalName other) {

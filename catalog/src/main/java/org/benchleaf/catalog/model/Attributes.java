@@ -19,6 +19,7 @@ import org.benchleaf.shared.plant.Fragrance;
 import org.benchleaf.shared.plant.GrowthRate;
 import org.benchleaf.shared.plant.Habit;
 import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.plant.Photograph;
 import org.benchleaf.shared.plant.SelfFertility;
 import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.plant.Use;
@@ -95,6 +96,9 @@ public final class Attributes {
     public static final Attribute<List<String>> RELATIVES = Attribute.own("relatives", Codec.texts());
     public static final Attribute<String> RIGHTS = Attribute.own("rights", Codec.text());
     public static final Attribute<String> SELLING_NOTE = Attribute.own("selling_note", Codec.text());
+    /// A cultivar is never shown by a photograph of its species.
+    public static final Attribute<List<Photograph>> PHOTOGRAPHS =
+            Attribute.own("photographs", Codec.of(Photograph::readList, Photograph::write));
     public static final Attribute<String> DESCRIPTION = Attribute.of("description", Codec.text());
 
     /// What the lists of sale rules say: worked out from its names whenever a plant is read, so that it is in no
@@ -151,7 +155,8 @@ public final class Attributes {
             RELATIVES,
             RIGHTS,
             SELLING_NOTE,
-            DESCRIPTION);
+            DESCRIPTION,
+            PHOTOGRAPHS);
 
     private static final Map<String, Attribute<?>> BY_ID =
             ALL.stream().collect(Collectors.toUnmodifiableMap(Attribute::id, Function.identity()));

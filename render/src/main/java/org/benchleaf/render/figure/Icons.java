@@ -104,6 +104,27 @@ public final class Icons {
                 12 - to * Math.cos(angle));
     }
 
+    /// A round of twelve ticks with a leaf's share filled: when in the year.
+    public static Figure season(String title) {
+        List<Mark> marks = new ArrayList<>();
+        marks.add(new Mark.Line(Path.circle(12, 12, 6.2), INK, LINE));
+        for (int month = 0; month < 12; month++) {
+            double a = month * Math.PI / 6;
+            marks.add(new Mark.Line(ray(a, month % 3 == 0 ? 8 : 8.8, 10.8), INK, LINE));
+        }
+        marks.add(new Mark.Area(quarter(6.2), INK));
+        return new Figure(BOX, BOX, marks, title, title);
+    }
+
+    private static Path quarter(double r) {
+        double k = 0.5523 * r;
+        return Path.from(12, 12)
+                .line(12 + r, 12)
+                .curve(12 + r, 12 + k, 12 + k, 12 + r, 12, 12 + r)
+                .close()
+                .build();
+    }
+
     /// Arrows up and across from one corner: how tall and how wide.
     public static Figure size(String title) {
         List<Mark> marks = new ArrayList<>();

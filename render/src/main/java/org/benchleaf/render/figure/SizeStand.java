@@ -24,6 +24,7 @@ public final class SizeStand {
     private final SizeLook size;
     private final Wording words;
     private final List<Mark> marks = new ArrayList<>();
+    private boolean tenYearsShown;
 
     private SizeStand(SizeLook size, double width, double height, Wording words) {
         this.size = size;
@@ -53,6 +54,9 @@ public final class SizeStand {
         double view = tallest == 0
                 ? Scale.RULE_CM * 1.1
                 : tallest < LOW_CM ? Math.max(tallest * 1.5, 40) : Math.max(tallest * 1.02, Scale.RULE_CM * 1.04);
+        tenYearsShown = size.heightTenYears().isPresent();
+        // too narrow for both: the grown plant is the one to show, the other is told in the facts
+        tenYearsShown = tenYearsShown && needed(0) + 24 <= width;
         double room = ground - TOP;
         double scale = room / view;
         while (scale > 0.001 && needed(scale) > width) {
@@ -61,8 +65,8 @@ public final class SizeStand {
         double spare = Math.max(0, width - needed(scale));
         double left = sideWidth(scale);
         scaleFigures(left, scale);
-        double at = left + spare * (size.heightTenYears().isPresent() ? 0.22 : 0.36);
-        if (size.heightTenYears().isPresent()) {
+        double at = left + spare * (tenYearsShown ? 0.22 : 0.36);
+        if (tenYearsShown) {
             double column = column(tenYearSpread(), scale, 52);
             tenYears(at + column / 2, scale);
             at += column + 10 + spare * 0.3;
@@ -84,7 +88,7 @@ public final class SizeStand {
     }
 
     private double needed(double scale) {
-        double tenYears = size.heightTenYears().isPresent() ? column(tenYearSpread(), scale, 52) + 10 : 0;
+        double tenYears = tenYearsShown ? column(tenYearSpread(), scale, 52) + 10 : 0;
         double mature = size.height().isPresent() ? column(matureSpread(), scale, 66) + SIDE : 0;
         return sideWidth(scale) + 6 + tenYears + mature;
     }

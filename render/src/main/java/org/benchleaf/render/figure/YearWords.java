@@ -8,6 +8,7 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.Show;
 import org.benchleaf.render.page.YearLook;
 import org.benchleaf.shared.color.PlantColor;
+import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.plant.Foliage;
 
 /// What the year ring says, in words: beside it on paper, and as its text alternative.
@@ -44,6 +45,22 @@ public final class YearWords {
                 : lines.stream()
                         .map(line -> words.text("ring.alternative", Map.of("part", line.part(), "what", line.what())))
                         .collect(Collectors.joining(" "));
+    }
+
+    /// When it flowers, colors and fruits, the first two of them in one line; empty when no month is known.
+    public static String seasons(YearLook year, Wording words) {
+        List<String> parts = new ArrayList<>();
+        year.flower().ifPresent(show -> parts.add(season("ring.flower.line", show.months(), words)));
+        if (!year.fallFoliage().isEmpty()) {
+            parts.add(season("ring.fall.line", YearBands.fallMonths(year), words));
+        }
+        year.fruit().ifPresent(show -> parts.add(season("ring.fruit.line", show.months(), words)));
+        return words.sentence(String.join(
+                words.text("list.comma"), parts.stream().limit(2).toList()));
+    }
+
+    private static String season(String part, MonthSet months, Wording words) {
+        return words.text(part).toLowerCase(words.language()) + " " + words.months(months);
     }
 
     private static void add(List<Line> lines, String part, Show show, Wording words) {

@@ -31,6 +31,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// @param price price each, when the card shows one
 /// @param link leads to what is available now
 /// @param shop who prints
+/// @param photo leads the card when there is one
 public record BenchCard(
         PlantTitle title,
         Optional<String> whyNow,
@@ -46,7 +47,8 @@ public record BenchCard(
         ItemForm form,
         Optional<Money> price,
         LiveLink link,
-        Shop shop) {
+        Shop shop,
+        Optional<Photo> photo) {
     public BenchCard {
         exposure = Set.copyOf(exposure);
         moisture = Set.copyOf(moisture);

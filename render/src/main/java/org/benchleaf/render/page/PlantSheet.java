@@ -18,6 +18,7 @@ import org.benchleaf.shared.code.LiveLink;
 /// @param stock what can be had, when it is to be shown
 /// @param link the live page, printed as a code
 /// @param shop who prints
+/// @param photo leads the page when there is one
 public record PlantSheet(
         PlantTitle title,
         Optional<String> whyNow,
@@ -30,7 +31,8 @@ public record PlantSheet(
         List<Relative> relatives,
         Optional<StockBlock> stock,
         LiveLink link,
-        Shop shop) {
+        Shop shop,
+        Optional<Photo> photo) {
     public PlantSheet {
         facts = List.copyOf(facts);
         cautions = List.copyOf(cautions);

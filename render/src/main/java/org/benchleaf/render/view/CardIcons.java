@@ -1,11 +1,13 @@
 package org.benchleaf.render.view;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.figure.Icons;
+import org.benchleaf.render.figure.YearWords;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
@@ -19,6 +21,9 @@ final class CardIcons {
     /// Side of an icon in mm.
     static final double SIDE = 8.4;
 
+    /// Least room between rows in mm.
+    private static final double LEAST_GAP = 1;
+
     private static final double POINT_MM = 25.4 / 72;
 
     private final CardPlan plan;
@@ -29,6 +34,16 @@ final class CardIcons {
         this.plan = plan;
         this.words = words;
         this.typesetter = typesetter;
+    }
+
+    /// Whether there is anything to tell.
+    static boolean any(BenchCard card) {
+        return !card.exposure().isEmpty()
+                || card.waterNeed().isPresent()
+                || !card.moisture().isEmpty()
+                || card.hardiness().isPresent()
+                || card.height().isPresent()
+                || card.spread().isPresent();
     }
 
     /// @param top of the column in mm from the top of the card
@@ -56,22 +71,36 @@ final class CardIcons {
             drawings.put("figure:winter", new FigureDrawing(Icons.winter(text)));
         });
         sizeRow(card, rows, drawings);
+        Map<String, TextBlock> blocks = new LinkedHashMap<>();
+        rows.forEach((figure, text) -> blocks.put(figure, block(text, measureMm, subject)));
+        if (card.photo().isPresent()) {
+            seasonRow(card, height, measureMm, blocks, drawings, subject);
+        }
         List<CardIcon> icons = new ArrayList<>();
-        double row = Math.min(height / Math.max(1, rows.size()), 17);
-        double at = top + (height - row * rows.size()) / 2;
-        for (Map.Entry<String, String> entry : rows.entrySet()) {
-            TextBlock text = typesetter.set(
-                    Typesetter.words(entry.getValue(), Face.FACTS),
-                    measureMm / POINT_MM,
-                    fixed(plan.iconType()),
-                    subject,
-                    "facts");
+        double gap = Math.min((height - heightOf(blocks.values())) / Math.max(1, blocks.size()), 8.6);
+        double at = top + (height - heightOf(blocks.values()) - gap * blocks.size()) / 2;
+        for (Map.Entry<String, TextBlock> entry : blocks.entrySet()) {
+            TextBlock text = entry.getValue();
+            double row = rowHeight(text) + gap;
             double middle = at + row / 2;
             icons.add(new CardIcon(
                     entry.getKey(), round(middle - SIDE / 2), round(middle - text.height() / 2), text.lines()));
             at += row;
         }
         return icons;
+    }
+
+    private TextBlock block(String text, double measureMm, String subject) {
+        return typesetter.set(
+                Typesetter.words(text, Face.FACTS), measureMm / POINT_MM, fixed(plan.iconType()), subject, "facts");
+    }
+
+    private static double rowHeight(TextBlock text) {
+        return Math.max(SIDE, text.height());
+    }
+
+    private static double heightOf(Collection<TextBlock> blocks) {
+        return blocks.stream().mapToDouble(CardIcons::rowHeight).sum();
     }
 
     /// Words beside icons are all of one size, on as many lines as it takes.
@@ -107,6 +136,25 @@ final class CardIcons {
                         : words.text("card.size", Map.of("height", tall, "spread", wide));
         rows.put("figure:size", text);
         drawings.put("figure:size", new FigureDrawing(Icons.size(text)));
+    }
+
+    /// Beside a photograph, when it shows: in the ring's place, where there is room.
+    private void seasonRow(
+            BenchCard card,
+            double height,
+            double measureMm,
+            Map<String, TextBlock> blocks,
+            Map<String, Drawing> drawings,
+            String subject) {
+        String text = YearWords.seasons(card.year(), words);
+        if (text.isEmpty()) {
+            return;
+        }
+        TextBlock season = block(text, measureMm, subject);
+        if (heightOf(blocks.values()) + rowHeight(season) + LEAST_GAP * blocks.size() <= height) {
+            blocks.put("figure:season", season);
+            drawings.put("figure:season", new FigureDrawing(Icons.season(text)));
+        }
     }
 
     private static double round(double mm) {

@@ -19,6 +19,7 @@ import java.util.List;
 /// @param code side of the code with its quiet zone in mm
 /// @param shop the shop's line
 /// @param key the plant's key, for those who cannot scan
+/// @param photo one or none; with one there is no ring, and the seasons are told in words
 public record CardView(
         String title,
         String style,
@@ -44,11 +45,18 @@ public record CardView(
         String call,
         String shop,
         String address,
-        String key) {
+        String key,
+        List<CardPhoto> photo) {
     public CardView {
         icons = List.copyOf(icons);
         cautions = List.copyOf(cautions);
+        photo = List.copyOf(photo);
     }
+
+    /// The photograph and its credit; places and width in mm.
+    ///
+    /// @param credit may be empty
+    public record CardPhoto(double top, double left, double width, String credit, double creditTop) {}
 
     /// One caution and its place.
     ///

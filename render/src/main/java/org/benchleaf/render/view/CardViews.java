@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintRefused;
@@ -11,11 +12,13 @@ import org.benchleaf.render.code.CodeImage;
 import org.benchleaf.render.figure.Icons;
 import org.benchleaf.render.figure.YearRing;
 import org.benchleaf.render.page.BenchCard;
+import org.benchleaf.render.page.Photo;
 import org.benchleaf.render.pdf.CodeDrawing;
 import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FigureDrawing;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.plant.Caution;
 
@@ -26,9 +29,11 @@ public final class CardViews {
     private final List<CardPlan> plans;
     private final Wording words;
     private final FontShelf shelf;
+    private final PhotoShelf photos;
     private final Typesetter typesetter;
 
-    public CardViews(org.benchleaf.render.CardFormat format, Wording words, FontShelf shelf) {
+    public CardViews(org.benchleaf.render.CardFormat format, Wording words, FontShelf shelf, PhotoShelf photos) {
+        this.photos = photos;
         this.plans = CardPlan.all(format);
         this.words = words;
         this.shelf = shelf;
@@ -89,21 +94,26 @@ public final class CardViews {
             }
 
             Map<String, Drawing> drawings = new LinkedHashMap<>();
-            double ring =
-                    card.year().isUnknown() ? 0 : Math.min(Math.min(middle, plan.mostRing()), plan.innerWidth() * 0.56);
+            Optional<CardView.CardPhoto> photo = card.photo()
+                    .map(shown -> photo(
+                            shown,
+                            plan.innerWidth() * (CardIcons.any(card) ? 0.5 : 1),
+                            characters,
+                            middleTop,
+                            middle,
+                            drawings,
+                            subject));
+            double ring = photo.isPresent() || card.year().isUnknown()
+                    ? 0
+                    : Math.min(Math.min(middle, plan.mostRing()), plan.innerWidth() * 0.56);
             if (ring > 0) {
                 drawings.put("figure:ring", new FigureDrawing(YearRing.draw(card.year(), subject, words)));
             }
-            boolean wordsOnly = ring == 0
-                    && card.exposure().isEmpty()
-                    && card.waterNeed().isEmpty()
-                    && card.moisture().isEmpty()
-                    && card.hardiness().isEmpty()
-                    && card.height().isEmpty()
-                    && card.spread().isEmpty();
+            boolean wordsOnly = ring == 0 && photo.isEmpty() && !CardIcons.any(card);
             // a card that knows only its name carries it in the middle instead of leaving a hole
             double lower = wordsOnly ? round(middle * 0.42) : 0;
-            double iconsLeft = ring == 0 ? plan.margin() : plan.margin() - 2 + ring + 5;
+            double iconsLeft = photo.map(shown -> plan.margin() + shown.width() + 6)
+                    .orElse(ring == 0 ? plan.margin() : plan.margin() - 2 + ring + 5);
             List<CardIcon> icons = new CardIcons(plan, words, typesetter)
                     .set(
                             card,
@@ -157,8 +167,33 @@ public final class CardViews {
                     words.text("sheet.call"),
                     characters.checked(card.shop().name(), "shop", Face.FACTS_STRONG),
                     characters.checked(card.shop().addressLine(), "shop", Face.FACTS),
-                    card.link().plant().toString());
+                    card.link().plant().toString(),
+                    photo.stream().toList());
             return new Set(view, drawings);
+        }
+
+        /// A photograph takes the place of the ring: as large as the middle allows, cut no more than it must be.
+        ///
+        /// @param most width in mm
+        private CardView.CardPhoto photo(
+                Photo photo,
+                double most,
+                Characters characters,
+                double middleTop,
+                double middle,
+                Map<String, Drawing> drawings,
+                String subject) {
+            String credit =
+                    characters.checked(words.credit(photo.credit(), photo.license()), "photo credit", Face.FACTS);
+            double room = middle - (credit.isEmpty() ? 0 : 3.4);
+            double aspect = Math.clamp(photos.aspect(photo.file(), subject), 0.7, 1.35);
+            double width = Math.min(most, room * aspect);
+            double height = Math.min(room, width / aspect);
+            // a lying photograph in a tall middle may be cut at its sides to stand a little taller
+            height = Math.min(room, Math.max(height, width * 0.92));
+            drawings.put("figure:photo", photos.fill(photo.file(), subject, width / POINT_MM, height / POINT_MM));
+            double top = middleTop + (room - height) / 2;
+            return new CardView.CardPhoto(round(top), plan.margin(), round(width), credit, round(top + height + 0.8));
         }
 
         /// The word `each`, where the price leaves room for it.

@@ -2,6 +2,7 @@ package org.benchleaf.render.view;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.code.CodeImage;
@@ -15,30 +16,39 @@ import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FigureDrawing;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.LazyDrawing;
+import org.benchleaf.render.pdf.PhotoShelf;
 
 /// Sets product sheets for paper: name, code and the pair of figures.
 public final class PaperSheets {
     private static final double POINT_MM = 25.4 / 72;
     private static final double MARGIN = 17;
     private static final double CODE = 27;
-    private static final double BETWEEN = 9;
 
     private final SheetFormat format;
     private final Wording words;
     private final FontShelf shelf;
+    private final PhotoShelf photos;
 
-    public PaperSheets(SheetFormat format, Wording words, FontShelf shelf) {
+    public PaperSheets(SheetFormat format, Wording words, FontShelf shelf, PhotoShelf photos) {
+        this.photos = photos;
         this.format = format;
         this.words = words;
         this.shelf = shelf;
     }
 
     /// A sheet and its drawings.
-    public record Set(SheetView view, Map<String, Drawing> drawings) {}
+    ///
+    /// @param aspect width by height of its photograph, when it has one
+    public record Set(SheetView view, Map<String, Drawing> drawings, OptionalDouble aspect) {}
 
-    /// Width in mm that is left for the size stand beside the ring.
-    public double standMm(Density density) {
-        return format.widthMm() - 2 * MARGIN - density.ringMm() - BETWEEN;
+    /// Where the figures of a sheet stand.
+    ///
+    /// @param aspect of the photograph, when there is one
+    public SheetFigures figures(Density density, OptionalDouble aspect) {
+        double inner = format.widthMm() - 2 * MARGIN;
+        return aspect.isPresent()
+                ? SheetFigures.withPhoto(density, inner, aspect.getAsDouble())
+                : SheetFigures.alone(density, inner);
     }
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
@@ -68,14 +78,26 @@ public final class PaperSheets {
         Map<String, Drawing> drawings = new LinkedHashMap<>();
         drawings.put("figure:code", drawn);
         drawings.put("figure:ring", new FigureDrawing(YearRing.draw(sheet.year(), subject, words)));
+        OptionalDouble aspect = sheet.photo().stream()
+                .mapToDouble(photo -> photos.aspect(photo.file(), subject))
+                .findFirst();
         for (Density density : Density.values()) {
-            double height = density.ringMm() / POINT_MM;
-            double width = standMm(density) / POINT_MM;
+            SheetFigures figures = figures(density, aspect);
+            double height = figures.standHeight() / POINT_MM;
+            double width = figures.stand() / POINT_MM;
+            sheet.photo()
+                    .ifPresent(photo -> drawings.put(
+                            "figure:photo-" + density.style(),
+                            photos.fill(
+                                    photo.file(),
+                                    subject,
+                                    figures.photoWidth() / POINT_MM,
+                                    figures.photoHeight() / POINT_MM)));
             drawings.put(
                     "figure:stand-" + density.style(),
                     new LazyDrawing(width, height, () -> SizeStand.draw(sheet.size(), subject, width, height, words)));
         }
         drawings.put("figure:caution", new FigureDrawing(Icons.caution(words.text("sheet.cautions"))));
-        return new Set(views.view(sheet, name, drawn.width() * POINT_MM), drawings);
+        return new Set(views.view(sheet, name, drawn.width() * POINT_MM), drawings, aspect);
     }
 }

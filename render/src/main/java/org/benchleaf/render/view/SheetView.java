@@ -18,6 +18,7 @@ import java.util.List;
 /// @param relatives plants it is compared with
 /// @param sources numbered
 /// @param inherited the note on facts of the species; empty when none is marked
+/// @param credit of the photograph; empty when there is none or it is the shop's own
 /// @param code side of the code in mm, with its quiet zone; 0 on the web
 /// @param link the live address for people
 /// @param key the plant's key
@@ -42,7 +43,8 @@ public record SheetView(
         String link,
         String key,
         String shop,
-        String address) {
+        String address,
+        String credit) {
     public SheetView {
         yearLines = List.copyOf(yearLines);
         columns = List.copyOf(columns);

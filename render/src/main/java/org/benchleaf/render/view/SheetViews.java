@@ -82,7 +82,10 @@ final class SheetViews {
                 sheet.link().toString(),
                 sheet.link().plant().toString(),
                 checked.apply("shop", sheet.shop().name()),
-                checked.apply("shop", sheet.shop().addressLine()));
+                checked.apply("shop", sheet.shop().addressLine()),
+                sheet.photo()
+                        .map(photo -> checked.apply("photo credit", words.credit(photo.credit(), photo.license())))
+                        .orElse(""));
     }
 
     private List<SheetView.FactLine> facts(PlantSheet sheet, boolean landscape, SourceMarks marks) {

@@ -44,7 +44,7 @@ public final class FitJudge {
         int near = 0;
         for (WeighedWish weighed : need.wishes()) {
             Reason reason = judge(weighed.wish(), plant.facts(), plant.name(), stock, occasion);
-            int outcome = Outcome.of(reason);
+            int outcome = Outcome.of(reason, plant.facts());
             reasons.add(reason);
             answers &= !(weighed.fixed() && Outcome.isMissed(outcome));
             met += Outcome.met(outcome, weighed.weight());
@@ -57,6 +57,7 @@ public final class FitJudge {
                 met,
                 near,
                 StockJudge.standing(stock, now),
+                Merit.of(plant),
                 plant.name().sortKey());
     }
 
@@ -104,6 +105,11 @@ public final class FitJudge {
             case Wish.ServesAs(var use) -> has(wish, facts, Attributes.USES, use);
             case Wish.SafeFor safe -> SafetyJudge.judge(safe, facts);
             case Wish.ShipTo ship -> ShippingJudge.judge(ship, facts);
+            case Wish.OfFamily(var family) ->
+                when(wish, facts.fact(Attributes.FAMILY), known -> so(known.equalsIgnoreCase(family)));
+            case Wish.NotOfFamily(var family) ->
+                when(wish, facts.fact(Attributes.FAMILY), known -> so(!known.equalsIgnoreCase(family)));
+            case Wish.FreeOf free -> RightsJudge.judge(free, facts, name);
             case Wish.NotOfGenus(var genus) -> genus(wish, name, !name.genus().equals(genus));
             case Wish.OfGenus(var genus) -> genus(wish, name, name.genus().equals(genus));
             case Wish.OfSpecies(var genus, var epithet) -> species(wish, name, genus, epithet, true);

@@ -1,31 +1,26 @@
 package org.benchleaf.search.fit;
 
+import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.shared.need.Reason;
-import org.benchleaf.shared.need.Wish;
 
-/// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met, then
-/// met well.
+/// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met, by
+/// how well in hundredths.
 ///
 /// Columns hold outcomes where plants by the hundred thousand are ranked; the weights are applied by the same
 /// methods there and in [FitJudge#fit].
 public final class Outcome {
     public static final int UNKNOWN = 1000;
     public static final int MET = 1001;
-    /// Met by the best word of its scale, as by a high tolerance where a medium one would do.
-    public static final int MET_WELL = 1002;
-
-    /// What that adds to nearness: enough to come first among equals, never enough to outweigh a wish. Ours,
-    /// no source.
-    private static final int WELL = 100;
 
     /// A fact not known counts half as much as one met.
     private static final int HALF = 500;
 
     private Outcome() {}
 
-    public static int of(Reason reason) {
+    /// @param facts what the reason was judged by
+    public static int of(Reason reason, Facts facts) {
         return switch (reason) {
-            case Reason.Met met -> isBest(met) ? MET_WELL : MET;
+            case Reason.Met met -> MET + HowWell.hundredths(met.wish(), facts);
             case Reason.Unknown unknown -> UNKNOWN;
             case Reason.Missed missed -> missed(Nearness.degree(missed));
         };
@@ -45,16 +40,6 @@ public final class Outcome {
         return outcome >= MET;
     }
 
-    private static boolean isBest(Reason.Met met) {
-        String best = switch (met.wish()) {
-            case Wish.Bears bears -> "high";
-            case Wish.LeftAloneBy browser -> "rarely";
-            case Wish.Fragrant fragrant -> "strong";
-            default -> "";
-        };
-        return met.seen().value().equals(best);
-    }
-
     private static int missed(double degree) {
         return Math.clamp((long) (degree * 1000), 0, 999);
     }
@@ -68,9 +53,10 @@ public final class Outcome {
         return isMet(outcome) ? (int) Math.round(weight * 1000) : 0;
     }
 
-    /// What a wish of this weight adds to nearness, in thousandths.
+    /// What a wish of this weight adds to nearness, in thousandths: one that is met as well as can be adds a tenth,
+    /// which brings a plant first among equals and never outweighs a wish. Ours, no source.
     public static int near(int outcome, double weight) {
-        int degree = outcome == MET_WELL ? WELL : outcome == MET ? 0 : outcome == UNKNOWN ? HALF : outcome;
+        int degree = isMet(outcome) ? outcome - MET : outcome == UNKNOWN ? HALF : outcome;
         return (int) Math.round(weight * degree);
     }
 }

@@ -25,7 +25,7 @@ final class SeasonJudge {
     private static final double PASSES_FOR = 18;
 
     /// When fall color is seen where a plant does not say. Common practice for the northern states, no source.
-    private static final MonthSet USUAL_FALL = MonthSet.between(Month.OCTOBER, Month.NOVEMBER);
+    static final MonthSet USUAL_FALL = MonthSet.between(Month.OCTOBER, Month.NOVEMBER);
 
     private static final MonthSet SPRING = MonthSet.between(Month.MARCH, Month.MAY);
     private static final MonthSet WINTER = MonthSet.between(Month.DECEMBER, Month.FEBRUARY);

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.search.fit.RightsJudge;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.Wish;
@@ -58,12 +58,18 @@ public enum Basis {
     SALE_RULES(Attributes.SALE_RULES),
     SEX(Attributes.SEX),
     SELF_FERTILE(Attributes.SELF_FERTILE),
+    FAMILY(Attributes.FAMILY),
+    /// What is said of rights, and whether the name is that of a wild species.
+    RIGHTS(Attributes.RIGHTS),
     GENUS(),
     SPECIES();
 
     private static final String PART = "\u001f";
     private static final Source CATALOG = new Source("the catalog");
     private static final BotanicalName ANY = BotanicalName.ofGenus("Planta");
+    private static final BotanicalName ANY_SPECIES = BotanicalName.ofSpecies("Planta", "ulla");
+    /// Begins the rights of a wild species.
+    private static final String WILD = "\u001e";
 
     private final List<Attribute<?>> attributes;
 
@@ -116,6 +122,9 @@ public enum Basis {
             case Wish.ServesAs w -> Optional.of(USES);
             case Wish.SafeFor w -> Optional.of(CAUTIONS);
             case Wish.ShipTo w -> Optional.of(SALE_RULES);
+            case Wish.OfFamily w -> Optional.of(FAMILY);
+            case Wish.NotOfFamily w -> Optional.of(FAMILY);
+            case Wish.FreeOf w -> Optional.of(RIGHTS);
             case Wish.NotOfGenus w -> Optional.of(GENUS);
             case Wish.OfGenus w -> Optional.of(GENUS);
             case Wish.OfSpecies w -> Optional.of(SPECIES);
@@ -133,7 +142,7 @@ public enum Basis {
     }
 
     /// What a plant has here; empty when nothing of it is known.
-    Optional<String> textOf(PlantRecord plant) {
+    Optional<String> textOf(PlantRecord plant, FactTexts texts) {
         if (this == GENUS) {
             return Optional.of(plant.name().genus());
         }
@@ -144,10 +153,14 @@ public enum Basis {
                     .map(epithet -> genus + " " + epithet.text())
                     .orElse(genus));
         }
-        String text = attributes.stream()
-                .map(attribute -> plant.facts().fact(attribute).map(Fact::text).orElse(""))
-                .collect(Collectors.joining(PART));
-        return text.length() < attributes.size() ? Optional.empty() : Optional.of(text);
+        if (this == RIGHTS && RightsJudge.isWild(plant.name())) {
+            return Optional.of(WILD + texts.of(plant.facts(), Attributes.RIGHTS));
+        }
+        StringBuilder text = new StringBuilder();
+        for (int part = 0; part < attributes.size(); part++) {
+            text.append(part == 0 ? "" : PART).append(texts.of(plant.facts(), attributes.get(part)));
+        }
+        return text.length() < attributes.size() ? Optional.empty() : Optional.of(text.toString());
     }
 
     /// The facts that such a text stands for.
@@ -163,14 +176,15 @@ public enum Basis {
                             ? BotanicalName.ofGenus(text)
                             : BotanicalName.ofSpecies(text.substring(0, blank), text.substring(blank + 1)));
         }
+        boolean wild = text.startsWith(WILD);
         List<Fact<?>> facts = new ArrayList<>();
-        String[] parts = text.split(PART, -1);
+        String[] parts = (wild ? text.substring(WILD.length()) : text).split(PART, -1);
         for (int part = 0; part < parts.length; part++) {
             if (!parts[part].isEmpty()) {
                 facts.add(fact(attributes.get(part), parts[part]));
             }
         }
-        return new Known(Facts.of(facts), ANY);
+        return new Known(Facts.of(facts), wild ? ANY_SPECIES : ANY);
     }
 
     private static <T> Fact<T> fact(Attribute<T> attribute, String text) {

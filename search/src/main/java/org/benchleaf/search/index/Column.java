@@ -8,9 +8,13 @@ sealed interface Column {
     ///
     /// @param from first document
     /// @param count how many
-    /// @param scores score by code, added to `score` from index 0
-    /// @param flags flags by code, added to `flag` from index 0
-    void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag);
+    /// @param scores score by code, added to `sums` from index 0
+    void addRun(int from, int count, long[] scores, long[] sums);
+
+    /// The same for chosen documents.
+    ///
+    /// @param docs documents, of which the first `count` are meant; `sums` has one for each
+    void add(int[] docs, int count, long[] scores, long[] sums);
 
     /// Counts how many of some documents hold each code.
     ///
@@ -56,11 +60,16 @@ sealed interface Column {
         }
 
         @Override
-        public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
+        public void addRun(int from, int count, long[] scores, long[] sums) {
             for (int i = 0; i < count; i++) {
-                int code = codes[from + i] & 0xFF;
-                score[i] += scores[code];
-                flag[i] |= flags[code];
+                sums[i] += scores[codes[from + i] & 0xFF];
+            }
+        }
+
+        @Override
+        public void add(int[] docs, int count, long[] scores, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += scores[codes[docs[i]] & 0xFF];
             }
         }
     }
@@ -81,11 +90,16 @@ sealed interface Column {
         }
 
         @Override
-        public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
+        public void addRun(int from, int count, long[] scores, long[] sums) {
             for (int i = 0; i < count; i++) {
-                int code = codes[from + i];
-                score[i] += scores[code];
-                flag[i] |= flags[code];
+                sums[i] += scores[codes[from + i]];
+            }
+        }
+
+        @Override
+        public void add(int[] docs, int count, long[] scores, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += scores[codes[docs[i]]];
             }
         }
     }
@@ -106,11 +120,16 @@ sealed interface Column {
         }
 
         @Override
-        public void add(int from, int count, long[] scores, long[] flags, long[] score, long[] flag) {
+        public void addRun(int from, int count, long[] scores, long[] sums) {
             for (int i = 0; i < count; i++) {
-                int code = codes[from + i];
-                score[i] += scores[code];
-                flag[i] |= flags[code];
+                sums[i] += scores[codes[from + i]];
+            }
+        }
+
+        @Override
+        public void add(int[] docs, int count, long[] scores, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += scores[codes[docs[i]]];
             }
         }
     }

@@ -78,7 +78,8 @@ final class Dictionary {
         short[] longer = Arrays.copyOf(known, values.size());
         for (int code = known.length; code < longer.length; code++) {
             Basis.Known value = values.get(code);
-            longer[code] = (short) Outcome.of(judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION));
+            Reason reason = judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION);
+            longer[code] = (short) Outcome.of(reason, value.facts());
         }
         outcomes.put(wish, longer);
         return longer;

@@ -17,6 +17,9 @@ import org.benchleaf.shared.need.Wish;
 /// column,
 /// afterwards, from the judge's outcomes, how many that is of each value.
 final class FacetPass {
+    /// Stands among the bits of wishes for all that no facet sets aside; a need holds fewer wishes than bits.
+    static final int OTHERS = 1 << 31;
+
     private final Dictionaries dictionaries;
     private final List<OfFacts> facts = new ArrayList<>();
     private final Optional<SizeCounts> sizes;
@@ -56,30 +59,54 @@ final class FacetPass {
         return own;
     }
 
-    /// Counts a run of plants.
-    ///
-    /// @param clean those that miss nothing, as documents
-    /// @param cleanCount how many of them
-    /// @param flag the flags of the run from `from` on
-    /// @param counts which documents of the run count at all
-    void count(Segment segment, int from, int count, int[] clean, int cleanCount, long[] flag, Counts counts) {
+    /// All wishes that any of these facets sets aside, as bits.
+    static int ownOfAny(Set<Facet> facets, List<WeighedWish> wishes) {
+        int own = 0;
+        for (Facet facet : facets) {
+            own |= own(facet, wishes);
+        }
+        return own;
+    }
+
+    /// All wishes that are set aside for one facet or another, as bits.
+    int own() {
+        int own = sizes.isPresent() ? sizesOwn : 0;
+        for (OfFacts facet : facts) {
+            own |= facet.own;
+        }
+        return own;
+    }
+
+    /// The most wishes that are set aside for one facet: a plant that misses no others counts there.
+    int mostOwn() {
+        int most = sizes.isPresent() ? Integer.bitCount(sizesOwn) : 0;
+        for (OfFacts facet : facts) {
+            most = Math.max(most, Integer.bitCount(facet.own));
+        }
+        return most;
+    }
+
+    /// Counts the plants of a block.
+    void count(Segment segment, NearlyAll plants) {
         for (OfFacts facet : facts) {
             Column column = segment.column(facet.basis);
-            if (facet.own == 0) {
-                column.count(clean, cleanCount, facet.histogram);
-            } else {
-                for (int i = 0; i < count; i++) {
-                    if (((int) flag[i] & ~facet.own) == 0 && counts.takes(from + i)) {
-                        facet.histogram[column.code(from + i)]++;
-                    }
+            column.count(plants.clean(), plants.cleanCount(), facet.histogram);
+            for (int i = 0; i < plants.count() && facet.own != 0; i++) {
+                if ((plants.missed(i) & ~facet.own) == 0) {
+                    facet.histogram[column.code(plants.doc(i))]++;
                 }
             }
         }
-        if (sizes.isPresent()) {
-            for (int i = 0; i < count; i++) {
-                if (((int) flag[i] & ~sizesOwn) == 0 && counts.takes(from + i)) {
-                    sizes.get().count(segment.slots()[from + i]);
-                }
+        sizes.ifPresent(counts -> count(segment, plants, counts));
+    }
+
+    private void count(Segment segment, NearlyAll plants, SizeCounts counts) {
+        for (int i = 0; i < plants.cleanCount(); i++) {
+            counts.count(segment.slots()[plants.clean()[i]]);
+        }
+        for (int i = 0; i < plants.count(); i++) {
+            if ((plants.missed(i) & ~sizesOwn) == 0) {
+                counts.count(segment.slots()[plants.doc(i)]);
             }
         }
     }
@@ -135,11 +162,6 @@ final class FacetPass {
             }
         }
         return java.util.Arrays.copyOf(codes, used);
-    }
-
-    /// Which documents count.
-    interface Counts {
-        boolean takes(int doc);
     }
 
     /// @param own wishes set aside, as bits

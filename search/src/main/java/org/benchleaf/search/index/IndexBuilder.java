@@ -1,7 +1,6 @@
 package org.benchleaf.search.index;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -23,7 +22,11 @@ record IndexBuilder(CatalogView catalog) {
     IndexFiles build(Directory directory) throws IOException {
         IndexFiles files = IndexFiles.create(directory);
         try {
-            CatalogRevision revision = catalog.forEachPlant(plant -> add(files.writer(), plant));
+            CatalogRevision revision;
+            try (DocumentPipe pipe = new DocumentPipe(files.writer())) {
+                revision = catalog.forEachPlant(pipe::add);
+                pipe.finish();
+            }
             files.commit(revision);
             return files;
         } catch (IOException | RuntimeException failed) {
@@ -33,16 +36,9 @@ record IndexBuilder(CatalogView catalog) {
         }
     }
 
-    private static void add(IndexWriter writer, PlantRecord plant) {
-        try {
-            writer.addDocument(PlantDocument.of(plant));
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
-    }
-
     /// Brings these plants up to date; those retired or gone leave the index.
     void update(IndexWriter writer, Collection<PlantKey> keys) throws IOException {
+        FactTexts texts = new FactTexts();
         for (List<PlantKey> batch : batches(keys)) {
             Map<PlantKey, PlantRecord> plants = catalog.plants(batch);
             for (PlantKey key : batch) {
@@ -50,16 +46,10 @@ record IndexBuilder(CatalogView catalog) {
                 if (plant == null || plant.retired()) {
                     writer.deleteDocuments(PlantDocument.term(key));
                 } else {
-                    writer.updateDocument(PlantDocument.term(key), PlantDocument.of(plant));
+                    writer.updateDocument(PlantDocument.term(key), PlantDocument.of(plant, texts));
                 }
             }
         }
-    }
-
-    StockColumns stock(KeySlots slots) {
-        List<StockColumns.Slot> all = new ArrayList<>();
-        catalog.forEachStock(stock -> all.add(slot(slots, stock)));
-        return StockColumns.empty().with(slots.size(), all);
     }
 
     StockColumns update(StockColumns stock, KeySlots slots, Collection<PlantKey> keys) {

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.store.ByteBuffersDirectory;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.LockObtainFailedException;
+import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
 
 /// Opens the newest building of the index that can be trusted, or builds one.
@@ -18,7 +20,8 @@ import org.benchleaf.catalog.CatalogView;
 /// @param dictionaries receive the texts of the columns
 /// @param slots receive the keys of the plants
 record IndexOpener(IndexFolder folder, CatalogView catalog, Dictionaries dictionaries, KeySlots slots) {
-    /// Opens what is there, or builds anew when nothing there is whole, of this format and not ahead of the catalog.
+    /// Opens what is there, or builds anew when nothing there is whole, of this format and not ahead of the
+    /// catalog.
     Opened open() throws IOException {
         for (Path building : folder.buildings()) {
             try {
@@ -56,7 +59,7 @@ record IndexOpener(IndexFolder folder, CatalogView catalog, Dictionaries diction
         }
         try {
             if (found.get().revision().compareTo(catalog.revision()) <= 0) {
-                return Optional.of(new Opened(found.get(), snapshot(found.get())));
+                return Optional.of(new Opened(found.get(), snapshot(found.get(), StockPacking.of(catalog))));
             }
             found.get().abandon();
             return Optional.empty();
@@ -66,15 +69,20 @@ record IndexOpener(IndexFolder folder, CatalogView catalog, Dictionaries diction
         }
     }
 
+    /// The stock is read at the same time as the plants.
     private Opened build(Directory directory) throws IOException {
+        CompletableFuture<StockPacking> stock = CompletableFuture.supplyAsync(() -> StockPacking.of(catalog));
         IndexFiles built = new IndexBuilder(catalog).build(directory);
-        return new Opened(built, snapshot(built));
+        return new Opened(built, snapshot(built, stock.join()));
     }
 
-    private Snapshot snapshot(IndexFiles opened) throws IOException {
+    /// The state that both plants and stock have come to at least: what changed since is taken over after opening.
+    private Snapshot snapshot(IndexFiles opened, StockPacking stock) throws IOException {
         DirectoryReader reader = DirectoryReader.open(opened.writer());
         List<Segment> segments = Snapshot.segments(reader, List.of(), dictionaries, slots);
-        return new Snapshot(reader, segments, new IndexBuilder(catalog).stock(slots), opened.revision());
+        CatalogRevision revision = opened.revision();
+        CatalogRevision earlier = stock.revision().compareTo(revision) < 0 ? stock.revision() : revision;
+        return new Snapshot(reader, segments, stock.columns(slots), earlier);
     }
 
     /// An index just opened: its files and its first state.

@@ -10,9 +10,9 @@ import java.util.TreeMap;
 import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.fit.Loosen;
 import org.benchleaf.search.fit.Loosening;
-import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
@@ -46,6 +46,11 @@ final class LoosenPass {
                 histograms[bit] = new int[dictionaries.of(basis.get()).size()];
             }
         }
+    }
+
+    /// So many wishes may be not met together by plants to be taken note of.
+    int mostNotMet() {
+        return Math.max(1, stock.wishes());
     }
 
     /// Takes note of a plant.
@@ -137,7 +142,7 @@ final class LoosenPass {
         Dictionary dictionary = dictionaries.of(bases[bit]);
         int plants = 0;
         for (int code = 0; code < histograms[bit].length; code++) {
-            if (histograms[bit][code] > 0 && Outcome.isMet(Outcome.of(dictionary.reason(judge, loosened, code)))) {
+            if (histograms[bit][code] > 0 && dictionary.reason(judge, loosened, code) instanceof Reason.Met) {
                 plants += histograms[bit][code];
             }
         }

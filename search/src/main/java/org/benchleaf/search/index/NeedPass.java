@@ -18,13 +18,8 @@ import org.benchleaf.shared.need.Need;
 /// gone
 /// through in stretches, by as many threads as there are processors.
 final class NeedPass {
-    /// A rank, high bits first: weight met (20 bits), nearness (20 bits), standing (2 bits).
-    static final int MET_SHIFT = 22;
-
-    static final int NEAR_SHIFT = 2;
-
     /// Shorter stretches cost more in handing over than they save.
-    private static final int STRETCH = 128 * StretchPass.BLOCK;
+    private static final int STRETCH = 32 * StretchPass.BLOCK;
 
     private final Snapshot snapshot;
     private final NeedTables need;

@@ -18,8 +18,10 @@ final class NeedTables {
     private final YearWeek week;
     private final Occasion occasion;
     private final byte[] standings;
-    private final int fixed;
+    private final boolean ownIsCounted;
     private final List<WishTable> tables = new ArrayList<>();
+    private final List<WishTable> fixed = new ArrayList<>();
+    private final List<WishTable> free = new ArrayList<>();
 
     NeedTables(StockColumns stock, Dictionaries dictionaries, Need need, Set<Facet> facets, YearWeek week) {
         this.dictionaries = dictionaries;
@@ -29,22 +31,35 @@ final class NeedTables {
         this.week = week;
         this.occasion = Occasion.of(need, week);
         this.standings = stock.standings(StockColumns.week(week));
-        List<WeighedWish> wishes = need.wishes();
-        int fixedBits = 0;
-        for (int bit = 0; bit < wishes.size(); bit++) {
-            tables.add(WishTable.of(wishes.get(bit), bit, occasion, dictionaries, stock));
-            fixedBits |= wishes.get(bit).fixed() ? 1 << bit : 0;
+        int own = FacetPass.ownOfAny(facets, need.wishes());
+        ownIsCounted = Integer.bitCount(own) <= Rank.MOST_OWN;
+        for (int bit = 0; bit < need.wishes().size(); bit++) {
+            WeighedWish wish = need.wishes().get(bit);
+            boolean aside = ownIsCounted && (own >>> bit & 1) != 0;
+            WishTable table = WishTable.of(wish, aside, occasion, dictionaries, stock);
+            tables.add(table);
+            (wish.fixed() ? fixed : free).add(table);
         }
-        fixed = fixedBits;
     }
 
+    /// In the order of the wishes.
     List<WishTable> tables() {
         return tables;
     }
 
-    /// The bits of fixed wishes.
-    int fixed() {
+    /// Those of wishes that are never given up: they say who is gone through at all.
+    List<WishTable> fixed() {
         return fixed;
+    }
+
+    /// Those of all other wishes.
+    List<WishTable> free() {
+        return free;
+    }
+
+    /// Whether sums tell how many wishes are missed that facets set aside; very long needs have too many of them.
+    boolean ownIsCounted() {
+        return ownIsCounted;
     }
 
     /// What can be had of each slot at all; the better the higher.

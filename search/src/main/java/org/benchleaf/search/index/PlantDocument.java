@@ -9,6 +9,7 @@ import java.util.StringJoiner;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
+import org.apache.lucene.document.NumericDocValuesField;
 import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.Term;
@@ -16,6 +17,7 @@ import org.apache.lucene.util.BytesRef;
 import org.benchleaf.catalog.model.CommonName;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
+import org.benchleaf.search.fit.Merit;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
@@ -24,6 +26,9 @@ final class PlantDocument {
     static final String KEY = "key";
     /// Name as sorted, a zero, the key: sorts plants as lists do, and no two alike.
     static final String ORDER = "order";
+
+    /// What it is worth whatever is asked.
+    static final String MERIT = "merit";
 
     static final String WORD = "word";
     static final String WHOLE = "whole";
@@ -37,13 +42,14 @@ final class PlantDocument {
         return new Term(KEY, key.text());
     }
 
-    static Document of(PlantRecord plant) {
+    static Document of(PlantRecord plant, FactTexts texts) {
         Document document = new Document();
         document.add(new StringField(KEY, plant.key().text(), Field.Store.NO));
         String order = plant.name().sortKey() + BEFORE_KEY + plant.key();
         document.add(new SortedDocValuesField(ORDER, new BytesRef(order)));
+        document.add(new NumericDocValuesField(MERIT, Merit.of(plant)));
         for (Basis basis : Basis.values()) {
-            basis.textOf(plant)
+            basis.textOf(plant, texts)
                     .ifPresent(text -> document.add(new SortedDocValuesField(basis.field(), new BytesRef(text))));
         }
         Set<String> words = new LinkedHashSet<>();

@@ -1,12 +1,10 @@
 package org.benchleaf.search.index;
 
 import java.io.IOException;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
+import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.util.Bits;
@@ -14,17 +12,25 @@ import org.apache.lucene.util.Bits;
 /// The columns of one segment of the index, read once when it is opened.
 ///
 /// @param reader the segment
-/// @param columns a column a basis
+/// @param columns a column a basis, in their order
 /// @param order place of each document in the order of names within the segment
 /// @param docAt the document at each place in that order; of two versions of a plant the one that counts
 /// @param slots slot of each document in the stock
+/// @param merits what each plant is worth whatever is asked
 /// @param words the words of its names, read when a name is first looked for that nobody has
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[] docAt, int[] slots, LazyWords words) {
+record Segment(
+        LeafReader reader,
+        Column[] columns,
+        int[] order,
+        int[] docAt,
+        int[] slots,
+        byte[] merits,
+        LazyWords words) {
     static Segment read(LeafReader reader, Dictionaries dictionaries, KeySlots keySlots) throws IOException {
-        Map<Basis, Column> columns = new EnumMap<>(Basis.class);
+        Column[] columns = new Column[Basis.values().length];
         for (Basis basis : Basis.values()) {
-            columns.put(basis, column(reader, basis, dictionaries.of(basis)));
+            columns[basis.ordinal()] = column(reader, basis, dictionaries.of(basis));
         }
         SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
         String[] keys = new String[names.getValueCount()];
@@ -44,16 +50,16 @@ record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[]
             }
             slots[doc] = keySlots.slot(keys[order[doc]]);
         }
-        return new Segment(reader, columns, order, docAt, slots, new LazyWords(reader));
+        return new Segment(reader, columns, order, docAt, slots, merits(reader), new LazyWords(reader));
     }
 
     /// The same columns for the same segment after documents were deleted from it.
     Segment with(LeafReader later) {
-        return new Segment(later, columns, order, docAt, slots, words);
+        return new Segment(later, columns, order, docAt, slots, merits, words);
     }
 
     Column column(Basis basis) {
-        return Objects.requireNonNull(columns.get(basis));
+        return columns[basis.ordinal()];
     }
 
     /// The documents that still count; empty for all of them.
@@ -73,6 +79,15 @@ record Segment(LeafReader reader, Map<Basis, Column> columns, int[] order, int[]
     /// Name as sorted and key of the document at a place in the order of names.
     String nameAt(int place) throws IOException {
         return DocValues.getSorted(reader, PlantDocument.ORDER).lookupOrd(place).utf8ToString();
+    }
+
+    private static byte[] merits(LeafReader reader) throws IOException {
+        NumericDocValues values = DocValues.getNumeric(reader, PlantDocument.MERIT);
+        byte[] merits = new byte[reader.maxDoc()];
+        for (int doc = values.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = values.nextDoc()) {
+            merits[doc] = (byte) values.longValue();
+        }
+        return merits;
     }
 
     private static Column column(LeafReader reader, Basis basis, Dictionary dictionary) throws IOException {

@@ -31,8 +31,12 @@ final class StockColumns {
     private final int used;
     private final ConcurrentMap<Integer, byte[]> standings = new ConcurrentHashMap<>();
     private final ConcurrentMap<Integer, int[]> firsts = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Long, int[]> mosts = new ConcurrentHashMap<>();
 
-    private StockColumns(Shared shared, int[] starts, int[] lengths, int used) {
+    /// @param starts first lot of each slot
+    /// @param lengths how many lots each slot has
+    /// @param used lots in use and no longer in use
+    StockColumns(Shared shared, int[] starts, int[] lengths, int used) {
         this.shared = shared;
         this.starts = starts;
         this.lengths = lengths;
@@ -54,33 +58,13 @@ final class StockColumns {
         int end = used;
         for (Slot slot : changed) {
             int start = end;
-            int item = 0;
-            for (ItemRecord record : slot.stock().items()) {
-                end = append(lots = lots.room(end + 1 + slot.stock().lots().size()), end, item++, record, slot.stock());
-            }
+            lots = lots.room(
+                    end + slot.stock().items().size() + slot.stock().lots().size());
+            end = shared.append(lots, end, slot.stock());
             newStarts[slot.slot()] = start;
             newLengths[slot.slot()] = end - start;
         }
-        return new StockColumns(new Shared(shared.sizes, shared.currencies, lots), newStarts, newLengths, end)
-                .withoutGaps();
-    }
-
-    private int append(Lots lots, int start, int item, ItemRecord record, PlantStock stock) {
-        int end = start;
-        long price = record.price().map(money -> money.minor()).orElse(NO_PRICE);
-        int currency = record.price()
-                .map(money -> shared.currencies.give(money.currency()))
-                .orElse(Codes.NONE);
-        int size = shared.sizes.give(record.size());
-        for (LotRecord lot : stock.lots()) {
-            if (lot.item().equals(record.key())) {
-                lots.put(end++, item, size, lot.ready().map(StockColumns::week).orElse(0), lot.free(), price, currency);
-            }
-        }
-        if (end == start) {
-            lots.put(end++, item, size, 0, 0, price, currency);
-        }
-        return end;
+        return new StockColumns(shared.with(lots), newStarts, newLengths, end).withoutGaps();
     }
 
     /// Copies what is in use once more than half is not.
@@ -97,7 +81,7 @@ final class StockColumns {
             shared.lots.copyTo(fresh, starts[slot], end, lengths[slot]);
             end += lengths[slot];
         }
-        return new StockColumns(new Shared(shared.sizes, shared.currencies, fresh), newStarts, lengths, end);
+        return new StockColumns(shared.with(fresh), newStarts, lengths, end);
     }
 
     /// A week as a number that sorts as weeks do; 0 is ready.
@@ -139,6 +123,38 @@ final class StockColumns {
             first[slot] = lot < end ? lot : -1;
         }
         return first;
+    }
+
+    /// The most of one item of a size that each slot has ready by a week; [StockWish#ANY] for any size.
+    ///
+    /// Worked out when first asked for, then kept with this state.
+    int[] mostOf(int size, int by) {
+        if (mosts.size() > MOST_SIZES) {
+            mosts.clear();
+        }
+        return mosts.computeIfAbsent((long) by << 32 | size & 0xFFFF_FFFFL, fresh -> findMost(size, by));
+    }
+
+    private int[] findMost(int size, int by) {
+        Lots lots = shared.lots;
+        int[] most = new int[starts.length];
+        for (int slot = 0; slot < most.length; slot++) {
+            int best = 0;
+            int sum = 0;
+            int item = -1;
+            for (int lot = starts[slot], end = lot + lengths[slot]; lot < end; lot++) {
+                if (lots.item()[lot] != item) {
+                    item = lots.item()[lot];
+                    sum = 0;
+                }
+                if ((size == StockWish.ANY || lots.size()[lot] == size) && lots.ready()[lot] <= by) {
+                    sum += lots.count()[lot];
+                    best = Math.max(best, sum);
+                }
+            }
+            most[slot] = best;
+        }
+        return most;
     }
 
     /// What being to be had adds to each slot's rank in a week: 2 free now, 1 coming on, 0 neither.
@@ -185,5 +201,37 @@ final class StockColumns {
     record Slot(int slot, PlantStock stock) {}
 
     /// What states share: entries past a state's end belong to later ones.
-    private record Shared(Codes<StockSize> sizes, Codes<Currency> currencies, Lots lots) {}
+    record Shared(Codes<StockSize> sizes, Codes<Currency> currencies, Lots lots) {
+        Shared with(Lots others) {
+            return new Shared(sizes, currencies, others);
+        }
+
+        /// Writes the lots of a plant, item by item; an item without lots is one without a count.
+        ///
+        /// @param into has room for as many as the plant has items and lots
+        /// @return behind the last
+        int append(Lots into, int start, PlantStock stock) {
+            int end = start;
+            int number = 0;
+            for (ItemRecord item : stock.items()) {
+                int first = end;
+                long price = item.price().map(money -> money.minor()).orElse(NO_PRICE);
+                int currency = item.price()
+                        .map(money -> currencies.give(money.currency()))
+                        .orElse(Codes.NONE);
+                int size = sizes.give(item.size());
+                for (LotRecord lot : stock.lots()) {
+                    if (lot.item().equals(item.key())) {
+                        int ready = lot.ready().map(StockColumns::week).orElse(0);
+                        into.put(end++, number, size, ready, lot.free(), price, currency);
+                    }
+                }
+                if (end == first) {
+                    into.put(end++, number, size, 0, 0, price, currency);
+                }
+                number++;
+            }
+            return end;
+        }
+    }
 }

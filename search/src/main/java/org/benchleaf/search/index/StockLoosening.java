@@ -42,6 +42,11 @@ final class StockLoosening {
         otherFlags = any ? ~stockBits : -1;
     }
 
+    /// How many wishes are about stock and price.
+    int wishes() {
+        return Long.bitCount(~otherFlags) / 2;
+    }
+
     /// The flags of wishes that are not about stock and price.
     long otherFlags() {
         return otherFlags;
@@ -115,7 +120,7 @@ final class StockLoosening {
 
     private List<Wish> counts(int count, Optional<org.benchleaf.shared.stock.StockSize> size, Optional<YearWeek> by) {
         int code = size.map(stock::sizeCode).orElse(StockWish.ANY);
-        StockWish.Enough enough = new StockWish.Enough(stock, code, StockColumns.week(by.orElse(week)), count);
+        StockWish.Enough enough = new StockWish.Enough(stock.mostOf(code, StockColumns.week(by.orElse(week))), count);
         TreeSet<Integer> most = new TreeSet<>();
         for (int i = 0; i < used; i++) {
             int best = enough.most(slots[i]);
@@ -169,13 +174,10 @@ final class StockLoosening {
         Occasion occasion = Occasion.of(new Need(wishes), week);
         boolean[] met = new boolean[used];
         Arrays.fill(met, true);
-        int[] outcomes = new int[used];
         for (WeighedWish weighed : wishes) {
-            if (Basis.of(weighed.wish()).isEmpty()) {
-                StockWish.of(weighed.wish(), occasion, stock).orElseThrow().outcomes(slots, 0, used, outcomes);
-                for (int i = 0; i < used; i++) {
-                    met[i] &= Outcome.isMet(outcomes[i]);
-                }
+            Optional<StockWish> ofStock = StockWish.of(weighed.wish(), occasion, stock);
+            for (int i = 0; i < used && ofStock.isPresent(); i++) {
+                met[i] &= Outcome.isMet(ofStock.get().outcome(slots[i]));
             }
         }
         int count = 0;

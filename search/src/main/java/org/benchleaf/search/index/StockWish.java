@@ -10,13 +10,8 @@ sealed interface StockWish {
     /// Any size will do.
     int ANY = -2;
 
-    /// The outcomes of a run of plants.
-    ///
-    /// @param slots where their stock is
-    /// @param from first plant in `slots`
-    /// @param count how many
-    /// @param outcomes receives them from index 0 on
-    void outcomes(int[] slots, int from, int count, int[] outcomes);
+    /// The outcome for the plant of a slot.
+    int outcome(int slot);
 
     /// A wish about stock or price; empty for any other.
     static Optional<StockWish> of(Wish wish, Occasion occasion, StockColumns stock) {
@@ -30,7 +25,7 @@ sealed interface StockWish {
     static StockWish of(Wish.InStock wish, Occasion occasion, StockColumns stock) {
         int size = wish.size().map(stock::sizeCode).orElse(ANY);
         int by = StockColumns.week(wish.by().orElse(occasion.now()));
-        return new Enough(stock, size, by, wish.count());
+        return new Enough(stock.mostOf(size, by), wish.count());
     }
 
     static StockWish of(Wish.AtMostPrice wish, Occasion occasion, StockColumns stock) {
@@ -44,40 +39,18 @@ sealed interface StockWish {
     }
 
     /// Enough of one item.
-    record Enough(StockColumns stock, int size, int by, int asked) implements StockWish {
+    ///
+    /// @param most the most of one item by slot
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Enough(int[] most, int asked) implements StockWish {
         @Override
-        public void outcomes(int[] slots, int from, int count, int[] outcomes) {
-            int[] first = stock.firstOf(size);
-            int nothing = Outcome.ofCount(0, asked);
-            for (int i = 0; i < count; i++) {
-                int slot = slots[from + i];
-                int lot = slot < first.length ? first[slot] : -1;
-                outcomes[i] = lot < 0 ? nothing : Outcome.ofCount(most(lot, stock.end(slot)), asked);
-            }
+        public int outcome(int slot) {
+            return Outcome.ofCount(most(slot), asked);
         }
 
         /// The most of one item that a plant has.
         int most(int slot) {
-            int[] first = stock.firstOf(size);
-            return slot < first.length && first[slot] >= 0 ? most(first[slot], stock.end(slot)) : 0;
-        }
-
-        private int most(int from, int end) {
-            Lots lots = stock.lots();
-            int best = 0;
-            int sum = 0;
-            int item = -1;
-            for (int lot = from; lot < end; lot++) {
-                if (lots.item()[lot] != item) {
-                    item = lots.item()[lot];
-                    sum = 0;
-                }
-                if ((lots.size()[lot] == size || size == ANY) && lots.ready()[lot] <= by) {
-                    sum += lots.count()[lot];
-                    best = Math.max(best, sum);
-                }
-            }
-            return best;
+            return slot < most.length ? most[slot] : 0;
         }
     }
 
@@ -86,14 +59,9 @@ sealed interface StockWish {
         private static final long NONE = Long.MAX_VALUE;
 
         @Override
-        public void outcomes(int[] slots, int from, int count, int[] outcomes) {
-            int[] first = stock.firstOf(size);
-            for (int i = 0; i < count; i++) {
-                int slot = slots[from + i];
-                int lot = slot < first.length ? first[slot] : -1;
-                long price = lot < 0 ? NONE : price(lot, stock.end(slot));
-                outcomes[i] = price == NONE ? Outcome.UNKNOWN : Outcome.ofPrice(price, most);
-            }
+        public int outcome(int slot) {
+            long price = price(slot);
+            return price == NONE ? Outcome.UNKNOWN : Outcome.ofPrice(price, most);
         }
 
         /// The price that counts for a plant; `Long.MAX_VALUE` without one.

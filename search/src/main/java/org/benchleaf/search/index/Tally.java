@@ -31,21 +31,25 @@ public final class Tally {
         total += plants;
     }
 
-    /// Counts a plant that misses nothing, or does not meet one or two wishes; others need not be counted.
+    void countMeetsAll() {
+        meetAll++;
+    }
+
+    /// Counts a plant that misses nothing, but of which something asked is not known.
+    void countMissesNone() {
+        missNone++;
+    }
+
+    /// Counts a plant by the wishes it does not meet; only those with one or two matter.
     ///
-    /// @param missed a bit for each wish known to be missed
-    /// @param unknown a bit for each wish of which the fact is lacking
-    void count(int missed, int unknown) {
-        int notMet = missed | unknown;
+    /// @param flags a bit for each wish known to be missed, and from bit 32 on for each that is unknown
+    void count(long flags) {
+        int notMet = (int) (flags | flags >>> 32);
         int first = Integer.numberOfTrailingZeros(notMet);
         switch (Integer.bitCount(notMet)) {
-            case 0 -> meetAll++;
             case 1 -> one[first]++;
             case 2 -> two[first][31 - Integer.numberOfLeadingZeros(notMet)]++;
             default -> {}
-        }
-        if (missed == 0 && unknown != 0) {
-            missNone++;
         }
     }
 

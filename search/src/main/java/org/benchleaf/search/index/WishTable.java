@@ -5,68 +5,119 @@ import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.need.WeighedWish;
 
-/// What one wish adds to each plant's rank, ready for a pass over documents.
-///
-/// A score holds the weight met above the nearness (see [NeedPass#RANK]); a flag has the wish's bit in the lower
-/// half where it is missed, in the upper half where it is unknown.
+/// What one wish adds to each plant's [Rank], ready for a pass over documents.
 sealed interface WishTable {
-    void add(Segment segment, int from, int count, long[] score, long[] flag);
+    /// Adds the wish to a run of plants.
+    ///
+    /// @param from first document
+    /// @param count how many
+    /// @param sums receives what it adds from index 0 on
+    void addRun(Segment segment, int from, int count, long[] sums);
 
+    /// Adds the wish to chosen plants.
+    ///
+    /// @param docs documents, of which the first `count` are meant
+    /// @param sums one for each of `docs`
+    void add(Segment segment, int[] docs, int count, long[] sums);
+
+    /// What the wish adds to one plant.
+    long of(Segment segment, int doc);
+
+    /// @param own whether a facet sets the wish aside
     static WishTable of(
-            WeighedWish weighed, int bit, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
+            WeighedWish weighed, boolean own, Occasion occasion, Dictionaries dictionaries, StockColumns stock) {
         Optional<Basis> basis = Basis.of(weighed.wish());
         if (basis.isEmpty()) {
             StockWish wish = StockWish.of(weighed.wish(), occasion, stock)
                     .orElseThrow(() -> new IllegalStateException("a wish without a basis: " + weighed));
-            return new OfStock(wish, weighed.weight(), bit);
+            return wish instanceof StockWish.Enough enough && enough.asked() <= OfCounts.MOST
+                    ? OfCounts.of(enough, weighed, own)
+                    : new OfStock(wish, weighed, own);
         }
         short[] outcomes = dictionaries.of(basis.get()).outcomes(weighed.wish());
         long[] scores = new long[outcomes.length];
-        long[] flags = new long[outcomes.length];
         for (int code = 0; code < outcomes.length; code++) {
-            scores[code] = score(outcomes[code], weighed.weight());
-            flags[code] = flag(outcomes[code], bit);
+            scores[code] = Rank.of(outcomes[code], weighed, own);
         }
-        return new OfFacts(basis.get(), scores, flags);
+        return new OfFacts(basis.get(), scores);
     }
 
-    private static long score(int outcome, double weight) {
-        return (long) Outcome.met(outcome, weight) << NeedPass.MET_SHIFT
-                | (long) Outcome.near(outcome, weight) << NeedPass.NEAR_SHIFT;
-    }
-
-    private static long flag(int outcome, int bit) {
-        return Outcome.isMet(outcome) ? 0 : outcome == Outcome.UNKNOWN ? 1L << bit + 32 : 1L << bit;
-    }
-
-    /// A wish about facts: two look-ups by the code of the facts.
+    /// A wish about facts: one look-up by the code of the facts.
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record OfFacts(Basis basis, long[] scores, long[] flags) implements WishTable {
+    record OfFacts(Basis basis, long[] scores) implements WishTable {
         @Override
-        public void add(Segment segment, int from, int count, long[] score, long[] flag) {
-            segment.column(basis).add(from, count, scores, flags, score, flag);
+        public void addRun(Segment segment, int from, int count, long[] sums) {
+            segment.column(basis).addRun(from, count, scores, sums);
+        }
+
+        @Override
+        public void add(Segment segment, int[] docs, int count, long[] sums) {
+            segment.column(basis).add(docs, count, scores, sums);
+        }
+
+        @Override
+        public long of(Segment segment, int doc) {
+            return scores[segment.column(basis).code(doc)];
         }
     }
 
-    /// A wish about stock or price: worked out from the packed stock.
-    record OfStock(StockWish wish, double weight, int bit) implements WishTable {
-        @Override
-        public void add(Segment segment, int from, int count, long[] score, long[] flag) {
-            int[] outcomes = new int[count];
-            wish.outcomes(segment.slots(), from, count, outcomes);
-            // most plants have none of a size, so most outcomes are the one before
-            int last = Outcome.MET;
-            long lastScore = score(last, weight);
-            long lastFlag = flag(last, bit);
-            for (int i = 0; i < count; i++) {
-                if (outcomes[i] != last) {
-                    last = outcomes[i];
-                    lastScore = score(last, weight);
-                    lastFlag = flag(last, bit);
-                }
-                score[i] += lastScore;
-                flag[i] |= lastFlag;
+    /// A wish for so many: one look-up by how many there are.
+    ///
+    /// @param most the most of one item by slot
+    /// @param scores by count, up to the count asked for
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record OfCounts(int[] most, long[] scores) implements WishTable {
+        /// Larger counts are worked out plant by plant.
+        static final int MOST = 10_000;
+
+        static OfCounts of(StockWish.Enough wish, WeighedWish weighed, boolean own) {
+            long[] scores = new long[wish.asked() + 1];
+            for (int count = 0; count < scores.length; count++) {
+                scores[count] = Rank.of(Outcome.ofCount(count, wish.asked()), weighed, own);
             }
+            return new OfCounts(wish.most(), scores);
+        }
+
+        @Override
+        public void addRun(Segment segment, int from, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += of(segment, from + i);
+            }
+        }
+
+        @Override
+        public void add(Segment segment, int[] docs, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += of(segment, docs[i]);
+            }
+        }
+
+        @Override
+        public long of(Segment segment, int doc) {
+            int slot = segment.slots()[doc];
+            return scores[slot < most.length ? Math.min(most[slot], scores.length - 1) : 0];
+        }
+    }
+
+    /// A wish about stock or price that has to be worked out.
+    record OfStock(StockWish wish, WeighedWish weighed, boolean own) implements WishTable {
+        @Override
+        public void addRun(Segment segment, int from, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += of(segment, from + i);
+            }
+        }
+
+        @Override
+        public void add(Segment segment, int[] docs, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += of(segment, docs[i]);
+            }
+        }
+
+        @Override
+        public long of(Segment segment, int doc) {
+            return Rank.of(wish.outcome(segment.slots()[doc]), weighed, own);
         }
     }
 }

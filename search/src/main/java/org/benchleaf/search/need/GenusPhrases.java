@@ -7,11 +7,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.need.Wish;
 
-/// `hydrangea`, `no boxwood or holly`, `not Norway maple`: a genus or species asked for or ruled out, by its
-/// Latin or
-/// its
-/// usual name.
+/// `hydrangea`, `no boxwood or holly`, `not Norway maple`, `no Rosaceae`: a genus, species or family asked for or
+/// ruled
+/// out, by its Latin or its usual name.
 final class GenusPhrases implements PhraseReader {
+    private static final Pattern FAMILY = Pattern.compile("[a-z]{3,}aceae");
+
     private final Vocabulary words;
     private final Pattern without;
     private final Pattern another;
@@ -44,6 +45,10 @@ final class GenusPhrases implements PhraseReader {
         Optional<Named> genus = sentence.phrase(words, "genera", at)
                 .map(found -> new Named(
                         found.end(), new Wish.OfGenus(found.meaning()), new Wish.NotOfGenus(found.meaning())));
+        Optional<Named> family = family(sentence, at);
+        if (family.isPresent()) {
+            return family;
+        }
         Optional<Named> species = sentence.phrase(words, "species", at).map(found -> {
             int blank = found.meaning().indexOf(' ');
             String of = found.meaning().substring(0, blank);
@@ -53,6 +58,20 @@ final class GenusPhrases implements PhraseReader {
         boolean longer = species.isPresent()
                 && species.get().end() > genus.map(Named::end).orElse(0);
         return longer ? species : genus;
+    }
+
+    /// `Rosaceae`, `the rose family`: all names of families end alike.
+    private Optional<Named> family(Sentence sentence, int at) {
+        return sentence.match(FAMILY, at)
+                .map(match -> named(
+                        match.end(),
+                        Character.toUpperCase(match.group().charAt(0))
+                                + match.group().substring(1)))
+                .or(() -> sentence.phrase(words, "families", at).map(found -> named(found.end(), found.meaning())));
+    }
+
+    private static Named named(int end, String family) {
+        return new Named(end, new Wish.OfFamily(family), new Wish.NotOfFamily(family));
     }
 
     private record Named(int end, Wish wanted, Wish unwanted) {}

@@ -2,6 +2,7 @@ package org.benchleaf.search.need;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,9 +26,10 @@ final class LengthPhrases implements PhraseReader {
 
     LengthPhrases(Vocabulary words) {
         this.words = words;
+        String unit = words.table("units").isEmpty() ? UNIT : "(?:" + words.any("units") + "|" + UNIT + ")";
         String feetAndInches = NUMBER + "\\s*(?:ft|feet|foot|')\\s*\\d{1,2}\\s*(?:inches|inch|in|\")";
-        String range = NUMBER + "\\s*" + UNIT + "?\\s*(?:-|" + words.any("through") + ")\\s*" + NUMBER + "\\s*" + UNIT;
-        String single = NUMBER + "\\s*" + UNIT;
+        String range = NUMBER + "\\s*" + unit + "?\\s*(?:-|" + words.any("through") + ")\\s*" + NUMBER + "\\s*" + unit;
+        String single = NUMBER + "\\s*" + unit;
         pattern = Pattern.compile("(?:(?<most>" + words.any("at most") + ")|(?<least>" + words.any("at least")
                 + "))?\\s*(?<length>" + feetAndInches + "|" + range + "|" + single + ")"
                 + "(?:\\s*(?<wide>" + words.any("wide") + ")|\\s*" + words.any("tall") + ")?"
@@ -43,6 +45,10 @@ final class LengthPhrases implements PhraseReader {
         }
         Matcher match = found.get();
         String length = match.group("length").replaceAll("(?<=ft|in)\\.", "").replaceAll("\\s*-\\s*", "-");
+        for (Map.Entry<String, String> unit : words.table("units").entrySet()) {
+            length = length.replaceAll("\\b" + unit.getKey() + "\\b", unit.getValue());
+        }
+        length = length.replaceAll("\\s+" + words.any("through") + "\\s+", "-");
         return LengthRange.read(length).toOptional().flatMap(range -> taken(sentence, at, match, range));
     }
 

@@ -11,10 +11,12 @@ final class NativePhrases implements PhraseReader {
     private static final Pattern WORD = Pattern.compile("\\p{L}+\\.?");
     private static final int MOST_WORDS = 4;
 
+    private final Vocabulary words;
     private final Pattern before;
     private final Pattern after;
 
     NativePhrases(Vocabulary words) {
+        this.words = words;
         before = Pattern.compile(words.any("native to") + "\\s+(?:the\\s+state\\s+of\\s+)?");
         after = Pattern.compile("\\s+" + words.any("native"));
     }
@@ -32,7 +34,7 @@ final class NativePhrases implements PhraseReader {
     /// The longest name of a state or province from a place on.
     ///
     /// @param capitals whether a postal code must be in capitals, for `in`, `or` and `me` are words too
-    private static Optional<Named> region(Sentence sentence, int at, boolean capitals) {
+    private Optional<Named> region(Sentence sentence, int at, boolean capitals) {
         Optional<Named> longest = Optional.empty();
         Matcher word = WORD.matcher(sentence.plain());
         int next = at;
@@ -41,7 +43,7 @@ final class NativePhrases implements PhraseReader {
             String text = sentence.words(at, end);
             boolean code = text.length() == 2;
             if (!code || !capitals || text.equals(text.toUpperCase(java.util.Locale.ROOT))) {
-                Optional<Region> region = Region.read(text).toOptional();
+                Optional<Region> region = words.region(text);
                 longest = region.isPresent() ? Optional.of(new Named(end, new Wish.NativeTo(region))) : longest;
             }
             next = Math.min(sentence.plain().length(), end + 1);

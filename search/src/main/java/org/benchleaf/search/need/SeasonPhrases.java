@@ -18,6 +18,7 @@ final class SeasonPhrases implements PhraseReader {
     private final Vocabulary words;
     private final Pattern pattern;
     private final Pattern colorAlone;
+    private final boolean colorsAfter;
 
     SeasonPhrases(Vocabulary words) {
         this.words = words;
@@ -30,7 +31,10 @@ final class SeasonPhrases implements PhraseReader {
                 + ")\\s+)?";
         String after = "(?:\\s*(?:" + words.any("during") + "\\s+)?(?:the\\s+)?(?<from>" + month + ")(?:\\s*(?:-|\\s|"
                 + words.any("through") + "|" + words.any("and") + ")\\s*(?<to>" + month + "))?)?";
-        pattern = Pattern.compile(before + "(?<season>" + words.any("seasons") + ")" + after);
+        colorsAfter = words.puts("colors after");
+        String behind = "(?:\\s+" + colors.replace("<color", "<behind") + ")?";
+        pattern = Pattern.compile(
+                before + "(?<season>" + words.any("seasons") + ")" + (colorsAfter ? behind : "") + after);
         colorAlone = Pattern.compile(colors + after);
     }
 
@@ -69,6 +73,11 @@ final class SeasonPhrases implements PhraseReader {
         List<Wish> wishes = new ArrayList<>();
         color(match, "color").ifPresent(color -> wishes.add(new Wish.Shows(season, months, Optional.of(color))));
         color(match, "color2").ifPresent(color -> wishes.add(new Wish.Shows(season, months, Optional.of(color))));
+        // `flores blancas`; a pattern of colors alone has no season to stand behind
+        if (colorsAfter && match.pattern() == pattern) {
+            color(match, "behind").ifPresent(color -> wishes.add(new Wish.Shows(season, months, Optional.of(color))));
+            color(match, "behind2").ifPresent(color -> wishes.add(new Wish.Shows(season, months, Optional.of(color))));
+        }
         if (wishes.isEmpty()) {
             wishes.add(new Wish.Shows(season, months, Optional.empty()));
         }

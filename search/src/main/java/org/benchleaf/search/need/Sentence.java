@@ -1,13 +1,14 @@
 package org.benchleaf.search.need;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/// A sentence made easy to read, letter by letter as long as the original: lower case, straight quotes, blanks in
-/// the place of hyphens between words.
+/// A sentence made easy to read, letter by letter as long as the original: lower case, no accents, straight quotes,
+/// blanks in the place of hyphens between words.
 ///
 /// @param original as typed
 /// @param plain the same length
@@ -26,11 +27,27 @@ record Sentence(String original, String plain) {
                         case '“', '”', '″' -> '"';
                         case '–', '—', '‑' -> '-';
                         case '\u00a0', '\t', '\n', '\r' -> ' ';
-                        default -> Character.toLowerCase(c);
+                        default -> plain(c);
                     });
         }
         String joined = plain.toString().replaceAll("(?<=\\p{L})-(?=\\p{L})", " ");
         return new Sentence(original, joined);
+    }
+
+    /// A phrase as sentences are read: lower case, no accents.
+    static String plain(String phrase) {
+        StringBuilder plain = new StringBuilder(phrase.length());
+        phrase.chars().forEach(c -> plain.append(plain((char) c)));
+        return plain.toString();
+    }
+
+    private static char plain(char c) {
+        char lower = Character.toLowerCase(c);
+        if (lower < 0x80) {
+            return lower;
+        }
+        String parts = Normalizer.normalize(String.valueOf(lower), Normalizer.Form.NFD);
+        return parts.length() > 1 && Character.isLetter(parts.charAt(0)) ? parts.charAt(0) : lower;
     }
 
     /// A pattern that matches from a place on and ends at the end of a word.

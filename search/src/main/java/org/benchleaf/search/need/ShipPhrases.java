@@ -19,12 +19,14 @@ final class ShipPhrases {
             Pattern.compile("(?<county>\\p{L}+(?: \\p{L}+)?) (?:county|co\\.?),?\\s+(?:in\\s+)?");
     private static final int MOST_WORDS = 4;
 
+    private final Vocabulary words;
     private final Pattern lead;
     private final Pattern in;
     private final Optional<Destination> home;
 
     /// @param home where the shop ships from
     ShipPhrases(Vocabulary words, Optional<Destination> home) {
+        this.words = words;
         lead = Pattern.compile(words.any("ship to") + "\\s+(?:the\\s+state\\s+of\\s+)?");
         in = Pattern.compile(words.any("located in") + "\\s+(?:the\\s+state\\s+of\\s+)?");
         this.home = home;
@@ -52,7 +54,7 @@ final class ShipPhrases {
         return Taken.of(found.end(), new Wish.ShipTo(new Shipment(found.place(), today, home)));
     }
 
-    private static Optional<Found> place(Sentence sentence, int at, boolean capitals) {
+    private Optional<Found> place(Sentence sentence, int at, boolean capitals) {
         Optional<Matcher> county = sentence.match(COUNTY, at);
         if (county.isPresent()) {
             String name = sentence.original()
@@ -70,7 +72,7 @@ final class ShipPhrases {
     /// The longest name of a state or province from a place on.
     ///
     /// @param capitals whether a postal code must be in capitals, for `in`, `or` and `me` are words too
-    private static Optional<Found> region(Sentence sentence, int at, boolean capitals) {
+    private Optional<Found> region(Sentence sentence, int at, boolean capitals) {
         Optional<Found> longest = Optional.empty();
         Matcher word = WORD.matcher(sentence.plain());
         int next = at;
@@ -79,7 +81,7 @@ final class ShipPhrases {
             String text = sentence.words(at, end);
             boolean code = text.length() == 2;
             if (!code || !capitals || text.equals(text.toUpperCase(Locale.ROOT))) {
-                Optional<Region> region = Region.read(text).toOptional();
+                Optional<Region> region = words.region(text);
                 longest = region.isPresent() ? Optional.of(new Found(end, Destination.of(region.get()))) : longest;
             }
             next = Math.min(sentence.plain().length(), end + 1);

@@ -8,11 +8,11 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.benchleaf.shared.fact.Region;
 
 /// The words of a language that needs are read with: phrases by duty, each with its meaning. Immutable.
 public final class Vocabulary {
@@ -46,7 +46,7 @@ public final class Vocabulary {
         int equals = line.indexOf('=');
         String meaning = equals < 0 ? "" : line.substring(equals + 1).strip();
         for (String phrase : (equals < 0 ? line : line.substring(0, equals)).split(",")) {
-            table.put(phrase.strip(), meaning);
+            table.put(Sentence.plain(phrase.strip()), meaning);
         }
     }
 
@@ -57,7 +57,7 @@ public final class Vocabulary {
     public Vocabulary withSpecies(Map<String, String> species) {
         Map<String, Map<String, String>> more = new LinkedHashMap<>(sections);
         Map<String, String> known = new LinkedHashMap<>(table("species"));
-        species.forEach((name, meaning) -> known.putIfAbsent(name.toLowerCase(Locale.ROOT), meaning));
+        species.forEach((name, meaning) -> known.putIfAbsent(Sentence.plain(name), meaning));
         more.put("species", known);
         return new Vocabulary(more);
     }
@@ -66,7 +66,7 @@ public final class Vocabulary {
     public Vocabulary withGenera(Collection<String> genera) {
         Map<String, Map<String, String>> more = new LinkedHashMap<>(sections);
         Map<String, String> known = new LinkedHashMap<>(table("genera"));
-        genera.forEach(genus -> known.putIfAbsent(genus.toLowerCase(Locale.ROOT), genus));
+        genera.forEach(genus -> known.putIfAbsent(Sentence.plain(genus), genus));
         more.put("genera", known);
         return new Vocabulary(more);
     }
@@ -78,6 +78,17 @@ public final class Vocabulary {
 
     Optional<String> meaning(String section, String phrase) {
         return Optional.ofNullable(table(section).get(phrase));
+    }
+
+    /// Whether a language puts words so: a line under `[order]`.
+    boolean puts(String order) {
+        return table("order").containsKey(order);
+    }
+
+    /// A state or province by its name, in this language or as everywhere, or by its code.
+    Optional<Region> region(String text) {
+        return Region.read(meaning("regions", Sentence.plain(text)).orElse(text))
+                .toOptional();
     }
 
     /// A group for a pattern that matches any phrase of a duty, the longest first.

@@ -28,11 +28,12 @@ final class WeekPhrases {
         String day = "(?<day>\\d{1,2})(?:st|nd|rd|th)?";
         String dayAfter = "(?<dayafter>\\d{1,2})(?:st|nd|rd|th)?(?!\\s*(?:#|in\\b|ft|\\d))";
         String year = "(?:,?\\s*(?<year>20\\d\\d))?";
+        String of = "(?:" + words.any("of") + "\\s+)?";
         String lead = "(?:" + words.any("by") + "|(?<on>" + words.any("on") + "))\\s+";
         String part = "(?:(?<part>" + words.any("part of month") + ")\\s+)?";
         led = Pattern.compile(
-                lead + part + "(?:" + day + "\\s+(?:of\\s+)?)?" + month + "(?:\\s+" + dayAfter + ")?" + year);
-        dated = Pattern.compile("(?:" + day + "\\s+(?:of\\s+)?" + month + "|(?<month2>" + words.any("months")
+                lead + part + "(?:" + day + "\\s+" + of + ")?" + month + "(?:\\s+" + dayAfter + ")?" + year);
+        dated = Pattern.compile("(?:" + day + "\\s+" + of + month + "|(?<month2>" + words.any("months")
                 + ")\\.?\\s+" + dayAfter + ")" + year);
         numbered = Pattern.compile("(?:" + lead + ")?(?:(?<iso>20\\d\\d-(?:\\d\\d-\\d\\d|w\\d{1,2}))|(?:"
                 + words.any("week")

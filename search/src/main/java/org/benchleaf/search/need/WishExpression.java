@@ -70,6 +70,9 @@ final class WishExpression {
             case "safe" -> new Wish.SafeFor(one(Creature.class, value));
             case "genus" -> new Wish.OfGenus(value);
             case "not-genus" -> new Wish.NotOfGenus(value);
+            case "family" -> new Wish.OfFamily(value);
+            case "not-family" -> new Wish.NotOfFamily(value);
+            case "free-of" -> new Wish.FreeOf(Wish.Right.valueOf(constant(value)));
             case "species" -> new Wish.OfSpecies(genus(value), epithet(value));
             case "not-species" -> new Wish.NotOfSpecies(genus(value), epithet(value));
             case "sex" -> new Wish.OfSex(one(Sex.class, value));

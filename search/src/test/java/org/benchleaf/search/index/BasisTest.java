@@ -14,7 +14,7 @@ class BasisTest {
         for (int serial = 0; serial < 200; serial++) {
             PlantRecord plant = world.plant(serial);
             for (Basis basis : Basis.values()) {
-                Optional<String> text = basis.textOf(plant);
+                Optional<String> text = basis.textOf(plant, new FactTexts());
                 text.map(basis::read)
                         .ifPresent(known -> known.facts()
                                 .all()

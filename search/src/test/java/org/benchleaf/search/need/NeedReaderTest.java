@@ -66,7 +66,7 @@ class NeedReaderTest {
                 .containsExactly(
                         WeighedWish.of(shows(Season.FALL_COLOR, "")),
                         WeighedWish.of(new Wish.HardyIn(HardinessZone.of(6, 'a'))),
-                        WeighedWish.of(new Wish.GrowsIn(Exposure.FULL_SHADE)),
+                        WeighedWish.of(new Wish.GrowsIn(Exposure.PART_SHADE)),
                         WeighedWish.of(new Wish.NoTallerThan(152)),
                         new WeighedWish(new Wish.NativeTo(Optional.empty()), 0.5, false),
                         WeighedWish.of(stock(40, "#3", Optional.of(MID_APRIL))));
@@ -83,7 +83,7 @@ class NeedReaderTest {
         assertThat(reading.notes())
                 .containsExactly(
                         new Note("zone-colder-half", "zone 6", "6a"),
-                        new Note("shade-is-full", "shade", ""),
+                        new Note("shade-is-part", "shade", ""),
                         new Note("height-when-grown", "under 5 ft", "152 cm"),
                         new Note("week", "for the week of 12 April", "2027-W15"));
     }

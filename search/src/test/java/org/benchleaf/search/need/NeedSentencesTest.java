@@ -34,10 +34,38 @@ class NeedSentencesTest {
                     "sugar maple", "Acer saccharum",
                     "black walnut", "Juglans nigra")));
 
+    private final NeedReader spanish = new NeedReader(
+            EnglishWords.read("es").withGenera(Set.of("Acer", "Hydrangea")));
+
     @Test
     void readsEverySentenceAsMeant() throws IOException {
+        assertRead(reader, rows("sentences.txt"));
+    }
+
+    @Test
+    void readsSpanishSentencesAsMeant() throws IOException {
+        List<String> rows = rows("sentences_es.txt");
+        assertThat(rows).hasSizeGreaterThanOrEqualTo(60).doesNotHaveDuplicates();
+        assertRead(spanish, rows);
+    }
+
+    @Test
+    void everySpanishPhraseIsReadAsItself() {
+        Vocabulary words = EnglishWords.read("es");
         SoftAssertions softly = new SoftAssertions();
-        List<String> rows = rows();
+        for (String phrase : words.table("wishes").keySet()) {
+            NeedReading reading = spanish.read(phrase, TODAY);
+            softly.assertThat(reading.notUnderstood()).as(phrase).isEmpty();
+            softly.assertThat(reading.need().wishes().stream().map(wish -> wish.wish()))
+                    .as(phrase)
+                    .isEqualTo(WishWords.read(words.meaning("wishes", phrase).orElseThrow())
+                            .wishes());
+        }
+        softly.assertAll();
+    }
+
+    private static void assertRead(NeedReader reader, List<String> rows) {
+        SoftAssertions softly = new SoftAssertions();
         for (String row : rows) {
             String[] halves = row.split("=>", 2);
             String said = halves[0].replaceFirst("^N\\d\\d:", "").strip();
@@ -52,13 +80,13 @@ class NeedSentencesTest {
 
     @Test
     void thereAreTwoHundredAndFiftySentencesSixtyOfThemAfterExtensionLists() throws IOException {
-        List<String> rows = rows();
+        List<String> rows = rows("sentences.txt");
         assertThat(rows).hasSizeGreaterThanOrEqualTo(250).doesNotHaveDuplicates();
         assertThat(rows.stream().filter(row -> row.matches("N\\d\\d:.*"))).hasSizeGreaterThanOrEqualTo(60);
     }
 
-    private static List<String> rows() throws IOException {
-        try (InputStream file = Objects.requireNonNull(NeedSentencesTest.class.getResourceAsStream("sentences.txt"))) {
+    private static List<String> rows(String name) throws IOException {
+        try (InputStream file = Objects.requireNonNull(NeedSentencesTest.class.getResourceAsStream(name))) {
             return new ArrayList<>(new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))
                     .lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))

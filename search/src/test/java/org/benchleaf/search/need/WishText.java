@@ -55,6 +55,9 @@ final class WishText {
                 "native" + region.map(r -> " " + r.code()).orElse("");
             case Wish.ServesAs(var use) -> "serves " + use.term();
             case Wish.SafeFor(var creature) -> "safe " + creature.term();
+            case Wish.OfFamily(var family) -> "family " + family;
+            case Wish.NotOfFamily(var family) -> "not-family " + family;
+            case Wish.FreeOf(var right) -> "free-of " + right.name().toLowerCase(java.util.Locale.ROOT);
             case Wish.NotOfGenus(var genus) -> "not-genus " + genus;
             case Wish.OfGenus(var genus) -> "genus " + genus;
             case Wish.OfSpecies(var genus, var epithet) -> "species " + genus + " " + epithet;

@@ -61,8 +61,12 @@ public record PlantKey(String text) implements Comparable<PlantKey> {
         if (text.length() != LENGTH || ALPHABET.indexOf(text.charAt(0)) < DIGITS) {
             return false;
         }
-        return text.chars().allMatch(c -> ALPHABET.indexOf(c) >= 0)
-                && check(text.substring(0, LENGTH - 1)) == text.charAt(LENGTH - 1);
+        for (int place = 0; place < LENGTH; place++) {
+            if (ALPHABET.indexOf(text.charAt(place)) < 0) {
+                return false;
+            }
+        }
+        return check(text.substring(0, LENGTH - 1)) == text.charAt(LENGTH - 1);
     }
 
     private static char check(String body) {

@@ -23,6 +23,8 @@ public record WeighedWish(Wish wish, double weight, boolean fixed) {
                 || wish instanceof Wish.SafeFor
                 || wish instanceof Wish.ShipTo
                 || wish instanceof Wish.NotOfGenus
+                || wish instanceof Wish.OfFamily
+                || wish instanceof Wish.NotOfFamily
                 || wish instanceof Wish.OfGenus
                 || wish instanceof Wish.NotOfSpecies
                 || wish instanceof Wish.OfSpecies;

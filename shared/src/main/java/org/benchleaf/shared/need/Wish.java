@@ -121,6 +121,15 @@ public sealed interface Wish {
     /// May be sold and shipped there on that day, as far as the lists of sale rules say.
     record ShipTo(Shipment shipment) implements Wish {}
 
+    /// Is of this family, such as `Rosaceae`; capital first.
+    record OfFamily(String family) implements Wish {}
+
+    /// Is not of this family; capital first.
+    record NotOfFamily(String family) implements Wish {}
+
+    /// Nobody's right stands in the way of propagating it, or of calling it so.
+    record FreeOf(Right right) implements Wish {}
+
     /// Is not of this genus; capital first.
     record NotOfGenus(String genus) implements Wish {}
 
@@ -169,6 +178,14 @@ public sealed interface Wish {
         SALT_SPRAY,
         JUGLONE,
         COMPACTION
+    }
+
+    /// A right that somebody may hold in a plant.
+    enum Right {
+        /// To propagate it.
+        PATENT,
+        /// To sell under its name.
+        MARK
     }
 
     /// An animal that eats plants.

@@ -1,0 +1,147 @@
+package org.benchleaf.render.pdf;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.benchleaf.render.Photographs;
+import org.benchleaf.render.PrintRefused;
+import org.benchleaf.render.picture.Picture;
+import org.benchleaf.render.picture.PictureReader;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.Reading;
+import org.openpdf.text.BadElementException;
+import org.openpdf.text.Image;
+import org.openpdf.text.pdf.PdfContentByte;
+import org.openpdf.text.pdf.PdfTemplate;
+
+/// The photographs of one document. Each is made ready once and stored in the file once, however many pages show it;
+/// what is written is not kept, so that thousands of pages need no more memory than a few. Not to be shared between
+/// threads.
+public final class PhotoShelf {
+    /// Made ready and held, in case the next page shows the same one.
+    private static final int HELD = 4;
+
+    private final Photographs photographs;
+    private final Map<String, Double> aspects = new HashMap<>();
+    private final Map<String, PdfTemplate> written = new HashMap<>();
+    private final Map<String, Image> held = new LinkedHashMap<>();
+
+    public PhotoShelf(Photographs photographs) {
+        this.photographs = photographs;
+    }
+
+    /// Width by height of a photograph.
+    ///
+    /// @param subject whom it shows, for messages
+    /// @throws PrintRefused when there is no such file or it is no picture
+    public double aspect(String file, String subject) {
+        Double known = aspects.get(file);
+        if (known == null) {
+            image(file, subject);
+            known = Objects.requireNonNull(aspects.get(file));
+        }
+        return known;
+    }
+
+    /// A photograph that fills a box; what reaches beyond is cut off on both sides alike.
+    ///
+    /// @param width of the box in points
+    /// @param height of the box in points
+    public Drawing fill(String file, String subject, double width, double height) {
+        return new Filled(file, subject, width, height);
+    }
+
+    private final class Filled implements Drawing {
+        private final String file;
+        private final String subject;
+        private final double width;
+        private final double height;
+
+        Filled(String file, String subject, double width, double height) {
+            this.file = file;
+            this.subject = subject;
+            this.width = width;
+            this.height = height;
+        }
+
+        @Override
+        public double width() {
+            return width;
+        }
+
+        @Override
+        public double height() {
+            return height;
+        }
+
+        @Override
+        public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
+            String key = file + "@" + Math.round(width * 100) + "x" + Math.round(height * 100);
+            PdfTemplate box = written.get(key);
+            if (box == null) {
+                box = box(page);
+                written.put(key, box);
+            }
+            page.addTemplate(box, (float) scale, 0, 0, (float) scale, (float) x, (float) (top - height * scale));
+        }
+
+        private PdfTemplate box(PdfContentByte page) {
+            PdfTemplate box = page.createTemplate((float) width, (float) height);
+            Image image = image(file, subject);
+            double aspect = image.getWidth() / (double) image.getHeight();
+            double shownWidth = Math.max(width, height * aspect);
+            double shownHeight = shownWidth / aspect;
+            try {
+                box.addImage(
+                        image,
+                        (float) shownWidth,
+                        0,
+                        0,
+                        (float) shownHeight,
+                        (float) ((width - shownWidth) / 2),
+                        (float) ((height - shownHeight) / 2));
+                page.getPdfWriter().releaseTemplate(box);
+            } catch (IOException | org.openpdf.text.DocumentException unwritable) {
+                throw new IllegalStateException("a photograph cannot be written: " + file, unwritable);
+            }
+            return box;
+        }
+    }
+
+    private Image image(String file, String subject) {
+        Image image = held.get(file);
+        if (image == null) {
+            image = read(file, subject);
+            held.put(file, image);
+            if (held.size() > HELD) {
+                held.remove(held.keySet().iterator().next());
+            }
+        }
+        return image;
+    }
+
+    private Image read(String file, String subject) {
+        byte[] bytes = photographs
+                .find(file)
+                .orElseThrow(() ->
+                        refused(Problem.of("photograph.missing", file).with("folder", photographs.where()), subject));
+        Reading<Picture> reading = PictureReader.read(bytes, file);
+        return switch (reading) {
+            case Reading.Read<Picture>(Picture picture) -> {
+                aspects.put(file, picture.aspect());
+                try {
+                    yield Image.getInstance(picture.jpeg());
+                } catch (BadElementException | IOException impossible) {
+                    throw new IllegalStateException("a picture of our own making: " + file, impossible);
+                }
+            }
+            case Reading.Refused<Picture>(Problem problem) -> throw refused(problem, subject);
+        };
+    }
+
+    private static PrintRefused refused(Problem problem, String subject) {
+        return new PrintRefused(problem.with("name", subject));
+    }
+}

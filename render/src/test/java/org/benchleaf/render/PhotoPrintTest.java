@@ -1,0 +1,115 @@
+package org.benchleaf.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.benchleaf.content.ContentPack;
+import org.benchleaf.render.page.BenchCard;
+import org.benchleaf.render.page.Photo;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PhotoPrintTest {
+    private final Printer printer = Printer.using(ContentPack.builtIn(), new SamplePhotos());
+
+    @ParameterizedTest
+    @EnumSource(CardFormat.class)
+    void everyCardTakesEveryShapeOfPhotographOnOnePage(CardFormat format) throws IOException {
+        List<BenchCard> cards = PhotoSamples.withPhotos(Samples.cards());
+        try (Printed printed = Printed.of(out -> printer.benchCards(cards, format, PrintStyle.ENGLISH, out))) {
+            assertThat(printed.pages()).isEqualTo(cards.size());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(SheetFormat.class)
+    void everySheetTakesEveryShapeOfPhotographOnOnePage(SheetFormat format) throws IOException {
+        var sheets = PhotoSamples.sheetsWithPhotos(Samples.sheets());
+        try (Printed printed = Printed.of(out -> printer.plantSheets(sheets, format, PrintStyle.ENGLISH, out))) {
+            assertThat(printed.pages()).isEqualTo(sheets.size());
+        }
+    }
+
+    @Test
+    void aPhotographOnManyPagesIsStoredOnce() throws IOException {
+        BenchCard card = PhotoSamples.with(Samples.iteaCard(), PhotoSamples.LYING);
+        try (Printed printed = Printed.of(
+                out -> printer.benchCards(List.of(card, card, card), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
+            Set<COSBase> pictures = new HashSet<>();
+            printed.document().getDocument().getXrefTable().keySet().forEach(key -> {
+                COSBase object =
+                        printed.document().getDocument().getObjectFromPool(key).getObject();
+                if (object instanceof COSStream stream && COSName.IMAGE.equals(stream.getCOSName(COSName.SUBTYPE))) {
+                    pictures.add(stream);
+                }
+            });
+            assertThat(pictures).hasSize(1);
+        }
+    }
+
+    @Test
+    void thePhotographIsSeenAndItsCreditStandsUnderIt() throws IOException {
+        BenchCard card = PhotoSamples.with(Samples.iteaCard(), PhotoSamples.LYING);
+        try (Printed printed =
+                Printed.of(out -> printer.benchCards(List.of(card), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
+            assertThat(printed.text(0)).contains("Photo: A. Grower, CC BY 4.0").contains("Jun–Jul");
+            BufferedImage page = printed.image(0, 100);
+            assertThat(greens(page)).isGreaterThan(page.getWidth() * page.getHeight() / 12);
+        }
+    }
+
+    private static int greens(BufferedImage page) {
+        int greens = 0;
+        for (int x = 0; x < page.getWidth(); x++) {
+            for (int y = 0; y < page.getHeight(); y++) {
+                int rgb = page.getRGB(x, y);
+                if ((rgb >> 8 & 0xFF) > (rgb >> 16 & 0xFF) + 12 && (rgb >> 8 & 0xFF) > (rgb & 0xFF) + 12) {
+                    greens++;
+                }
+            }
+        }
+        return greens;
+    }
+
+    @Test
+    void aPhotographThatIsMissingIsRefusedWithItsPlant() {
+        assertRefused(new Photo("none.jpg", "", ""), "photograph.missing");
+    }
+
+    @Test
+    void aPhotographThatIsNoPictureIsRefusedWithItsPlant() {
+        assertRefused(new Photo("broken.jpg", "", ""), "photograph.unreadable");
+    }
+
+    private void assertRefused(Photo photo, String key) {
+        BenchCard card = PhotoSamples.with(Samples.iteaCard(), photo);
+        assertThatThrownBy(() -> Printed.bytes(
+                        out -> printer.benchCards(List.of(card), CardFormat.LARGE, PrintStyle.ENGLISH, out)))
+                .isInstanceOfSatisfying(PrintRefused.class, refused -> {
+                    assertThat(refused.problem().key()).isEqualTo(key);
+                    assertThat(refused.problem().details())
+                            .containsEntry("name", card.title().botanical().toString());
+                });
+    }
+
+    @Test
+    void thePageShowsThePhotographAndGoesWithoutOneThatIsMissing() {
+        WebPages pages = WebPages.using(ContentPack.builtIn(), new SamplePhotos());
+        assertThat(pages.plantPage(PhotoSamples.with(Samples.iteaSheet(), PhotoSamples.LYING), PrintStyle.ENGLISH))
+                .contains("src=\"/photo/lying.jpg\"")
+                .contains("alt=\"Photograph of Itea virginica")
+                .contains("Photo: A. Grower, CC BY 4.0");
+        assertThat(pages.plantPage(
+                        PhotoSamples.with(Samples.iteaSheet(), new Photo("none.jpg", "", "")), PrintStyle.ENGLISH))
+                .doesNotContain("/photo/");
+    }
+}

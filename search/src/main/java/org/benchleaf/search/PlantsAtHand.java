@@ -1,0 +1,91 @@
+package org.benchleaf.search;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.benchleaf.catalog.CatalogRevision;
+import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.shared.code.PlantKey;
+
+/// Plants with their stock as they were read last, given out again only while the catalog has not changed since:
+/// its
+/// revision is asked for every time, and what changed is read anew. Safe for many threads.
+final class PlantsAtHand {
+    /// So many are kept, those last shown: about 20 MB.
+    private static final int MOST = 4096;
+
+    private final CatalogView catalog;
+    private final Map<PlantKey, Known> known = new LinkedHashMap<>(64, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<PlantKey, Known> eldest) {
+            return size() > MOST;
+        }
+    };
+    private CatalogRevision revision = new CatalogRevision(0);
+
+    PlantsAtHand(CatalogView catalog) {
+        this.catalog = catalog;
+    }
+
+    /// A plant and what is for sale of it.
+    record Known(PlantRecord plant, PlantStock stock) {}
+
+    /// These plants as of now, those that exist; in the order asked.
+    List<Known> read(Collection<PlantKey> keys) {
+        CatalogRevision now = catalog.revision();
+        Map<PlantKey, Known> found = new HashMap<>();
+        List<PlantKey> missing = new ArrayList<>();
+        synchronized (this) {
+            catchUp(now);
+            for (PlantKey key : keys) {
+                Known one = known.get(key);
+                if (one == null) {
+                    missing.add(key);
+                } else {
+                    found.put(key, one);
+                }
+            }
+        }
+        if (!missing.isEmpty()) {
+            Map<PlantKey, Known> fresh = readNow(missing);
+            found.putAll(fresh);
+            keep(fresh, now);
+        }
+        return keys.stream().flatMap(key -> Stream.ofNullable(found.get(key))).toList();
+    }
+
+    private void catchUp(CatalogRevision now) {
+        if (now.compareTo(revision) > 0) {
+            if (!known.isEmpty()) {
+                catalog.changesSince(revision).forEach(change -> known.remove(change.plant()));
+            }
+            revision = now;
+        }
+    }
+
+    private Map<PlantKey, Known> readNow(List<PlantKey> keys) {
+        Map<PlantKey, PlantStock> stocks = catalog.stock(keys);
+        Map<PlantKey, Known> read = new HashMap<>();
+        catalog.plants(keys)
+                .forEach((key, plant) ->
+                        read.put(key, new Known(plant, stocks.getOrDefault(key, PlantStock.none(key)))));
+        return read;
+    }
+
+    /// Kept only when nothing changed while they were read: else nobody knows of which state they are.
+    private void keep(Map<PlantKey, Known> fresh, CatalogRevision before) {
+        if (catalog.revision().equals(before)) {
+            synchronized (this) {
+                if (revision.equals(before)) {
+                    known.putAll(fresh);
+                }
+            }
+        }
+    }
+}

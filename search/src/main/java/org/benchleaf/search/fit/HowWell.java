@@ -1,0 +1,100 @@
+package org.benchleaf.search.fit;
+
+import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.catalog.model.Attribute;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.Fragrance;
+import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.plant.Wildlife;
+import org.benchleaf.shared.site.DamageRating;
+import org.benchleaf.shared.site.Moisture;
+import org.benchleaf.shared.site.Tolerance;
+
+/// How well a wish is met, in hundredths: among plants that all meet a need, those made for it come first. All
+/// scales
+/// are
+/// ours, no source. A wish looks at nothing here that it is not judged by.
+final class HowWell {
+    static final int BEST = 100;
+
+    /// What a liking for such a site adds to a tolerance of it.
+    private static final int LIKING = 25;
+
+    private HowWell() {}
+
+    /// @return 0 for just met to 100 for as well as can be; 0 for wishes that know no more and less
+    static int hundredths(Wish wish, Facts facts) {
+        return switch (wish) {
+            case Wish.GrowsIn(var light) -> centered(facts, Attributes.EXPOSURE, light);
+            case Wish.LikesSoil(var moisture) -> centered(facts, Attributes.MOISTURE, moisture);
+            case Wish.Bears(var stress) -> bears(stress, facts);
+            case Wish.LeftAloneBy(var browser) ->
+                is(facts, browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT, DamageRating.RARELY);
+            case Wish.Fragrant() -> is(facts, Attributes.FRAGRANCE, Fragrance.STRONG);
+            case Wish.OfForm(var forms) -> clearly(forms, facts);
+            case Wish.Feeds(var wildlife) ->
+                feeds(wildlife, facts.value(Attributes.WILDLIFE).orElse(Set.of()));
+            case Wish.Shows shows -> Showing.hundredths(shows, facts);
+            default -> 0;
+        };
+    }
+
+    /// A plant whose range lies around the site does better there than one that just reaches it: half a step of the
+    /// vocabulary between the middle and the site is a quarter.
+    private static <E extends Enum<E>> int centered(Facts facts, Attribute<Set<E>> attribute, E wanted) {
+        double middle = facts.value(attribute).orElse(Set.of()).stream()
+                .mapToInt(Enum::ordinal)
+                .average()
+                .orElse(Integer.MAX_VALUE);
+        return (int) Math.max(0, BEST - Math.round(BEST / 2.0 * Math.abs(middle - wanted.ordinal())));
+    }
+
+    /// Shrubs that may grow into trees come after plain shrubs where shrubs are asked for, and the other way.
+    private static int clearly(Set<LifeForm> forms, Facts facts) {
+        Set<LifeForm> known = facts.value(Attributes.LIFE_FORM).orElse(Set.of());
+        boolean otherToo = Stream.of(LifeForm.TREE, LifeForm.SHRUB)
+                .anyMatch(form -> known.contains(form) && !forms.contains(form));
+        return otherToo ? 0 : BEST;
+    }
+
+    /// Nectar goes well with pollen and food for caterpillars, food for birds with cover and nesting places.
+    private static int feeds(Wildlife wildlife, Set<Wildlife> known) {
+        Set<Wildlife> with = switch (wildlife) {
+            case NECTAR, POLLEN, LARVAL_HOST -> Set.of(Wildlife.NECTAR, Wildlife.POLLEN, Wildlife.LARVAL_HOST);
+            case BIRD_FOOD, COVER, NESTING -> Set.of(Wildlife.BIRD_FOOD, Wildlife.COVER, Wildlife.NESTING);
+        };
+        long also = known.stream().filter(with::contains).count() - 1;
+        return (int) (also * BEST / 2);
+    }
+
+    /// A high tolerance, and for drought and wet feet a liking as well.
+    private static int bears(Wish.Stress stress, Facts facts) {
+        return switch (stress) {
+            case DROUGHT -> bears(facts, Attributes.DROUGHT_TOLERANCE) + likes(facts, Moisture.DRY);
+            case WET_FEET -> bears(facts, Attributes.WET_TOLERANCE) + likes(facts, Moisture.WET);
+            case SALT_IN_SOIL -> bears(facts, Attributes.SALT_SOIL) + LIKING;
+            case SALT_SPRAY -> bears(facts, Attributes.SALT_SPRAY) + LIKING;
+            case COMPACTION -> bears(facts, Attributes.COMPACTION) + LIKING;
+            case JUGLONE -> BEST;
+        };
+    }
+
+    private static int bears(Facts facts, Attribute<Tolerance> attribute) {
+        return is(facts, attribute, Tolerance.HIGH) == BEST ? BEST - LIKING : 0;
+    }
+
+    private static int likes(Facts facts, Moisture moisture) {
+        return facts.value(Attributes.MOISTURE)
+                        .filter(liked -> liked.contains(moisture))
+                        .isPresent()
+                ? LIKING
+                : 0;
+    }
+
+    private static <T> int is(Facts facts, Attribute<T> attribute, T best) {
+        return facts.value(attribute).filter(best::equals).isPresent() ? BEST : 0;
+    }
+}

@@ -1,0 +1,95 @@
+package org.benchleaf.search.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.catalog.model.Attribute;
+import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Fact;
+import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.search.Plants;
+import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.site.Exposure;
+import org.junit.jupiter.api.Test;
+
+/// The order is what is promised, not the numbers.
+class HowWellTest {
+    private static final Wish STEMS_IN_WINTER = new Wish.Shows(
+            Season.STEM,
+            Optional.of(org.benchleaf.shared.measure.MonthSet.read("Dec-Feb").orThrow()),
+            Optional.empty());
+
+    @Test
+    void putsPlantsOfTheWoodsBeforePlantsOfTheSunInPartShade() {
+        Wish shade = new Wish.GrowsIn(Exposure.PART_SHADE);
+        assertThat(how(shade, fact(Attributes.EXPOSURE, "part sun; part shade; full shade")))
+                .isGreaterThan(how(shade, fact(Attributes.EXPOSURE, "part shade; full shade")));
+        assertThat(how(shade, fact(Attributes.EXPOSURE, "part shade; full shade")))
+                .isGreaterThan(how(shade, fact(Attributes.EXPOSURE, "full sun; part sun; part shade")));
+    }
+
+    @Test
+    void putsRedTwigsBeforeGrayBark() {
+        assertThat(how(
+                        STEMS_IN_WINTER,
+                        fact(Attributes.STEM_COLOR, "red #9E2B2B"),
+                        fact(Attributes.STEM_MONTHS, "Nov-Mar")))
+                .isGreaterThan(how(
+                        STEMS_IN_WINTER,
+                        fact(Attributes.STEM_COLOR, "gray #8E8B84"),
+                        fact(Attributes.STEM_MONTHS, "Jan-Dec")));
+    }
+
+    @Test
+    void putsFruitThatLastsTheWinterBeforeFruitThatEndsInDecember() {
+        Wish fruit = new Wish.Shows(
+                Season.FRUIT,
+                Optional.of(org.benchleaf.shared.measure.MonthSet.read("Dec-Feb").orThrow()),
+                Optional.empty());
+        Fact<?> red = fact(Attributes.FRUIT_COLOR, "red #B3231F");
+        assertThat(how(fruit, red, fact(Attributes.FRUIT, "Sep-Feb")))
+                .isGreaterThan(how(fruit, red, fact(Attributes.FRUIT, "Sep-Dec")));
+    }
+
+    @Test
+    void putsPlainShrubsBeforeThoseThatGrowIntoTrees() {
+        Wish shrub = new Wish.OfForm(Set.of(LifeForm.SHRUB));
+        assertThat(how(shrub, fact(Attributes.LIFE_FORM, "shrub")))
+                .isGreaterThan(how(shrub, fact(Attributes.LIFE_FORM, "shrub; tree")));
+    }
+
+    @Test
+    void neverCountsAsMuchAsAWish() {
+        int best = Outcome.MET
+                + HowWell.hundredths(
+                        new Wish.GrowsIn(Exposure.FULL_SUN), Facts.of(List.of(fact(Attributes.EXPOSURE, "full sun"))));
+        assertThat(Outcome.near(best, 1)).isLessThanOrEqualTo(100);
+        assertThat(Outcome.met(best, 1)).isEqualTo(1000);
+    }
+
+    @Test
+    void meritBlamesWhatSpreadsAndPraisesNatives() {
+        Fact<?> spreads = fact(Attributes.CAUTIONS, "spreads: gardens - self-sows");
+        Fact<?> home = fact(Attributes.NATIVE_STATES, "PA, NY");
+        assertThat(merit(home)).isGreaterThan(merit());
+        assertThat(merit()).isGreaterThan(merit(spreads));
+        assertThat(merit(spreads)).isBetween(0, Merit.MOST);
+    }
+
+    private static int merit(Fact<?>... facts) {
+        return Merit.of(Plants.plant(1, Plants.name("Itea", "virginica"), Facts.of(List.of(facts))));
+    }
+
+    private static int how(Wish wish, Fact<?>... facts) {
+        return HowWell.hundredths(wish, Facts.of(List.of(facts)));
+    }
+
+    private static <T> Fact<T> fact(Attribute<T> attribute, String text) {
+        return new Fact<>(attribute, attribute.codec().read(text).orThrow(), new Source("a test"), false);
+    }
+}
