@@ -73,16 +73,15 @@ class HeldStockTest {
     }
 
     private void hold(Benchleaf benchleaf, int quantity, Duration time) {
-        StockEvent held = new StockEvent.Held(quantity, Optional.of(clock.instant().plus(time)));
+        StockEvent held =
+                new StockEvent.Held(quantity, Optional.of(clock.instant().plus(time)));
         benchleaf.ledger().record(LedgerEntry.of("S1", held, "Ruth", "Green Acres", "hold-" + quantity));
         benchleaf.afterChange();
     }
 
     private static NeedAnswer fortyInNumberThree(Benchleaf benchleaf) {
         NeedReading reading = benchleaf.needReader().read("40 in #3", benchleaf.today());
-        return benchleaf
-                .needSearch()
-                .answer(NeedQuery.of(reading.need(), YearWeek.of(benchleaf.today())));
+        return benchleaf.needSearch().answer(NeedQuery.of(reading.need(), YearWeek.of(benchleaf.today())));
     }
 
     @Test

@@ -37,7 +37,7 @@ final class StockSeeCommand extends EntryCommand {
 
     @Override
     Said said(StockLedger ledger) {
-        LocalDate seen = day.map(NeedOptions::day).orElseGet(() -> LocalDate.now(clock()));
+        LocalDate seen = day.map(Given::day).orElseGet(() -> LocalDate.now(clock()));
         return new Said(lot, new StockEvent.Seen(Readings.read(Term.readSet(Condition.class, conditions)), seen));
     }
 }

@@ -94,7 +94,8 @@ final class SqlStockLedger implements StockLedger {
             busy = true;
             waiting.remove(ticket);
             List<Ticket> together = new ArrayList<>(List.of(ticket));
-            int most = Thread.currentThread().isInterrupted() ? 1 : MOST_TOGETHER; // who must stop writes for nobody else
+            int most =
+                    Thread.currentThread().isInterrupted() ? 1 : MOST_TOGETHER; // who must stop writes for nobody else
             while (together.size() < most && !waiting.isEmpty()) {
                 together.add(waiting.remove());
             }
