@@ -167,7 +167,6 @@ public final class Wording {
                                 .toList());
     }
 
-    /// `$1,250.00`; `21.50 CAD` for a currency without a form of its own.
     /// Who took a photograph and under which license; empty for the shop's own.
     public String credit(String who, String license) {
         String credit =
@@ -175,6 +174,7 @@ public final class Wording {
         return credit.isEmpty() ? "" : text("photo.credit", Map.of("credit", credit));
     }
 
+    /// `$1,250.00`; `21.50 CAD` for a currency without a form of its own.
     public String money(Money money) {
         String amount = String.format(
                 language,

@@ -11,8 +11,10 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.render.figure.SizeStand;
 import org.benchleaf.render.figure.SvgWriter;
 import org.benchleaf.render.figure.YearRing;
+import org.benchleaf.render.page.NeedPage;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.picture.Picture;
+import org.benchleaf.render.view.NeedViews;
 import org.benchleaf.render.view.SheetView;
 import org.benchleaf.render.view.WebSheets;
 
@@ -20,7 +22,7 @@ import org.benchleaf.render.view.WebSheets;
 ///
 /// Same input, same text, so that a strong ETag can be taken from it. It may be shared between threads.
 public final class WebPages {
-    private static final double STAND_WIDTH = 264;
+    private static final double STAND_WIDTH = 280;
     private static final double STAND_HEIGHT = 176;
 
     /// Where pages look for their photograph, before its file name.
@@ -47,8 +49,7 @@ public final class WebPages {
     /// @return a whole document, UTF-8, styles inside
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public String plantPage(PlantSheet sheet, PrintStyle style) {
-        Wording words =
-                wordings.computeIfAbsent(style, asked -> Wording.open(content, asked.language(), asked.lengths()));
+        Wording words = words(style);
         SheetView view = WebSheets.view(sheet, words);
         List<Picture> photo = sheet.photo().flatMap(shown -> pictures.find(shown.file())).stream()
                 .toList();
@@ -78,6 +79,32 @@ public final class WebPages {
                         Map.entry("style", content.text("styles/web.css")),
                         Map.entry("words", new TemplateWords(words)),
                         Map.entry("language", words.language().getLanguage())));
+    }
+
+    /// The page that answers a need, or asks for one.
+    ///
+    /// @return a whole document, UTF-8, styles inside
+    public String needPage(NeedPage page, PrintStyle style) {
+        Wording words = words(style);
+        return templates.fill(
+                "need-page",
+                Map.of(
+                        "page",
+                        page,
+                        "view",
+                        new NeedViews(words).view(page),
+                        "title",
+                        words.text("web.find.title", Map.of("shop", page.shop().name())),
+                        "style",
+                        content.text("styles/web.css") + content.text("styles/need.css"),
+                        "words",
+                        new TemplateWords(words),
+                        "language",
+                        words.language().getLanguage()));
+    }
+
+    private Wording words(PrintStyle style) {
+        return wordings.computeIfAbsent(style, asked -> Wording.open(content, asked.language(), asked.lengths()));
     }
 
     /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera noted, such as

@@ -30,15 +30,15 @@ final class AnswerCsv {
 
     private String line(String sentence, int place, Match match, YearWeek now) {
         return row(
-                        sentence,
-                        Integer.toString(place),
-                        match.plant().key().text(),
-                        match.plant().name().toString(),
-                        match.plant().commonName(wording.language()).orElse(""),
-                        reasons(match, Reason.Met.class),
-                        reasons(match, Reason.Missed.class),
-                        reasons(match, Reason.Unknown.class),
-                        new AnswerText(wording).stock(match.stock(), now));
+                sentence,
+                Integer.toString(place),
+                match.plant().key().text(),
+                match.plant().name().toString(),
+                match.plant().commonName(wording.language()).orElse(""),
+                reasons(match, Reason.Met.class),
+                reasons(match, Reason.Missed.class),
+                reasons(match, Reason.Unknown.class),
+                new AnswerText(wording).stock(match.stock(), now));
     }
 
     static String row(String... cells) {

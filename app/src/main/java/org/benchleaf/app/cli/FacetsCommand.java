@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.content.Wording;
 import org.benchleaf.app.ErrorReport;
+import org.benchleaf.content.Wording;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.facet.Facet;
 import org.benchleaf.search.facet.FacetCount;
@@ -68,9 +68,10 @@ final class FacetsCommand implements Callable<Integer> {
             ObjectNode line = writer.object().put("need", sentence).set("facets", facets);
             console.out().println(writer.write(many.batch() ? line : facets));
         } else if (many.csv()) {
-            answer.facets().forEach((facet, counts) -> counts.forEach(count -> console.out()
-                    .println(AnswerCsv.row(
-                            sentence, facet.term(), count.value(), Integer.toString(count.plants())))));
+            answer.facets()
+                    .forEach((facet, counts) -> counts.forEach(count -> console.out()
+                            .println(AnswerCsv.row(
+                                    sentence, facet.term(), count.value(), Integer.toString(count.plants())))));
         } else {
             Wording wording = benchleaf.wording();
             new AnswerText(wording).writeReading(asked.reading(), asked.wishes(), console.out());

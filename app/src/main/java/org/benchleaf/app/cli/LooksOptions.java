@@ -107,7 +107,8 @@ final class LooksOptions {
                 ? Optional.empty()
                 : Optional.of(ColorFamily.ofWord(parts[1])
                         .orElseThrow(() -> new Refusal(Problem.of("color.unknown", parts[1]))));
-        Optional<MonthSet> months = parts.length < 3 ? Optional.empty() : Optional.of(Given.ok(MonthSet.read(parts[2])));
+        Optional<MonthSet> months =
+                parts.length < 3 ? Optional.empty() : Optional.of(Given.ok(MonthSet.read(parts[2])));
         return new Wish.Shows(season, months, color);
     }
 }

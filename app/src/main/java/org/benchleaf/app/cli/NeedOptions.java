@@ -12,8 +12,8 @@ import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.rule.Destination;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /// The wishes of a need as options, for those who would rather not write a sentence; one option a kind of wish.
 final class NeedOptions {
@@ -61,12 +61,7 @@ final class NeedOptions {
     /// @param home where the shop ships from
     /// @param zones the zone of each postal code
     List<WeighedWish> wishes(LocalDate today, Optional<Destination> home, PostalZones zones) {
-        return Stream.of(
-                        site.wishes(zones),
-                        sizes.wishes(),
-                        looks.wishes(),
-                        taxa.wishes(),
-                        stock.wishes(today, home))
+        return Stream.of(site.wishes(zones), sizes.wishes(), looks.wishes(), taxa.wishes(), stock.wishes(today, home))
                 .flatMap(List::stream)
                 .map(WeighedWish::of)
                 .toList();

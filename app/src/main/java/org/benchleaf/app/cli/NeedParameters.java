@@ -2,8 +2,8 @@ package org.benchleaf.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.search.NeedQuery;

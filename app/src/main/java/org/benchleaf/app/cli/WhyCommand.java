@@ -59,10 +59,8 @@ final class WhyCommand implements Callable<Integer> {
             NeedReader reader = need.reader(benchleaf);
             for (String sentence : many.sentences(words)) {
                 NeedParameters.Asked asked = need.asked(benchleaf, reader, sentence, Set.of());
-                Why why = benchleaf
-                        .needSearch()
-                        .why(asked.query(), record.key())
-                        .orElseThrow();
+                Why why =
+                        benchleaf.needSearch().why(asked.query(), record.key()).orElseThrow();
                 write(benchleaf, sentence, asked, why);
             }
         }

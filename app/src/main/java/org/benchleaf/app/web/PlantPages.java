@@ -23,12 +23,14 @@ final class PlantPages {
     private final Wording wording;
     private final PlantList list;
     private final WebPages pages;
+    private final NeedPages needs;
 
     PlantPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
         this.wording = benchleaf.wording();
         this.list = new PlantList(benchleaf, wording);
         this.pages = benchleaf.webPages();
+        this.needs = new NeedPages(benchleaf);
     }
 
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
@@ -54,6 +56,11 @@ final class PlantPages {
     /// Everything that can be had now, by name.
     void list(Context context) {
         send(context, list.page());
+    }
+
+    /// `/find?q=WORDS`: plants for a need.
+    void find(Context context) {
+        send(context, pages.needPage(needs.answer(context), benchleaf.style()));
     }
 
     /// `/photo/FILE`: a photograph that a plant's page shows.

@@ -33,6 +33,8 @@ public final class Server implements AutoCloseable {
             config.routes.head("/", plants::list);
             config.routes.get("/p/{key}", plants::page);
             config.routes.head("/p/{key}", plants::page);
+            config.routes.get("/find", plants::find);
+            config.routes.head("/find", plants::find);
             config.routes.get("/photo/{file}", plants::photograph);
             config.routes.head("/photo/{file}", plants::photograph);
             config.routes.get(

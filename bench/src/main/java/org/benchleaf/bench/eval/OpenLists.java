@@ -85,7 +85,9 @@ final class OpenLists {
                 .limit(FIRST)
                 .toList();
         long right = verdicts.stream().filter(serves -> serves).count();
-        return check.isEmpty() || verdicts.isEmpty() ? "–" : String.format(Locale.ROOT, "%.2f", (double) right / verdicts.size());
+        return check.isEmpty() || verdicts.isEmpty()
+                ? "–"
+                : String.format(Locale.ROOT, "%.2f", (double) right / verdicts.size());
     }
 
     private Optional<Boolean> verdict(PlantRecord plant, List<Taxon> gold, String check) {

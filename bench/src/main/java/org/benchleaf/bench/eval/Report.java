@@ -120,8 +120,9 @@ final class Report {
     /// Lists that name both what serves and what does not: the first ten species of which the list says anything.
     private void graded(String list, String need, List<Taxon> good, List<Taxon> all) {
         Asking.Ranked ranked = asking.ask(need);
-        List<PlantRecord> first =
-                ranked.species(plant -> asking.any(all, plant)).stream().limit(10).toList();
+        List<PlantRecord> first = ranked.species(plant -> asking.any(all, plant)).stream()
+                .limit(10)
+                .toList();
         List<PlantRecord> wrong =
                 first.stream().filter(plant -> !asking.any(good, plant)).toList();
         long present = good.stream().filter(asking::has).count();

@@ -47,12 +47,17 @@ record SecondSource(Map<String, Map<String, String>> rows) {
     private static Optional<Boolean> says(String check, Map<String, String> row) {
         int tilde = check.indexOf('~');
         if (tilde > 0) {
-            List<String> words = List.of(Cells.of(row, check.substring(0, tilde)).split(" "));
-            return words.equals(List.of("")) ? Optional.empty() : Optional.of(words.contains(check.substring(tilde + 1)));
+            List<String> words =
+                    List.of(Cells.of(row, check.substring(0, tilde)).split(" "));
+            return words.equals(List.of(""))
+                    ? Optional.empty()
+                    : Optional.of(words.contains(check.substring(tilde + 1)));
         }
         String[] parts = check.split(":", -1);
         String cell = Cells.of(row, parts[0]);
-        return holds(parts[1], cell) ? Optional.of(true) : holds(parts[2], cell) ? Optional.of(false) : Optional.empty();
+        return holds(parts[1], cell)
+                ? Optional.of(true)
+                : holds(parts[2], cell) ? Optional.of(false) : Optional.empty();
     }
 
     private static boolean holds(String words, String cell) {
@@ -60,6 +65,7 @@ record SecondSource(Map<String, Map<String, String>> rows) {
     }
 
     private static String key(BotanicalName name) {
-        return name.genus() + " " + name.species().map(epithet -> epithet.text()).orElse("");
+        return name.genus() + " "
+                + name.species().map(epithet -> epithet.text()).orElse("");
     }
 }

@@ -55,8 +55,8 @@ public final class YearWords {
             parts.add(season("ring.fall.line", YearBands.fallMonths(year), words));
         }
         year.fruit().ifPresent(show -> parts.add(season("ring.fruit.line", show.months(), words)));
-        return words.sentence(String.join(
-                words.text("list.comma"), parts.stream().limit(2).toList()));
+        return words.sentence(
+                String.join(words.text("list.comma"), parts.stream().limit(2).toList()));
     }
 
     private static String season(String part, MonthSet months, Wording words) {

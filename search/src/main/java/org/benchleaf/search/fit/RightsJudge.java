@@ -30,7 +30,9 @@ public final class RightsJudge {
             return isWild(name) ? new Reason.Met(wish, Reason.Seen.own(name.toString())) : new Reason.Unknown(wish);
         }
         String text = fact.get().value();
-        boolean named = (wish.right() == Wish.Right.PATENT ? PATENT : MARK).matcher(text).find();
+        boolean named = (wish.right() == Wish.Right.PATENT ? PATENT : MARK)
+                .matcher(text)
+                .find();
         if (named && !NO_MORE.matcher(text).find()) {
             return new Reason.Missed(wish, FitJudge.seen(fact.get()), new Reason.Shortfall.NotSo());
         }

@@ -20,13 +20,7 @@ import org.apache.lucene.util.Bits;
 /// @param words the words of its names, read when a name is first looked for that nobody has
 @SuppressWarnings("ArrayRecordComponent") // never compared
 record Segment(
-        LeafReader reader,
-        Column[] columns,
-        int[] order,
-        int[] docAt,
-        int[] slots,
-        byte[] merits,
-        LazyWords words) {
+        LeafReader reader, Column[] columns, int[] order, int[] docAt, int[] slots, byte[] merits, LazyWords words) {
     static Segment read(LeafReader reader, Dictionaries dictionaries, KeySlots keySlots) throws IOException {
         Column[] columns = new Column[Basis.values().length];
         for (Basis basis : Basis.values()) {

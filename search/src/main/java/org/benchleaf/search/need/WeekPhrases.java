@@ -33,8 +33,8 @@ final class WeekPhrases {
         String part = "(?:(?<part>" + words.any("part of month") + ")\\s+)?";
         led = Pattern.compile(
                 lead + part + "(?:" + day + "\\s+" + of + ")?" + month + "(?:\\s+" + dayAfter + ")?" + year);
-        dated = Pattern.compile("(?:" + day + "\\s+" + of + month + "|(?<month2>" + words.any("months")
-                + ")\\.?\\s+" + dayAfter + ")" + year);
+        dated = Pattern.compile("(?:" + day + "\\s+" + of + month + "|(?<month2>" + words.any("months") + ")\\.?\\s+"
+                + dayAfter + ")" + year);
         numbered = Pattern.compile("(?:" + lead + ")?(?:(?<iso>20\\d\\d-(?:\\d\\d-\\d\\d|w\\d{1,2}))|(?:"
                 + words.any("week")
                 + "\\s*|w)(?<week>\\d{1,2})|(?<m>\\d{1,2})/(?<d>\\d{1,2})(?:/(?<y>20\\d\\d))?|(?<now>"

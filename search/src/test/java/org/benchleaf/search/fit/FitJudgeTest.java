@@ -77,8 +77,9 @@ class FitJudgeTest {
         for (int i = 0; i < 2000; i++) {
             Wish wish = needs.wish();
             Reason reason = judge(wish);
-            // stock and name are never missing: no stock is none, and every plant has a genus
+            // stock and name are never missing: no stock is none, every plant has a genus, a wild species is free
             boolean always = wish instanceof Wish.InStock
+                    || wish instanceof Wish.FreeOf
                     || wish instanceof Wish.OfGenus
                     || wish instanceof Wish.NotOfGenus
                     || wish instanceof Wish.OfSpecies

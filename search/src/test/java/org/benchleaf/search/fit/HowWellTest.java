@@ -49,7 +49,8 @@ class HowWellTest {
     void putsFruitThatLastsTheWinterBeforeFruitThatEndsInDecember() {
         Wish fruit = new Wish.Shows(
                 Season.FRUIT,
-                Optional.of(org.benchleaf.shared.measure.MonthSet.read("Dec-Feb").orThrow()),
+                Optional.of(
+                        org.benchleaf.shared.measure.MonthSet.read("Dec-Feb").orThrow()),
                 Optional.empty());
         Fact<?> red = fact(Attributes.FRUIT_COLOR, "red #B3231F");
         assertThat(how(fruit, red, fact(Attributes.FRUIT, "Sep-Feb")))

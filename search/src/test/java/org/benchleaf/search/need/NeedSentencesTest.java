@@ -34,8 +34,7 @@ class NeedSentencesTest {
                     "sugar maple", "Acer saccharum",
                     "black walnut", "Juglans nigra")));
 
-    private final NeedReader spanish = new NeedReader(
-            EnglishWords.read("es").withGenera(Set.of("Acer", "Hydrangea")));
+    private final NeedReader spanish = new NeedReader(EnglishWords.read("es").withGenera(Set.of("Acer", "Hydrangea")));
 
     @Test
     void readsEverySentenceAsMeant() throws IOException {
