@@ -7,6 +7,9 @@ import static org.benchleaf.catalog.Drafts.lot;
 import static org.benchleaf.catalog.Drafts.maples;
 import static org.benchleaf.catalog.Drafts.plan;
 
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
@@ -76,6 +79,37 @@ class FollowingTest {
         }
         ship(here, "b");
         assertThat(told.poll(600, TimeUnit.MILLISECONDS)).as("closed").isNull();
+    }
+
+    @Test
+    void followsAnotherProcessUntilItIsKilledAndKnowsTheLastOfIt() throws Exception {
+        here.apply(plan(
+                here,
+                ImportPlan.Rank.OWN,
+                List.of(),
+                RandomEvents.lots().stream()
+                        .map(number -> lot(number, OCTOBER_GLORY, 50))
+                        .toList()));
+        BlockingQueue<CatalogRevision> told = new LinkedBlockingQueue<>();
+        Process child = LedgerWriter.start(engine.location(folder), "child", 5);
+        try (Catalog.Following following = there.follow(told::add);
+                BufferedReader lines =
+                        new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
+            for (int line = 0; line < 50; line++) {
+                assertThat(lines.readLine()).isNotNull();
+            }
+            child.toHandle().destroyForcibly();
+            child.waitFor();
+            CatalogRevision last = here.view().revision();
+            CatalogRevision newest = told.take();
+            while (!newest.equals(last)) {
+                CatalogRevision next = told.poll(MILLIS, TimeUnit.MILLISECONDS);
+                assertThat(next).as("the news after " + newest).isNotNull().isGreaterThan(newest);
+                newest = java.util.Objects.requireNonNull(next);
+            }
+        } finally {
+            child.destroyForcibly();
+        }
     }
 
     @Test

@@ -246,18 +246,7 @@ class LedgerUnderLoadTest {
 
     private List<String> killedWhileWriting(String prefix, Random random) throws IOException {
         int afterEntries = 20 + random.nextInt(200);
-        Process child = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "--enable-native-access=ALL-UNNAMED",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                        LedgerWriter.class.getName(),
-                        Engine.argument(engine.location(folder)),
-                        prefix,
-                        Long.toString(random.nextLong()))
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
+        Process child = LedgerWriter.start(engine.location(folder), prefix, random.nextLong());
         List<String> acknowledged = new ArrayList<>();
         try (BufferedReader lines =
                 new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {

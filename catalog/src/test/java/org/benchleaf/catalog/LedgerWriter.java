@@ -1,5 +1,7 @@
 package org.benchleaf.catalog;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Random;
@@ -8,7 +10,6 @@ import java.util.stream.IntStream;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.intake.PlantDraft;
 import org.benchleaf.catalog.ledger.LedgerEntry;
-import org.benchleaf.catalog.ledger.StockEvent;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.shared.name.BotanicalName;
 
@@ -19,6 +20,22 @@ public final class LedgerWriter {
     private static final int THREADS = 4;
 
     private LedgerWriter() {}
+
+    /// Starts the program; the caller ends it.
+    static Process start(CatalogLocation location, String prefix, long seed) throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "--enable-native-access=ALL-UNNAMED",
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        LedgerWriter.class.getName(),
+                        Engine.argument(location),
+                        prefix,
+                        Long.toString(seed))
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
 
     /// @param arguments where the catalog is, a prefix for keys, and a seed
     public static void main(String... arguments) throws InterruptedException {
@@ -47,9 +64,7 @@ public final class LedgerWriter {
                 events.applied(entry);
                 System.out.println(entry.key() + " " + entry.lot() + " "
                         + entry.event().kind() + " " + entry.event().stated());
-                if (entry.event() instanceof StockEvent.Received) {
-                    System.out.flush();
-                }
+                System.out.flush();
             }
         }
     }

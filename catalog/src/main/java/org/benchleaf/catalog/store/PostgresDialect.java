@@ -20,7 +20,8 @@ import org.postgresql.PGConnection;
 /// @param server where it is
 /// @param patience how long one program waits for another one that writes, in whole milliseconds
 record PostgresDialect(CatalogLocation.OnServer server, Duration patience) implements Dialect {
-    static final Duration PATIENCE = SqliteDialect.PATIENCE;
+    /// Longer than any import takes to write, from afar too.
+    static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private static final String CHANNEL = "benchleaf";
     private static final int SECONDS_TO_CONNECT = 10;

@@ -3,11 +3,14 @@ package org.benchleaf.catalog.store;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
@@ -31,8 +34,10 @@ final class SqlStockLedger implements StockLedger {
     private final Database database;
     private final Clock clock;
     private final StockReader stock;
-    private final ConcurrentLinkedQueue<Ticket> waiting = new ConcurrentLinkedQueue<>();
-    private final ReentrantLock writing = new ReentrantLock();
+    private final ReentrantLock lock = new ReentrantLock();
+    private final Condition news = lock.newCondition();
+    private final Deque<Ticket> waiting = new ArrayDeque<>(); // under the lock
+    private boolean busy; // under the lock: somebody writes
 
     SqlStockLedger(Database database, Clock clock, StockReader stock) {
         this.database = database;
@@ -40,11 +45,11 @@ final class SqlStockLedger implements StockLedger {
         this.stock = stock;
     }
 
-    /// An entry and what became of it; read and written under the lock only.
+    /// An entry and what became of it; set by the one who writes, read by its own after taking the lock.
     private static final class Ticket {
         private final LedgerEntry entry;
-        private @Nullable LedgerResult result;
-        private @Nullable RuntimeException failure;
+        private volatile @Nullable LedgerResult result;
+        private volatile @Nullable RuntimeException failure;
 
         private Ticket(LedgerEntry entry) {
             this.entry = entry;
@@ -58,33 +63,62 @@ final class SqlStockLedger implements StockLedger {
     @Override
     public LedgerResult record(LedgerEntry entry) {
         Ticket ticket = new Ticket(entry);
-        waiting.add(ticket);
-        writing.lock();
-        try {
-            while (!ticket.isDone()) {
-                writeWaiting();
+        List<Ticket> together = comeFirstOrWait(ticket);
+        if (!together.isEmpty()) {
+            try {
+                write(together);
+            } finally {
+                done();
             }
-        } finally {
-            writing.unlock();
         }
-        if (ticket.failure != null) {
-            throw ticket.failure;
+        RuntimeException failure = ticket.failure;
+        if (failure != null) {
+            throw failure;
         }
-        return java.util.Objects.requireNonNull(ticket.result);
+        return Objects.requireNonNull(ticket.result);
     }
 
-    private void writeWaiting() {
-        List<Ticket> together = new ArrayList<>();
-        while (together.size() < MOST_TOGETHER) {
-            Ticket next = waiting.poll();
-            if (next == null) {
-                break;
+    /// Waits until the entry is written by another one, or it is this one's turn to write.
+    ///
+    /// @return the entries to be written, this one among them; empty when it is written
+    private List<Ticket> comeFirstOrWait(Ticket ticket) {
+        lock.lock();
+        try {
+            waiting.add(ticket);
+            while (busy && !ticket.isDone()) {
+                news.awaitUninterruptibly(); // an entry that was taken along is written whoever gives up waiting
             }
-            together.add(next);
+            if (ticket.isDone()) {
+                return List.of();
+            }
+            busy = true;
+            waiting.remove(ticket);
+            List<Ticket> together = new ArrayList<>(List.of(ticket));
+            int most =
+                    Thread.currentThread().isInterrupted() ? 1 : MOST_TOGETHER; // who must stop writes for nobody else
+            while (together.size() < most && !waiting.isEmpty()) {
+                together.add(waiting.remove());
+            }
+            return together;
+        } finally {
+            lock.unlock();
         }
+    }
+
+    private void done() {
+        lock.lock();
+        try {
+            busy = false;
+            news.signalAll();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    private void write(List<Ticket> together) {
         try {
             List<LedgerResult> results =
-                    write(together.stream().map(ticket -> ticket.entry).toList());
+                    post(together.stream().map(ticket -> ticket.entry).toList());
             for (int at = 0; at < results.size(); at++) {
                 together.get(at).result = results.get(at);
             }
@@ -102,14 +136,14 @@ final class SqlStockLedger implements StockLedger {
                 if (!worthAnotherTry) {
                     throw failed;
                 }
-                ticket.result = write(List.of(ticket.entry)).getFirst();
+                ticket.result = post(List.of(ticket.entry)).getFirst();
             } catch (RuntimeException again) {
                 ticket.failure = again;
             }
         }
     }
 
-    private List<LedgerResult> write(List<LedgerEntry> entries) {
+    private List<LedgerResult> post(List<LedgerEntry> entries) {
         Instant now = clock.instant();
         return database.write(session -> {
             LedgerBook book = LedgerBook.open(session, entries, now);
