@@ -55,8 +55,7 @@ import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
 /// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is
-/// opened when
-/// first asked for, so that printing one sheet does not wait for it.
+/// opened when first asked for, so that printing one sheet does not wait for it.
 public final class Benchleaf implements AutoCloseable {
     private final Workspace workspace;
     private final Settings settings;

@@ -10,8 +10,8 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintRefused;
 import org.benchleaf.shared.Problem;
 
-/// Turns whatever ended a command into one plain message and an exit code: 0 done, 1 done with findings, 2 the person
-/// asked for something that cannot be, 3 failed.
+/// Turns whatever ended a command into one plain message and an exit code: 0 done, 1 done with findings, 2 the
+/// person asked for something that cannot be, 3 failed.
 public final class ErrorReport {
     public static final int DONE = 0;
     public static final int FINDINGS = 1;

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/// What a person gets who makes a mistake: one plain message that says where, what was read and what is accepted; the
-/// right exit code; and a catalog in which nothing is half-applied.
+/// What a person gets who makes a mistake: one plain message that says where, what was read and what is
+/// accepted; the right exit code; and a catalog in which nothing is half-applied.
 class BadInputTest {
     @TempDir
     private Path folder;

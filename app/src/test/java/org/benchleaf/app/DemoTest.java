@@ -23,9 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
-/// The main job once through, as the README has it: catalog loaded, needs answered, paper printed, and the printed
-/// code
-/// followed to the live page.
+/// The main job once through, as the README has it: catalog loaded, needs answered, paper printed, and the
+/// printed code followed to the live page.
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DemoTest {
     private Path folder = Path.of("");

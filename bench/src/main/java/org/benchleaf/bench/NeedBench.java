@@ -17,9 +17,7 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
 /// Loads and indexes a made-up catalog, then answers 200 needs: the first twenty plants of each, with every
-/// reason,
-/// the
-/// totals and what to give up, facts and stock read from the database.
+/// reason, the totals and what to give up, facts and stock read from the database.
 final class NeedBench {
     private static final int BATCH = 10_000;
     private static final int NEEDS = 200;

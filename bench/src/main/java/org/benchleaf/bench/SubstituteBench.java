@@ -23,9 +23,8 @@ import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.stock.ContainerClass;
 import org.benchleaf.shared.stock.StockSize;
 
-/// Loads and indexes a made-up catalog, then asks for substitutes of 200 of its plants: the first three of
-/// each group,
-/// judged and compared, facts and stock read from the database.
+/// Loads and indexes a made-up catalog, then asks for substitutes of 200 of its plants: the first three of each
+/// group, judged and compared, facts and stock read from the database.
 final class SubstituteBench {
     private static final int BATCH = 10_000;
     private static final int ASKED = 200;

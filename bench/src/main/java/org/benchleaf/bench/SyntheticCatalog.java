@@ -43,9 +43,9 @@ import org.benchleaf.shared.stock.ContainerClass;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 
-/// A made-up catalog of real shape: names that are nobody's, facts in the proportions of a nursery's list, one fact
-/// in
-/// ten missing. The same number gives the same plant in every catalog, so a small one is the head of a large one.
+/// A made-up catalog of real shape: names that are nobody's, facts in the proportions of a nursery's list, one
+/// fact in ten missing. The same number gives the same plant in every catalog, so a small one is the head of a
+/// large one.
 final class SyntheticCatalog {
     private static final Source SOURCE = new Source("made up for a benchmark");
     private static final String[] START = {

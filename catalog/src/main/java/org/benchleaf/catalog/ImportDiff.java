@@ -3,9 +3,8 @@ package org.benchleaf.catalog;
 import java.util.List;
 import java.util.Optional;
 
-/// What a plan would do to the catalog as it is now, found by doing it and taking it back: so that what is shown is
-/// what
-/// happens.
+/// What a plan would do to the catalog as it is now, found by doing it and taking it back: so that what is
+/// shown is what happens.
 ///
 /// @param newPlants plants that are not in the catalog
 /// @param changedPlants plants of which something becomes different

@@ -7,7 +7,8 @@ import org.benchleaf.shared.name.BotanicalName;
 
 /// What an import must know of the catalog before it plans anything: which plants and lots are already there.
 ///
-/// Names, synonyms and lots are those of one state, [#revision]; a plan made with them is applied to that state only.
+/// Names, synonyms and lots are those of one state, [#revision]; a plan made with them is applied to that state
+/// only.
 public interface NameBook {
     /// The plant whose accepted name is exactly this one.
     Optional<PlantKey> byName(BotanicalName name);

@@ -41,8 +41,8 @@ import org.benchleaf.shared.stock.StockSize;
 /// Words lie in `wording/*_LANGUAGE.properties`, UTF-8; `{name}` stands for a value. A missing word is an
 /// exception, never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
-    private static final List<String> FILES =
-            List.of("terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules", "stock", "substitutes", "lists");
+    private static final List<String> FILES = List.of(
+            "terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules", "stock", "substitutes", "lists");
 
     private final Locale language;
     private final LengthStyle lengths;

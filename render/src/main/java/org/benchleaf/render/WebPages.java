@@ -113,7 +113,8 @@ public final class WebPages {
     }
 
     private Wording words(PrintStyle style) {
-        return wordings.computeIfAbsent(style, asked -> Wording.open(content, asked.language(), asked.lengths(), asked.containers()));
+        return wordings.computeIfAbsent(
+                style, asked -> Wording.open(content, asked.language(), asked.lengths(), asked.containers()));
     }
 
     /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera noted, such as

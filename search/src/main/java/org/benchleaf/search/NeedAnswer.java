@@ -20,9 +20,7 @@ import org.benchleaf.search.fit.Loosening;
 /// @param loosenings by how much to loosen one wish to get how many more, when fewer than twenty plants meet
 /// all
 /// @param facets what the answer can be narrowed by: for each value, how many plants miss nothing else that is
-/// asked
-/// and
-/// have it
+///     asked and have it
 public record NeedAnswer(
         CatalogRevision revision,
         int total,

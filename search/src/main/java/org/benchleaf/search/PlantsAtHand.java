@@ -14,9 +14,8 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.shared.code.PlantKey;
 
-/// Plants with their stock as they were read last, given out again only while the catalog has not changed since:
-/// its
-/// revision is asked for every time, and what changed is read anew. Safe for many threads.
+/// Plants with their stock as they were read last, given out again only while the catalog has not changed
+/// since: its revision is asked for every time, and what changed is read anew. Safe for many threads.
 final class PlantsAtHand {
     /// So many are kept, those last shown: about 20 MB.
     private static final int MOST = 4096;

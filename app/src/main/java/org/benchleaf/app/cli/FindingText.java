@@ -8,9 +8,8 @@ import org.benchleaf.catalog.intake.Finding;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.content.Wording;
 
-/// A plan as text for a terminal: one line a finding (where, what was read, what is accepted, what was done), then
-/// the
-/// sums.
+/// A plan as text for a terminal: one line a finding (where, what was read, what is accepted, what was done),
+/// then the sums.
 final class FindingText {
     private final Wording wording;
 

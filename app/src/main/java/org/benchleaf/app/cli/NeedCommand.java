@@ -68,7 +68,9 @@ final class NeedCommand implements Callable<Integer> {
             sheet.lines(sentence, asked.query().skip(), answer, week).forEach(console.out()::println);
         } else if (many.json()) {
             AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
-            console.out().println(writer.text(sentence, asked.reading(), asked.wishes(), answer, week, Optional.of(benchleaf.now())));
+            console.out()
+                    .println(writer.text(
+                            sentence, asked.reading(), asked.wishes(), answer, week, Optional.of(benchleaf.now())));
         } else {
             if (many.batch()) {
                 console.out().println("## " + sentence);

@@ -29,8 +29,6 @@ final class StockReadyCommand extends EntryCommand {
 
     /// @return empty for `now`
     static Optional<YearWeek> week(String text) {
-        return text.strip().equalsIgnoreCase("now")
-                ? Optional.empty()
-                : Optional.of(Given.ok(YearWeek.read(text)));
+        return text.strip().equalsIgnoreCase("now") ? Optional.empty() : Optional.of(Given.ok(YearWeek.read(text)));
     }
 }

@@ -26,9 +26,8 @@ import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.stock.ItemForm;
 
-/// Holds a plant list against the catalog: what each line is filled from and costs, what is seen in each
-/// month, and,
-/// by [ListChecks], what stands against it.
+/// Holds a plant list against the catalog: what each line is filled from and costs, what is seen in each month,
+/// and, by [ListChecks], what stands against it.
 public final class ListService {
     private final CatalogView catalog;
     private final ListChecks checks;

@@ -19,9 +19,9 @@ import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.rule.RuleMatch;
 import org.benchleaf.shared.rule.SaleStanding;
 
-/// What a sheet says of the law: every rule that holds on its day or is to come, one line for all places that rule
-/// alike,
-/// so that a plant ruled in many states still fits its sheet. The command `rules` tells each with its own source.
+/// What a sheet says of the law: every rule that holds on its day or is to come, one line for all places that
+/// rule alike, so that a plant ruled in many states still fits its sheet. The command `rules` tells each with
+/// its own source.
 final class SaleNotes {
     /// Longer remarks are left to the command `rules`.
     private static final int LONGEST_REMARK = 70;

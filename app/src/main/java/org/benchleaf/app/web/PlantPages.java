@@ -62,8 +62,7 @@ final class PlantPages {
     }
 
     /// What takes the plant's place while it is gone, and its partners. The page opens without them when the
-    /// index
-    /// cannot be read.
+    /// index cannot be read.
     private PageLinks links(PlantRecord plant, PlantStock stock) {
         try {
             Optional<Shipment> home = benchleaf

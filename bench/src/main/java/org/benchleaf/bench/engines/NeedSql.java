@@ -8,9 +8,8 @@ import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Season;
 
-/// A need as three statements: the best twenty, how many are ranked and meet all, and how many of each kind miss
-/// nothing.
-/// They say neither why nor what to give up.
+/// A need as three statements: the best twenty, how many are ranked and meet all, and how many of each kind
+/// miss nothing. They say neither why nor what to give up.
 record NeedSql(String best, String counts, String kinds) {
     static NeedSql of(Need need) {
         List<String> fixed = new ArrayList<>();

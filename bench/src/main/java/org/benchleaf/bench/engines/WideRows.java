@@ -14,9 +14,8 @@ import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.measure.LengthRange;
 
-/// One plant as a line of a wide table, as somebody would lay it out who has only a database: sets as bits, what is
-/// not
-/// known empty. Columns: [#COLUMNS].
+/// One plant as a line of a wide table, as somebody would lay it out who has only a database: sets as bits,
+/// what is not known empty. Columns: [#COLUMNS].
 final class WideRows {
     static final String COLUMNS = "id integer, name text, form integer, foliage integer, zmin integer, zmax integer,"
             + " light integer, soil integer, hmax integer, deer integer, fall integer, bloom integer, color integer,"

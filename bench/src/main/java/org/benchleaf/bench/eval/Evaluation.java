@@ -25,8 +25,7 @@ import org.benchleaf.demo.DemoCatalog;
 import org.benchleaf.shared.measure.LengthStyle;
 
 /// Loads the demo nursery and, when given, a table of landscape taxa, asks what published lists answer, and
-/// writes how
-/// far the answers agree.
+/// writes how far the answers agree.
 public final class Evaluation {
     private static final Clock NOVEMBER = Clock.fixed(Instant.parse("2026-11-25T15:00:00Z"), ZoneOffset.UTC);
 

@@ -117,9 +117,8 @@ final class Report {
         }
     }
 
-    /// Lists that name both what serves and what does not: the first ten species of which the list says anything,
-    /// or
-    /// fewer where fewer serve.
+    /// Lists that name both what serves and what does not: the first ten species of which the list says
+    /// anything, or fewer where fewer serve.
     private void graded(String list, String need, List<Taxon> good, List<Taxon> all) {
         Asking.Ranked ranked = asking.ask(need);
         int most = Math.min(10, asking.species(plant -> asking.any(good, plant)).size());

@@ -11,8 +11,7 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.shared.name.BotanicalName;
 
 /// A published table of many species beside the lists: no list names every plant that serves, and this says of
-/// others
-/// whether they do.
+/// others whether they do.
 ///
 /// @param rows by genus and epithet
 record SecondSource(Map<String, Map<String, String>> rows) {

@@ -25,8 +25,7 @@ import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
 /// Holds substitutes against published lists of what to plant instead, and withholds each cultivar that has a
-/// close
-/// sister to see whether the sister is found.
+/// close sister to see whether the sister is found.
 public final class SubstituteEvaluation {
     private static final int AT = 10;
 

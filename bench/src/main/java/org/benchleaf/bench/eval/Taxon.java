@@ -6,9 +6,8 @@ import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.name.Epithet;
 
-/// A row of a published list: a genus, a species or a cultivar. A genus stands for all its species, a species for
-/// all
-/// below it.
+/// A row of a published list: a genus, a species or a cultivar. A genus stands for all its species, a species
+/// for all below it.
 ///
 /// @param text as the list has it
 /// @param name as read

@@ -25,8 +25,8 @@ import org.benchleaf.shared.plant.LifeForm;
 /// Looks at every plant that is grown. Holds no state and changes nothing.
 ///
 /// The score of a plant is the weight of the facts that are known, own or taken from the taxon, and neither
-/// impossible
-/// nor in conflict, in percent of the weight of those that buyers ask for. The weights are ours, no source.
+/// impossible nor in conflict, in percent of the weight of those that buyers ask for. The weights are ours, no
+/// source.
 public final class Audit {
     private static final Map<Attribute<?>, Integer> ASKED_FOR = askedFor();
 

@@ -6,9 +6,9 @@ import java.io.Writer;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/// A file of comma-separated values, UTF-8 with a mark so that spreadsheet programs see the letters, and safe to open
-/// in
-/// one: a text that would run as a formula begins with an apostrophe. A number does not, negative ones too.
+/// A file of comma-separated values, UTF-8 with a mark so that spreadsheet programs see the letters, and safe
+/// to open in one: a text that would run as a formula begins with an apostrophe. A number does not, negative
+/// ones too.
 final class CsvTable implements TableWriter {
     /// With which formulas begin; source: OWASP, CSV Injection.
     private static final Pattern FORMULA = Pattern.compile("(?s)[=+\\-@\\t\\r].*");

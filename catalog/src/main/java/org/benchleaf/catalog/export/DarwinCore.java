@@ -9,7 +9,8 @@ import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.name.Epithet;
 import org.benchleaf.shared.name.Infraspecific;
 
-/// The taxonomic part of a plant under the terms of Darwin Core, class Taxon; source: dwc.tdwg.org/terms, 2023-09-18.
+/// The taxonomic part of a plant under the terms of Darwin Core, class Taxon; source: dwc.tdwg.org/terms,
+/// 2023-09-18.
 final class DarwinCore {
     static final List<String> TERMS = List.of(
             "dwc:taxonID",

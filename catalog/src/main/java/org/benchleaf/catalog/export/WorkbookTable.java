@@ -7,8 +7,7 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /// A workbook of one sheet. Every cell is text, so that no program makes a date of `5-9`, a number of a key, or
-/// runs a
-/// text as a formula.
+/// runs a text as a formula.
 final class WorkbookTable implements TableWriter {
     private static final int FLUSH = 1000;
 

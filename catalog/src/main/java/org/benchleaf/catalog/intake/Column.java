@@ -13,8 +13,8 @@ import java.util.Optional;
 /// @param unit what bare numbers are: `ft`, `in`, `m`, `cm` for lengths, `lowest F` for hardiness
 /// @param language of common names
 /// @param join text put between the cells of several headings, as `-` between a lowest and a highest pH
-/// @param words what the file's words are in the catalog's; an empty text means that the word says nothing. Case does
-///     not matter
+/// @param words what the file's words are in the catalog's; an empty text means that the word says nothing.
+///     Case does not matter
 /// @param cases values by conditions, instead of the cell itself
 /// @param everyCase whether all cases that hold count, not the first alone
 /// @param approximation what a person should know once a file: how exact the translation is; may be empty

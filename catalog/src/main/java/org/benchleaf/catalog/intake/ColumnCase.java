@@ -5,7 +5,8 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
-/// A value that holds when cells of the row hold certain words: growth habit Tree and family Pinaceae make a conifer.
+/// A value that holds when cells of the row hold certain words: growth habit Tree and family Pinaceae make a
+/// conifer.
 ///
 /// A cell may hold several words parted by commas or semicolons; case does not matter.
 ///

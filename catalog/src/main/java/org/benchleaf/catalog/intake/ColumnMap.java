@@ -8,9 +8,8 @@ import org.benchleaf.shared.fact.Source;
 
 /// What the columns of a kind of file mean: worked out once, saved, used for every such file.
 ///
-/// Read one from a file with [MapFile], take one that comes with the program from [ColumnMaps], or have one proposed
-/// for
-/// unknown headings by [MapProposal].
+/// Read one from a file with [MapFile], take one that comes with the program from [ColumnMaps], or have one
+/// proposed for unknown headings by [MapProposal].
 ///
 /// @param id its short name: `own-plants`
 /// @param rows what the rows are

@@ -18,8 +18,7 @@ import org.benchleaf.shared.measure.ZoneRange;
 import org.benchleaf.shared.stock.StockSize;
 
 /// Guesses what a column holds from its cells, where its heading says nothing. Only what can hardly be anything
-/// else is
-/// guessed: four of five cells must read as it, and nothing else may.
+/// else is guessed: four of five cells must read as it, and nothing else may.
 final class ContentGuess {
     private static final int LEAST_CELLS = 3;
     private static final double ENOUGH = 0.8;

@@ -6,9 +6,8 @@ import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Reading;
 import org.benchleaf.shared.code.Gtin;
 
-/// Reads trade numbers that a spreadsheet program took for numbers: without their leading zeros, or as a power of
-/// ten.
-/// The check digit must prove what is put back.
+/// Reads trade numbers that a spreadsheet program took for numbers: without their leading zeros, or as a power
+/// of ten. The check digit must prove what is put back.
 final class GtinCells {
     private static final int LEAST = 7;
 

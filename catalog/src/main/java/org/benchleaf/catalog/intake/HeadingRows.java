@@ -120,9 +120,8 @@ final class HeadingRows {
                 .count();
     }
 
-    /// Whether the second row stands exactly under the gaps of the first: below a heading that spans columns there
-    /// are
-    /// headings, below one that stands alone there is nothing.
+    /// Whether the second row stands exactly under the gaps of the first: below a heading that spans columns
+    /// there are headings, below one that stands alone there is nothing.
     private static boolean isLowerHalf(SourceRow upper, SourceRow lower) {
         int width = Math.max(upper.cells().size(), lower.cells().size());
         boolean spans = false;

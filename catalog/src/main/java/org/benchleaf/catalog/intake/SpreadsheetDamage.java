@@ -6,8 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.Problem;
 
-/// Recognises what spreadsheet programs do to cells: `5-9` becomes a date, a long number a power of ten, a formula an
-/// error. Asked only about cells that were refused, so that nothing right is taken for damage.
+/// Recognises what spreadsheet programs do to cells: `5-9` becomes a date, a long number a power of ten, a
+/// formula an error. Asked only about cells that were refused, so that nothing right is taken for damage.
 final class SpreadsheetDamage {
     private static final String MONTHS = "jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec";
     private static final Pattern DAY_MONTH =

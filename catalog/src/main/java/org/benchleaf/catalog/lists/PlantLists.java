@@ -15,8 +15,7 @@ public interface PlantLists {
     ///
     /// @return the list as saved, one version on
     /// @throws org.benchleaf.catalog.ListRefused when there is one of that name already (`list.exists`), or
-    ///     somebody saved it meanwhile
-    ///     (`list.stale`)
+    ///     somebody saved it meanwhile (`list.stale`)
     PlantList save(PlantList list);
 
     /// Deletes a list.

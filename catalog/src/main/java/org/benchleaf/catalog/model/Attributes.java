@@ -171,8 +171,8 @@ public final class Attributes {
         return Optional.ofNullable(BY_ID.get(id));
     }
 
-    /// The ten-year sizes hold for the mature size they were stated with: a dwarf that states its own height does not
-    /// take over how far its species gets in ten years.
+    /// The ten-year sizes hold for the mature size they were stated with: a dwarf that states its own height
+    /// does not take over how far its species gets in ten years.
     ///
     /// @return the attribute that, when stated by the cultivar itself, keeps this one from being inherited
     public static Optional<Attribute<?>> inheritedOnlyWith(Attribute<?> attribute) {

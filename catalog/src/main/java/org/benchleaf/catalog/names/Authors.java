@@ -13,9 +13,8 @@ import java.util.stream.Collectors;
 
 /// Tells author citations from other words after a name.
 ///
-/// Abbreviated authors end in a full stop; of those written in full, the ones that occur in USDA PLANTS names are
-/// known
-/// from a list. An unknown word after `ex`, `&` or initials is an author too.
+/// Abbreviated authors end in a full stop; of those written in full, the ones that occur in USDA PLANTS names
+/// are known from a list. An unknown word after `ex`, `&` or initials is an author too.
 final class Authors {
     private static final Set<String> CONNECTORS = Set.of("ex", "&", "et", "in", "apud", "and");
     private static final Set<String> SURE_CONNECTORS = Set.of("ex", "apud");

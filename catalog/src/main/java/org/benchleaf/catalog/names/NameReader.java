@@ -7,8 +7,7 @@ import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.name.BotanicalName;
 
 /// Reads a plant's name from text: the order of steps. Pure, never throws, and the time it takes grows with the
-/// length
-/// of the text and no faster.
+/// length of the text and no faster.
 ///
 /// What it cannot know, it does not guess in silence: whether `Acer rubrum October Glory` is a cultivar is told in a
 /// note, whether a plant of that name exists is asked elsewhere.

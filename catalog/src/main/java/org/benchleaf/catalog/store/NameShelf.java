@@ -12,9 +12,8 @@ import java.util.Set;
 
 /// The common names and synonyms of one plant, and what an import makes of them.
 ///
-/// Common names of a language replace those that files of the same rank gave before; synonyms replace those of the
-/// same
-/// source. A list that is left empty says nothing and replaces nothing.
+/// Common names of a language replace those that files of the same rank gave before; synonyms replace those of
+/// the same source. A list that is left empty says nothing and replaces nothing.
 final class NameShelf {
     static final String COMMON = "common";
     static final String SYNONYM = "synonym";

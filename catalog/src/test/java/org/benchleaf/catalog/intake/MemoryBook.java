@@ -13,7 +13,8 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// A catalog in memory that takes plans over as the store does, without inheritance: what planning needs and no more.
+/// A catalog in memory that takes plans over as the store does, without inheritance: what planning needs and no
+/// more.
 final class MemoryBook implements NameBook {
     private final Map<BotanicalName, PlantRecord> byName = new HashMap<>();
     private final Map<String, PlantKey> bySynonym = new HashMap<>();

@@ -13,9 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/// The rules of docs/names.md, one test each; the clause stands beside it. ICN: Shenzhen Code (2018); ICNCP: 9th
-/// edition
-/// (2016); clause numbers from memory.
+/// The rules of docs/names.md, one test each; the clause stands beside it. ICN: Shenzhen Code (2018); ICNCP:
+/// 9th edition (2016); clause numbers from memory.
 class NameReaderTest {
     @Nested
     class WildPlants {

@@ -13,10 +13,9 @@ import java.util.List;
 import org.benchleaf.shared.name.BotanicalName;
 import org.junit.jupiter.api.Test;
 
-/// Every name of the 2,162 taxa with characteristics in USDA PLANTS (USDA, NRCS, The PLANTS Database, National Plant
-/// Data Team, Greensboro NC; free for any use). Runs where the environment variable BENCHLEAF_OPEN_DATA names the
-/// folder
-/// of usda-plants-characteristics.csv.
+/// Every name of the 2,162 taxa with characteristics in USDA PLANTS (USDA, NRCS, The PLANTS Database, National
+/// Plant Data Team, Greensboro NC; free for any use). Runs where the environment variable BENCHLEAF_OPEN_DATA
+/// names the folder of usda-plants-characteristics.csv.
 class UsdaNamesTest {
     @Test
     void readsEveryNameAsATaxonAndLeavesNothingOver() throws IOException {

@@ -2,9 +2,8 @@ package org.benchleaf.render.figure;
 
 import org.benchleaf.shared.color.Srgb;
 
-/// What a shape is colored with: a color of the plant, which is the same everywhere, or a part of the page, which a
-/// dark
-/// screen may turn over.
+/// What a shape is colored with: a color of the plant, which is the same everywhere, or a part of the page,
+/// which a dark screen may turn over.
 public sealed interface Ink {
     /// A true color.
     record Plant(Srgb color) implements Ink {}

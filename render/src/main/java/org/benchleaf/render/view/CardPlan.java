@@ -71,9 +71,8 @@ record CardPlan(
         };
     }
 
-    /// The plans of a size, roomiest first: when words are many they are set smaller, and last of all a caution says
-    /// how
-    /// only on the live page.
+    /// The plans of a size, roomiest first: when words are many they are set smaller, and last of all a caution
+    /// says how only on the live page.
     static List<CardPlan> all(CardFormat format) {
         CardPlan roomy = of(format);
         return List.of(roomy, roomy.tight(false), roomy.tight(true));

@@ -8,16 +8,15 @@ import org.benchleaf.shared.need.Reason;
 /// How one plant meets a need: a reason for each wish, in the order asked, and where that puts it among others.
 ///
 /// The order is total: more weight of wishes met, then nearness in the others, then standing, then merit, then
-/// name, then key.
-/// Numbers are whole thousandths of a weight, so that adding them up in another order gives the same rank.
+/// name, then key. Numbers are whole thousandths of a weight, so that adding them up in another order gives the
+/// same rank.
 ///
 /// @param plant whose fit it is
 /// @param reasons one a wish, in the order asked
 /// @param answers false when the plant is known to miss a fixed wish; it is then no answer
 /// @param met weight of the wishes met, in thousandths
-/// @param near how near the others are: weight times degree, in thousandths; a fact not known counts half; wishes
-///     met
-///     add up to a tenth for being met well
+/// @param near how near the others are: weight times degree, in thousandths; a fact not known counts half;
+///     wishes met add up to a tenth for being met well
 /// @param standing whether it can be had
 /// @param merit what it is worth whatever was asked, 0 to 31
 /// @param order its name as sorted in lists

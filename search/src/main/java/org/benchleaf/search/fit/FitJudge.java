@@ -29,8 +29,7 @@ import org.benchleaf.shared.site.DamageRating;
 /// Judges one plant against a customer's wishes and says why, one reason a wish, in the order asked.
 ///
 /// The index proposes; this class alone decides and explains, so that screen, sheet and test never disagree. A
-/// fact
-/// that the catalog lacks is a reason of its own. It holds no state and may be shared between threads.
+/// fact that the catalog lacks is a reason of its own. It holds no state and may be shared between threads.
 public final class FitJudge {
     /// Sizes in lists are approximate: an overshoot up to this share is still met. Ours, no source.
     private static final double ABOUT = 0.05;

@@ -15,9 +15,7 @@ import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.Tolerance;
 
 /// How well a wish is met, in hundredths: among plants that all meet a need, those made for it come first. All
-/// scales
-/// are
-/// ours, no source. A wish looks at nothing here that it is not judged by.
+/// scales are ours, no source. A wish looks at nothing here that it is not judged by.
 final class HowWell {
     static final int BEST = 100;
 
@@ -63,9 +61,8 @@ final class HowWell {
         return otherToo ? 0 : BEST;
     }
 
-    /// What makes a screen and a hedge is dense to the ground; a groundcover that holds slopes roots well; a shade
-    /// tree
-    /// that stands streets bears most places.
+    /// What makes a screen and a hedge is dense to the ground; a groundcover that holds slopes roots well; a
+    /// shade tree that stands streets bears most places.
     private static int serves(Use use, Set<Use> known) {
         return switch (use) {
             case SCREEN -> known.contains(Use.HEDGE) ? BEST : 0;

@@ -12,10 +12,8 @@ import org.benchleaf.shared.need.Wish;
 /// @param wish asks less than the one missed
 /// @param amount how much less, in its own unit (cm, months); 1 or more
 public record Loosen(Wish wish, long amount) {
-    /// Whether wishes of this kind can be loosened by degrees, judged by facts alone. A site cannot: its
-    /// light, soil
-    /// and
-    /// winters are what they are.
+    /// Whether wishes of this kind can be loosened by degrees, judged by facts alone. A site cannot: its light,
+    /// soil and winters are what they are.
     public static boolean byDegrees(Wish wish) {
         return wish instanceof Wish.NoTallerThan
                 || wish instanceof Wish.AtLeastTall

@@ -15,9 +15,8 @@ import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.site.DamageRating;
 
 /// What a plant is worth in a garden whatever was asked: it parts plants that meet a need alike, before their
-/// names do.
-/// Worth counts seasons of interest, what it gives to wildlife, uses, whether it is native, whether deer leave it;
-/// against it count cautions, most of all that it spreads. The points are ours, no source.
+/// names do. Worth counts seasons of interest, what it gives to wildlife, uses, whether it is native, whether
+/// deer leave it; against it count cautions, most of all that it spreads. The points are ours, no source.
 public final class Merit {
     public static final int MOST = 31;
 

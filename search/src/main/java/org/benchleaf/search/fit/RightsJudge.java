@@ -10,8 +10,8 @@ import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 
 /// Whether somebody holds a right in a plant, by what the catalog says under rights. Silence about a cultivar
-/// proves
-/// nothing; a wild species cannot be patented (35 U.S.C. 161: cultivated varieties alone can) and its name is free.
+/// proves nothing; a wild species cannot be patented (35 U.S.C. 161: cultivated varieties alone can) and its
+/// name is free.
 public final class RightsJudge {
     private static final Pattern PATENT =
             Pattern.compile("\\bPP ?\\d|\\bPPAF\\b|\\bPVP|\\bPBR\\b|\\bCOPF\\b|patent", Pattern.CASE_INSENSITIVE);

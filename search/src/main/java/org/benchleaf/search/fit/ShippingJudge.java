@@ -8,9 +8,8 @@ import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.rule.PlantRules;
 
-/// Whether a plant may be sold and shipped to a place on a day. A place that no list covers, or a name that does not
-/// say
-/// enough, is not known: never "allowed".
+/// Whether a plant may be sold and shipped to a place on a day. A place that no list covers, or a name that
+/// does not say enough, is not known: never "allowed".
 final class ShippingJudge {
     private ShippingJudge() {}
 

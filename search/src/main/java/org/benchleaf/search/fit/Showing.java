@@ -33,9 +33,8 @@ final class Showing {
                 .orElse(color);
     }
 
-    /// How far the colors of a season stand out, 0 to 100: brown pods are fruit, and nobody plants for them. The
-    /// most
-    /// typical color stands first and counts in full.
+    /// How far the colors of a season stand out, 0 to 100: brown pods are fruit, and nobody plants for them.
+    /// The most typical color stands first and counts in full.
     static int strength(Season season, Facts facts) {
         List<PlantColor> colors = colors(season, facts);
         double best = 0;

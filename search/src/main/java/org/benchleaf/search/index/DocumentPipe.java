@@ -11,9 +11,8 @@ import java.util.concurrent.Semaphore;
 import org.apache.lucene.index.IndexWriter;
 import org.benchleaf.catalog.model.PlantRecord;
 
-/// Turns plants into documents on all processors while the catalog is still being read. Plants are handed over by
-/// one
-/// thread; their order among the documents is not promised.
+/// Turns plants into documents on all processors while the catalog is still being read. Plants are handed over
+/// by one thread; their order among the documents is not promised.
 final class DocumentPipe implements AutoCloseable {
     private static final int BATCH = 250;
     /// Batches that wait at most, for a worker each; then the reader waits.

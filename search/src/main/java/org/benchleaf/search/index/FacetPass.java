@@ -14,8 +14,7 @@ import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
 /// Counts the values of facets while a pass goes over the plants: first how many plants hold each number of a
-/// column,
-/// afterwards, from the judge's outcomes, how many that is of each value.
+/// column, afterwards, from the judge's outcomes, how many that is of each value.
 final class FacetPass {
     /// Stands among the bits of wishes for all that no facet sets aside; a need holds fewer wishes than bits.
     static final int OTHERS = 1 << 31;

@@ -5,9 +5,8 @@ import java.util.Map;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Facts;
 
-/// Remembers the stored form of facts while many plants are indexed: the catalog hands over the same value for the
-/// same
-/// text, so that each is written out once. Used by one thread.
+/// Remembers the stored form of facts while many plants are indexed: the catalog hands over the same value for
+/// the same text, so that each is written out once. Used by one thread.
 final class FactTexts {
     /// Texts remembered of one column; those beyond are written each time.
     private static final int MOST = 10_000;

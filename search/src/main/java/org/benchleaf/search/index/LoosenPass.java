@@ -17,8 +17,7 @@ import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
 /// Finds by how much one wish must be loosened to bring more plants that meet them all, when few do: counted
-/// from the
-/// plants that miss nothing else, never guessed.
+/// from the plants that miss nothing else, never guessed.
 final class LoosenPass {
     /// With so many plants that meet all nobody asks what to loosen. Ours, no source.
     static final int FEW = 20;
@@ -82,8 +81,7 @@ final class LoosenPass {
     }
 
     /// The loosenings, in the order of the wishes; the nearest that brings any, and the nearest that brings
-    /// half of
-    /// what that wish alone keeps away.
+    /// half of what that wish alone keeps away.
     List<Loosening> found(int meetAll) {
         if (meetAll >= FEW) {
             return List.of();

@@ -15,8 +15,7 @@ import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
 
 /// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Large catalogs are
-/// gone
-/// through in stretches, by as many threads as there are processors.
+/// gone through in stretches, by as many threads as there are processors.
 final class NeedPass {
     /// Shorter stretches cost more in handing over than they save.
     private static final int STRETCH = 32 * StretchPass.BLOCK;

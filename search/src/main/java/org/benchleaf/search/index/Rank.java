@@ -4,10 +4,9 @@ import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.need.WeighedWish;
 
 /// A plant's rank while a need is gone through, packed into one number so that each wish is one look-up and one
-/// addition: from above, how many fixed wishes are missed (5 bits, for at most 31 wishes), how many of those that
-/// facets
-/// set aside (3 bits), how many at all and how many unknown (5 bits each), then what sorts plants: weight met and
-/// nearness (19 bits each, for weights up to 10), standing (2 bits) and merit (5 bits).
+/// addition: from above, how many fixed wishes are missed (5 bits, for at most 31 wishes), how many of those
+/// that facets set aside (3 bits), how many at all and how many unknown (5 bits each), then what sorts plants:
+/// weight met and nearness (19 bits each, for weights up to 10), standing (2 bits) and merit (5 bits).
 final class Rank {
     private static final int STANDING_SHIFT = 5;
     private static final int NEAR_SHIFT = 7;

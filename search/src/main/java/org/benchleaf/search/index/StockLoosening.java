@@ -15,8 +15,7 @@ import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 
 /// By how much to loosen the wishes for stock and price: fewer, later, in any size, dearer. Each is tried on
-/// all plants
-/// that meet the wishes for facts.
+/// all plants that meet the wishes for facts.
 final class StockLoosening {
     private static final int TRIES = 8;
 

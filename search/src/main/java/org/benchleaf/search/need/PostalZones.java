@@ -13,8 +13,7 @@ import java.util.Optional;
 import org.benchleaf.shared.measure.HardinessZone;
 
 /// Hardiness zones by postal code, from a table the shop brings: a line of headings with `zipcode` and `zone`,
-/// then one
-/// code a line. None comes with the program. Immutable.
+/// then one code a line. None comes with the program. Immutable.
 public final class PostalZones {
     /// No table.
     public static final PostalZones NONE = new PostalZones(Map.of(), List.of());

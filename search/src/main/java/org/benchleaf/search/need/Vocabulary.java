@@ -51,9 +51,7 @@ public final class Vocabulary {
     }
 
     /// This vocabulary, and these names of species: `acer rubrum` or `red maple`, each with genus and epithet
-    /// parted by
-    /// a
-    /// blank. A phrase that stands in the vocabulary already keeps its meaning.
+    /// parted by a blank. A phrase that stands in the vocabulary already keeps its meaning.
     public Vocabulary withSpecies(Map<String, String> species) {
         Map<String, Map<String, String>> more = new LinkedHashMap<>(sections);
         Map<String, String> known = new LinkedHashMap<>(table("species"));

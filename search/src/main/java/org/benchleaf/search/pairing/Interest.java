@@ -13,8 +13,7 @@ import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.Season;
 
 /// When a plant is worth looking at, and for what. Where a plant shows fall color or stems and does not say
-/// when, the
-/// usual months of the northern states are taken: common practice, no source.
+/// when, the usual months of the northern states are taken: common practice, no source.
 public final class Interest {
     private static final MonthSet USUAL_FALL = MonthSet.between(Month.OCTOBER, Month.NOVEMBER);
     private static final MonthSet USUAL_LEAVES = MonthSet.between(Month.MAY, Month.SEPTEMBER);
@@ -24,8 +23,7 @@ public final class Interest {
     private Interest() {}
 
     /// The months of each season in which something is seen. Leaves count when they are not plain green, and
-    /// evergreen
-    /// ones in winter.
+    /// evergreen ones in winter.
     public static Map<Season, MonthSet> of(Facts facts) {
         Map<Season, MonthSet> months = new EnumMap<>(Season.class);
         put(months, Season.FLOWER, facts.value(Attributes.BLOOM).orElse(MonthSet.NONE));

@@ -22,8 +22,7 @@ import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.plant.Sex;
 
 /// Finds pollination partners in the catalog: those that are named, those of the same group, and those of the
-/// same
-/// species of which nothing says that they do not suit. Safe for many threads.
+/// same species of which nothing says that they do not suit. Safe for many threads.
 public final class PartnerFinder {
     private static final int MOST_OF_GENUS = 200;
 

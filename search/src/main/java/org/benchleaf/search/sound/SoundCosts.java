@@ -1,9 +1,8 @@
 package org.benchleaf.search.sound;
 
-/// How unlike two sounds are, and how much it matters when one is missing. Vowels in unstressed Latin syllables are
-/// heard least surely, consonants that differ by voice alone are often taken for one another. Weights are ours,
-/// chosen
-/// on one half of the misheard names and tried on the other.
+/// How unlike two sounds are, and how much it matters when one is missing. Vowels in unstressed Latin syllables
+/// are heard least surely, consonants that differ by voice alone are often taken for one another. Weights are
+/// ours, chosen on one half of the misheard names and tried on the other.
 final class SoundCosts {
     /// Another consonant altogether.
     static final int OTHER = 8;

@@ -15,8 +15,7 @@ import org.benchleaf.shared.measure.ZoneRange;
 import org.benchleaf.shared.plant.Season;
 
 /// Compares a substitute with the original, aspect by aspect. What counts as alike is ours, no source: a fifth
-/// of a
-/// length, one family of color, one half zone, one month.
+/// of a length, one family of color, one half zone, one month.
 final class Comparer {
     private static final double ALIKE_LENGTH = 1.2;
 

@@ -2,9 +2,8 @@ package org.benchleaf.search.substitute;
 
 import java.util.List;
 
-/// A substitute beside the original: what differs first, then what agrees. What is not known of the original
-/// is not
-/// compared.
+/// A substitute beside the original: what differs first, then what agrees. What is not known of the original is
+/// not compared.
 ///
 /// @param differs in the order in which it is told: what the original was bought for first
 /// @param agrees in the same order

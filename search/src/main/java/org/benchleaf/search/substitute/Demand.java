@@ -10,8 +10,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// @param size any when empty
 /// @param by the week by which they must be ready; now when empty
 /// @param stockedOnly whether what cannot be had is left out, as is usual; without it plants are compared
-///     whatever
-///     there is of them
+///     whatever there is of them
 public record Demand(int count, Optional<StockSize> size, Optional<YearWeek> by, boolean stockedOnly) {
     /// One of any size, now.
     public static final Demand ANY = new Demand(1, Optional.empty(), Optional.empty(), true);

@@ -13,8 +13,7 @@ import org.benchleaf.shared.measure.YearWeek;
 /// @param free how many can be had by the week asked for
 /// @param asked how many are wanted
 /// @param dearer by how many cents or the like a piece costs more (positive) or less than the original in the
-///     same
-///     size; empty when either has no price, or the sizes differ
+///     same size; empty when either has no price, or the sizes differ
 public record Offer(ItemRecord item, int free, int asked, Optional<Long> dearer) {
     /// How many can be delivered of what is asked.
     public int delivered() {

@@ -11,9 +11,8 @@ import org.benchleaf.shared.plant.Use;
 /// @param use the use that was said; none when it was not
 /// @param uses what it is put to besides
 /// @param looks what it is looked at for, the strongest first
-/// @param unwelcome whether it is named by sale rules somewhere, or spreads where it is not at home: what
-///     takes its
-///     place must not do the same
+/// @param unwelcome whether it is named by sale rules somewhere, or spreads where it is not at home: what takes
+///     its place must not do the same
 public record Role(Optional<Use> use, Set<Use> uses, List<Look> looks, boolean unwelcome) {
     public Role {
         uses = Set.copyOf(uses);

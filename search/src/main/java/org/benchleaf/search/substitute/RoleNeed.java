@@ -28,8 +28,7 @@ import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.Tolerance;
 
 /// Makes the need that a plant's role is. The weights are ours, no source: what the plant is bought for counts
-/// most,
-/// then its kind and size, then where it grows, then the rest.
+/// most, then its kind and size, then where it grows, then the rest.
 final class RoleNeed {
     /// A size is the same within these shares of the original's.
     private static final double TALLER = 1.15;
@@ -38,8 +37,7 @@ final class RoleNeed {
     private static final double LOWER = 0.75;
     private static final double MUCH_LOWER = 0.5;
     /// Steps of sizes asked for, so that alike originals ask alike: a tenth of a power of e, about a tenth of
-    /// the
-    /// length.
+    /// the length.
     private static final double STEPS = 10;
     /// A site that few plants bear is likely to be the one: deep shade, wet ground.
     private static final double EXTREME = 1;
@@ -176,9 +174,7 @@ final class RoleNeed {
     }
 
     /// The kinds of plant that can do the work: what covers the ground may be of any low kind, and needles
-    /// serve
-    /// where
-    /// leaves do all year.
+    /// serve where leaves do all year.
     private Set<LifeForm> forms(Set<LifeForm> own, boolean evergreen) {
         EnumSet<LifeForm> forms = EnumSet.copyOf(own);
         if (role.coversGround()

@@ -40,8 +40,7 @@ final class RoleReader {
     }
 
     /// What a plant is looked at for, the strongest first, each with its share; they add up to 1. A plant that
-    /// has one
-    /// great season is bought for that one, a plant with several good ones for all of them.
+    /// has one great season is bought for that one, a plant with several good ones for all of them.
     private static List<Role.Look> shares(Map<Season, Double> strengths) {
         double sum = strengths.values().stream().mapToDouble(RoleReader::pull).sum();
         return strengths.entrySet().stream()

@@ -14,8 +14,7 @@ import org.benchleaf.shared.need.Need;
 /// @param need what was asked of the judge
 /// @param best the best of all groups, best first
 /// @param all all that were found, in groups' order and best first within a group; each group at most as long
-///     as
-///     asked
+///     as asked
 /// @param passedOver plants that would have come among the best but are unwelcome as the original is
 public record SubstituteAnswer(
         CatalogRevision revision,

@@ -25,8 +25,7 @@ import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.rule.SaleVerdict;
 
 /// Finds what can take a plant's place: its role becomes a need, the index ranks all plants for it, and the
-/// best are
-/// read from the catalog, judged and compared. Safe for many threads.
+/// best are read from the catalog, judged and compared. Safe for many threads.
 public final class SubstituteFinder {
     /// So many more than asked for are read at a time, until enough are found: some are of one species.
     private static final int MORE_AT_ONCE = 3;

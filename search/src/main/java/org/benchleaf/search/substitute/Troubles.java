@@ -7,9 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// Pests and diseases with their hosts, so that a host is not proposed for another one without a word. The
-/// list is
-/// short; a plant that is not in it may be a host all the same.
+/// Pests and diseases with their hosts, so that a host is not proposed for another one without a word. The list
+/// is short; a plant that is not in it may be a host all the same.
 public final class Troubles {
     private final List<Trouble> hosts;
 

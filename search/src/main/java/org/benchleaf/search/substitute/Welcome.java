@@ -8,9 +8,8 @@ import org.benchleaf.shared.plant.Hazard;
 import org.benchleaf.shared.rule.RuleKind;
 import org.benchleaf.shared.rule.RuleMatch;
 
-/// Whether a plant is one that gardens are better without: a sale rule of any place names it, or it is known
-/// to spread
-/// where it is not at home. A plant at home here that suckers is not meant.
+/// Whether a plant is one that gardens are better without: a sale rule of any place names it, or it is known to
+/// spread where it is not at home. A plant at home here that suckers is not meant.
 final class Welcome {
     private Welcome() {}
 

@@ -17,9 +17,8 @@ import org.benchleaf.shared.fact.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/// Published pairs of names (synonyms.tsv) on the names of the demo catalog and USDA PLANTS. Authorities disagree
-/// which
-/// of two is to be used, so that each must find the plant that bears the other.
+/// Published pairs of names (synonyms.tsv) on the names of the demo catalog and USDA PLANTS. Authorities
+/// disagree which of two is to be used, so that each must find the plant that bears the other.
 class SynonymsTest {
     @Test
     void findsAPlantByEitherNameOfAPairAndSaysWhichIsOlder(@TempDir Path folder) {

@@ -7,8 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /// The words as they come with the program, English ones above all; the file belongs to the content, which this
-/// module does
-/// not see.
+/// module does not see.
 public final class EnglishWords {
     private static final Path FOLDER =
             Path.of("..", "content", "src", "main", "resources", "org", "benchleaf", "content", "words");

@@ -47,9 +47,8 @@ public record HardinessZone(int half) implements Comparable<HardinessZone> {
         return Optional.of(new HardinessZone(((int) Math.floor(fahrenheit) - COLDEST_F) / HALF_ZONE_F));
     }
 
-    /// The half zone of a temperature in °C, converted exactly first: Celsius bounds rounded to a tenth, as printed
-    /// on
-    /// maps, are off by up to 0.05 °C and would put a plant into the wrong half zone.
+    /// The half zone of a temperature in °C, converted exactly first: Celsius bounds rounded to a tenth, as
+    /// printed on maps, are off by up to 0.05 °C and would put a plant into the wrong half zone.
     public static Optional<HardinessZone> atCelsius(double celsius) {
         return atFahrenheit(celsius * 9.0 / 5.0 + 32.0);
     }

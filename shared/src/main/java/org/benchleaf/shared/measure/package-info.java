@@ -1,6 +1,5 @@
-/// Quantities with one unit each: zones, lengths, months, weeks, pH, money. Converted once on reading; the unit of
-/// the
-/// text is then gone.
+/// Quantities with one unit each: zones, lengths, months, weeks, pH, money. Converted once on reading; the unit
+/// of the text is then gone.
 @NullMarked
 package org.benchleaf.shared.measure;
 

@@ -6,8 +6,7 @@ import org.benchleaf.shared.Reading;
 /// How far plants stand from each other in a bed, center to center.
 ///
 /// In a square pattern each plant takes the square of the distance; in a triangular one the rows stand closer,
-/// by the
-/// factor of half the root of 3, so that about 15 in 100 more are needed. Counts are rounded up to whole
+/// by the factor of half the root of 3, so that about 15 in 100 more are needed. Counts are rounded up to whole
 /// plants.
 ///
 /// @param cm above 0, at most 10,000
@@ -65,9 +64,8 @@ public record Spacing(double cm, Pattern pattern) {
         return up(plants(area) * (1 + waste));
     }
 
-    /// Whole plants for a row with one at each end; in a triangular pattern the plants of each second row
-    /// stand in the
-    /// gaps of the first, one fewer.
+    /// Whole plants for a row with one at each end; in a triangular pattern the plants of each second row stand
+    /// in the gaps of the first, one fewer.
     ///
     /// @param lengthCm above 0
     /// @param rows 1 or more
