@@ -63,6 +63,7 @@ public final class Benchleaf implements AutoCloseable {
     private final Catalog catalog;
     private final ContentPack content;
     private @Nullable PlantIndex index;
+    private @Nullable Wording wording;
     private @Nullable NeedSearch needSearch;
 
     private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
@@ -111,12 +112,16 @@ public final class Benchleaf implements AutoCloseable {
         return settings.language();
     }
 
-    public Wording wording() {
-        return Wording.open(
-                content,
-                settings.language(),
-                settings.lengths(),
-                settings.choices().containers());
+    /// Read once: every page asks for it.
+    public synchronized Wording wording() {
+        if (wording == null) {
+            wording = Wording.open(
+                    content,
+                    settings.language(),
+                    settings.lengths(),
+                    settings.choices().containers());
+        }
+        return wording;
     }
 
     public PrintStyle style() {
