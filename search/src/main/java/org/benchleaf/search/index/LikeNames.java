@@ -25,11 +25,19 @@ final class LikeNames {
 
     private final SaidNames said;
     private final boolean bySound;
+    /// The length of each word said that names have as it was said; 0 for the others.
+    private final int[] known;
 
+    /// @param segments all of the index: which words were heard well must not depend on how it lies in parts
     /// @param bySound by what is heard; when not, only by what is spelt nearly so
-    LikeNames(SaidNames said, boolean bySound) {
+    LikeNames(SaidNames said, boolean bySound, List<Segment> segments) throws IOException {
         this.said = said;
         this.bySound = bySound;
+        List<SaidWords> parts = said.parts();
+        this.known = new int[parts.isEmpty() ? 0 : parts.getLast().first() + 1];
+        for (Segment segment : segments) {
+            markKnown(segment.words().get());
+        }
     }
 
     /// The best documents of a segment.
@@ -38,10 +46,9 @@ final class LikeNames {
         short[] worth = new short[segment.size()];
         byte[] counted = new byte[segment.size()];
         byte turn = 0;
-        int[] known = known(words);
         for (SaidWords part : said.parts()) {
             turn++;
-            boolean heard = longest(known, part) >= LONG_ENOUGH[part.count() - 1];
+            boolean heard = longest(part) >= LONG_ENOUGH[part.count() - 1];
             for (Alike alike : alike(words, part, heard)) {
                 for (int at = words.firstDoc()[alike.word()]; at < words.firstDoc()[alike.word() + 1]; at++) {
                     int doc = words.docs()[at];
@@ -61,11 +68,8 @@ final class LikeNames {
         return top;
     }
 
-    /// The length of each word said that names have as it was said; 0 for the others.
-    private int[] known(SegmentWords words) {
-        List<SaidWords> parts = said.parts();
-        int[] known = new int[parts.isEmpty() ? 0 : parts.getLast().first() + 1];
-        for (SaidWords part : parts) {
+    private void markKnown(SegmentWords words) {
+        for (SaidWords part : said.parts()) {
             if (part.count() == 1) {
                 words.spelt()
                         .spelt(
@@ -75,10 +79,9 @@ final class LikeNames {
                                         known[part.first()] = part.letters().length());
             }
         }
-        return known;
     }
 
-    private static int longest(int[] known, SaidWords part) {
+    private int longest(SaidWords part) {
         return Arrays.stream(known, part.first(), part.first() + part.count())
                 .max()
                 .orElse(0);

@@ -79,7 +79,7 @@ final class NameReads {
 
     /// The plants whose names are most like what was said, the likeliest first.
     static List<Named> like(Snapshot snapshot, SaidNames said, boolean bySound, int limit) throws IOException {
-        LikeNames like = new LikeNames(said, bySound);
+        LikeNames like = new LikeNames(said, bySound, snapshot.segments());
         List<TopPlants> tops = new ArrayList<>();
         List<Long> ranks = new ArrayList<>();
         for (Segment segment : snapshot.segments()) {

@@ -93,6 +93,20 @@ class NameIndexTest {
     }
 
     @Test
+    void findsTheSameHoweverTheIndexLiesInParts() {
+        put(20, name("Cornus", "florida"), List.of(), List.of("flowering dogwood"));
+        index.catchUp();
+        put(21, name("Buxus", "sempervirens"), List.of(), List.of("common boxwood"));
+        index.catchUp();
+        try (PlantIndex whole = PlantIndex.open(folder.resolve("whole"), catalog)) {
+            for (String typed : List.of("boxwood", "dogwood", "boxwod", "common boxwood")) {
+                assertThat(names.find(typed, 20)).as(typed).isEqualTo(new NameIndex(whole).find(typed, 20));
+            }
+        }
+        assertThat(names.find("boxwood", 20)).extracting(NameHit::plant).containsExactly(PlantKey.ofSerial(21));
+    }
+
+    @Test
     void neverListsALessSureMatchAboveASurerOne() {
         for (String typed : List.of("hydrangea", "aster", "acer", "maple", "h", "panicle hydrangea", "itae", "astr")) {
             List<NameMatch> how =
