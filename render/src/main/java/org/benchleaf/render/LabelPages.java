@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import org.benchleaf.content.StockPaper;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.Label;
@@ -15,6 +16,7 @@ import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.PrintPage;
 import org.benchleaf.render.view.LabelView;
 import org.benchleaf.render.view.LabelViews;
+import org.benchleaf.shared.Problem;
 
 /// Imposition: labels dealt to the free cells of one sheet after another.
 final class LabelPages implements Iterator<PrintPage> {
@@ -23,9 +25,17 @@ final class LabelPages implements Iterator<PrintPage> {
     private final LabelRun run;
     private final Wording words;
     private final LabelViews views;
+    private final PrintWatch watch;
     private boolean first = true;
 
-    LabelPages(SheetTemplates templates, List<Label> labels, LabelRun run, Wording words, FontShelf shelf) {
+    LabelPages(
+            SheetTemplates templates,
+            List<Label> labels,
+            LabelRun run,
+            Wording words,
+            FontShelf shelf,
+            PrintWatch watch) {
+        this.watch = watch;
         this.templates = templates;
         this.labels = labels.iterator();
         this.run = run;
@@ -49,10 +59,10 @@ final class LabelPages implements Iterator<PrintPage> {
             if (first && run.usedCells().contains(cell + 1)) {
                 continue;
             }
-            if (!labels.hasNext()) {
-                break;
-            }
-            set.add(views.set(labels.next(), cell, drawings));
+            setNext(cell, drawings).ifPresent(set::add);
+        }
+        if (set.isEmpty()) {
+            throw new PrintRefused(Problem.of("print.nothing", ""));
         }
         first = false;
         Map<String, Object> model = Map.of(
@@ -62,6 +72,18 @@ final class LabelPages implements Iterator<PrintPage> {
                 "title", words.text("labels.title"),
                 "language", words.language().getLanguage());
         return new PrintPage(run.paper().name(), List.of(() -> templates.fill("labels", model)), drawings);
+    }
+
+    /// The next label that can be printed takes the cell; those that cannot leave it.
+    private Optional<LabelView> setNext(int cell, Map<String, Drawing> drawings) {
+        while (labels.hasNext()) {
+            try {
+                return Optional.of(views.set(labels.next(), cell, drawings));
+            } catch (PrintRefused refusal) {
+                watch.refused(refusal);
+            }
+        }
+        return Optional.empty();
     }
 
     /// Cells in the order of filling, counted from 0 by rows.

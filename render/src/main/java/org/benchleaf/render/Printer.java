@@ -1,11 +1,16 @@
 package org.benchleaf.render;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.content.StockPaper;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.Label;
@@ -20,25 +25,71 @@ import org.benchleaf.render.view.CardViews;
 /// The front door of paper: page models in, one PDF out.
 ///
 /// Same input, same bytes. Fonts are embedded; every character is checked before its page is written.
-/// Pages are taken one at a time, so a run of thousands needs little more memory than one; when a page is
-/// refused, what was written before it is no whole PDF and is to be thrown away. A printer may be shared
-/// between threads.
+/// Pages are taken one at a time, so a run of thousands needs little more memory than one. A page that is refused ends
+/// the print, and what was written before it is no whole PDF; a watch may let it pass and print the rest. A printer may
+/// be shared between threads.
 public final class Printer {
     private final ContentPack content;
     private final SheetTemplates templates;
     private final ShelfPool shelves;
     private final Photographs photographs;
+    private final PressSettings press;
+    private final PrintWatch watch;
+    private final Optional<Consumer<PrintFinding>> checking;
 
-    private Printer(ContentPack content, Photographs photographs) {
+    private Printer(
+            ContentPack content,
+            Photographs photographs,
+            SheetTemplates templates,
+            ShelfPool shelves,
+            PressSettings press,
+            PrintWatch watch,
+            Optional<Consumer<PrintFinding>> checking) {
         this.content = content;
         this.photographs = photographs;
-        this.templates = new SheetTemplates(content);
-        this.shelves = new ShelfPool(content);
+        this.templates = templates;
+        this.shelves = shelves;
+        this.press = press;
+        this.watch = watch;
+        this.checking = checking;
     }
 
     /// @param photographs those that its pages may show
     public static Printer using(ContentPack content, Photographs photographs) {
-        return new Printer(content, photographs);
+        return new Printer(
+                content,
+                photographs,
+                new SheetTemplates(content),
+                new ShelfPool(content),
+                PressSettings.PLAIN,
+                PrintWatch.STRICT,
+                Optional.empty());
+    }
+
+    /// The same printer, with pages put on a press or printer in another way.
+    public Printer on(PressSettings other) {
+        return new Printer(content, photographs, templates, shelves, other, watch, checking);
+    }
+
+    /// The same printer; somebody hears how it goes on, and may let refused pages pass.
+    public Printer watchedBy(PrintWatch watcher) {
+        return new Printer(content, photographs, templates, shelves, press, watcher, checking);
+    }
+
+    /// What is wrong with pages, found by laying all of them out; nothing is written.
+    ///
+    /// @param job prints them with the printer it is given
+    public List<PrintFinding> check(Consumer<Printer> job) {
+        List<PrintFinding> findings = Collections.synchronizedList(new ArrayList<>());
+        job.accept(new Printer(
+                content,
+                photographs,
+                templates,
+                shelves,
+                press,
+                refusal -> findings.add(PrintFinding.of(refusal)),
+                Optional.of(findings::add)));
+        return List.copyOf(findings);
     }
 
     /// Prints one sheet a plant.
@@ -93,19 +144,43 @@ public final class Printer {
                 style,
                 "labels.title",
                 out,
-                (words, shelf, photos) -> new LabelPages(templates, labels, run, words, shelf));
+                (words, shelf, photos) -> new LabelPages(templates, labels, run, words, shelf, watch));
+    }
+
+    /// Prints the cells of a stock paper as outlines.
+    ///
+    /// @param out left open
+    public void proof(StockPaper paper, PrintStyle style, OutputStream out) {
+        print(
+                style,
+                "calibration.title",
+                out,
+                (words, shelf, photos) ->
+                        List.of(PaperProof.of(paper, templates, words)).iterator());
+    }
+
+    /// Prints the page that shows what a printer does wrong.
+    ///
+    /// @param printer its name, for the command that puts it right
+    /// @param out left open
+    public void calibration(SheetFormat format, String printer, PrintStyle style, OutputStream out) {
+        print(
+                style,
+                "calibration.title",
+                out,
+                (words, shelf, photos) -> List.of(CalibrationPage.of(format, printer, templates, words))
+                        .iterator());
     }
 
     private int print(PrintStyle style, String title, OutputStream out, Pages pages) {
         Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
         FontShelf shelf = shelves.borrow();
         try {
-            return new PdfPrinter(content, shelf)
-                    .print(
-                            pages.of(words, shelf, new PhotoShelf(photographs)),
-                            words.text(title),
-                            words.language().getLanguage(),
-                            out);
+            PdfPrinter printer = new PdfPrinter(content, shelf, press, watch);
+            Iterator<PrintPage> made = pages.of(words, shelf, new PhotoShelf(photographs));
+            return checking.isPresent()
+                    ? printer.check(made, checking.get())
+                    : printer.print(made, words.text(title), words.language().getLanguage(), out);
         } finally {
             shelves.giveBack(shelf);
         }

@@ -1,6 +1,10 @@
 package org.benchleaf.render.code;
 
+import com.google.zxing.ChecksumException;
+import com.google.zxing.FormatException;
 import com.google.zxing.WriterException;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.qrcode.decoder.Decoder;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
@@ -9,27 +13,72 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.benchleaf.shared.code.LiveLink;
 
-/// A QR code of a live link: level M, the address in capitals, so that the alphanumeric mode serves, with the quiet
-/// zone of four modules that ISO/IEC 18004 asks for.
+/// A QR code of a live link: the address in capitals, so that the alphanumeric mode serves, with the quiet zone of four
+/// modules that ISO/IEC 18004 asks for.
 public final class CodeImage {
     private static final int QUIET = 4;
-    private static final int DPI = 300;
     private static final double INCH_MM = 25.4;
-    /// Smallest module in dots of 1/300 in: five are 0.423 mm, the first size above 0.4 mm that is whole at 300 dpi.
-    private static final int LEAST_DOTS = 5;
+    /// Smallest module in mm that a telephone reads at arm's length from a print of everyday sharpness.
+    private static final double LEAST_MM = 0.4;
 
     private final ByteMatrix matrix;
+    private final String text;
+    private final String address;
 
-    private CodeImage(ByteMatrix matrix) {
+    private CodeImage(ByteMatrix matrix, String text, String address) {
         this.matrix = matrix;
+        this.text = text;
+        this.address = address;
+    }
+
+    /// How much of a code may be lost before it cannot be read.
+    public enum Damage {
+        /// Under a roof: 15 %, level M.
+        SOME(ErrorCorrectionLevel.M),
+        /// Out of doors, where soil and sun take part of it: 25 %, level Q.
+        MUCH(ErrorCorrectionLevel.Q);
+
+        private final ErrorCorrectionLevel level;
+
+        Damage(ErrorCorrectionLevel level) {
+            this.level = level;
+        }
     }
 
     public static CodeImage of(LiveLink link) {
+        return of(link, Damage.SOME);
+    }
+
+    public static CodeImage of(LiveLink link, Damage borne) {
+        return of(link.forCode(), link.toString(), borne);
+    }
+
+    /// @param text exactly what a reader gets
+    /// @param address the same as people read it
+    public static CodeImage of(String text, String address, Damage borne) {
         try {
-            return new CodeImage(
-                    Encoder.encode(link.forCode(), ErrorCorrectionLevel.M).getMatrix());
+            return new CodeImage(Encoder.encode(text, borne.level).getMatrix(), text, address);
         } catch (WriterException tooLong) {
-            throw new IllegalArgumentException("no QR code holds " + link, tooLong);
+            throw new IllegalArgumentException("no QR code holds " + address, tooLong);
+        }
+    }
+
+    /// Where it leads, as people read it.
+    public String address() {
+        return address;
+    }
+
+    /// Whether the modules that are drawn give back what was put in, by the reader of another part of the library.
+    public boolean isReadable() {
+        int side = matrix.getWidth();
+        BitMatrix drawn = new BitMatrix(side);
+        for (Run run : runs()) {
+            drawn.setRegion(run.x() - QUIET, run.y() - QUIET, run.length(), 1);
+        }
+        try {
+            return new Decoder().decode(drawn).getText().equals(text);
+        } catch (ChecksumException | FormatException broken) {
+            return false;
         }
     }
 
@@ -43,8 +92,15 @@ public final class CodeImage {
     /// @param boxMm side of the square in mm
     /// @return empty when even the smallest readable module does not fit
     public OptionalInt dotsThatFit(double boxMm) {
-        int dots = (int) Math.floor(boxMm / INCH_MM * DPI / sideInModules() + 1e-9);
-        return dots < LEAST_DOTS ? OptionalInt.empty() : OptionalInt.of(dots);
+        return dotsThatFit(boxMm, 300);
+    }
+
+    /// The same in whole dots of a printer.
+    ///
+    /// @param dpi dots to the inch
+    public OptionalInt dotsThatFit(double boxMm, int dpi) {
+        int dots = (int) Math.floor(boxMm / INCH_MM * dpi / sideInModules() + 1e-9);
+        return dots < leastDots(dpi) ? OptionalInt.empty() : OptionalInt.of(dots);
     }
 
     /// Module in mm that a square would allow, for messages.
@@ -52,9 +108,13 @@ public final class CodeImage {
         return boxMm / sideInModules();
     }
 
-    /// Smallest module in mm.
+    /// Smallest module in mm that is whole at 300 dpi: five dots, 0.423 mm.
     public static double leastModuleMm() {
-        return LEAST_DOTS * INCH_MM / DPI;
+        return leastDots(300) * INCH_MM / 300;
+    }
+
+    private static int leastDots(int dpi) {
+        return (int) Math.ceil(LEAST_MM / INCH_MM * dpi);
     }
 
     /// A run of dark modules.

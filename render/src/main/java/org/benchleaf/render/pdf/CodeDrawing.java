@@ -2,19 +2,34 @@ package org.benchleaf.render.pdf;
 
 import java.util.List;
 import org.benchleaf.render.code.CodeImage;
+import org.benchleaf.shared.Problem;
 import org.openpdf.text.pdf.PdfContentByte;
 
-/// Draws a code as black rectangles, quiet zone included, on the grid of a 300 dpi printer.
+/// Draws a code as black rectangles, quiet zone included, on the grid of a printer's dots.
 ///
 /// @param code the code
-/// @param dots printer dots of 1/300 in to a module
-public record CodeDrawing(CodeImage code, int dots) implements Drawing {
-    /// Points to a dot of 1/300 in; exact in two decimals, in which coordinates are written.
-    private static final double DOT = 0.24;
+/// @param dots printer dots to a module
+/// @param dpi printer dots to the inch
+public record CodeDrawing(CodeImage code, int dots, int dpi) implements Drawing {
+    /// On the grid of 300 dpi: 0.24 points to a dot, exact in two decimals, in which coordinates are written.
+    public CodeDrawing(CodeImage code, int dots) {
+        this(code, dots, 300);
+    }
+
+    private double dot() {
+        return 72.0 / dpi;
+    }
+
+    @Override
+    public List<Problem> faults() {
+        return code.isReadable()
+                ? List.of()
+                : List.of(Problem.of("print.code-wrong", code.address()).with("field", "code"));
+    }
 
     @Override
     public double width() {
-        return code.sideInModules() * dots * DOT;
+        return code.sideInModules() * dots * dot();
     }
 
     @Override
@@ -22,14 +37,20 @@ public record CodeDrawing(CodeImage code, int dots) implements Drawing {
         return width();
     }
 
+    /// Where the code leads.
+    @Override
+    public String alternative() {
+        return code.address();
+    }
+
     @Override
     public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
         if (Math.abs(scale - 1) > 0.002) {
             throw new IllegalStateException("a code is printed at its own size; got " + scale + " of it");
         }
-        double module = dots * DOT;
-        double left = Math.round(x / DOT) * DOT;
-        double upper = Math.round(top / DOT) * DOT;
+        double module = dots * dot();
+        double left = Math.round(x / dot()) * dot();
+        double upper = Math.round(top / dot()) * dot();
         page.saveState();
         page.setGrayFill(0);
         List<CodeImage.Run> runs = code.runs();

@@ -1,5 +1,7 @@
 package org.benchleaf.render.pdf;
 
+import java.util.List;
+import org.benchleaf.shared.Problem;
 import org.openpdf.text.pdf.PdfContentByte;
 
 /// Something drawn as vectors into the place of an `img` whose `src` is its key.
@@ -9,6 +11,16 @@ public interface Drawing {
 
     /// Natural height in points.
     double height();
+
+    /// All that it says, in words, for those who cannot see it; empty for ornament, and for an icon beside its words.
+    default String alternative() {
+        return "";
+    }
+
+    /// What makes it unfit to print; each names its `field`.
+    default List<Problem> faults() {
+        return List.of();
+    }
 
     /// Draws itself.
     ///

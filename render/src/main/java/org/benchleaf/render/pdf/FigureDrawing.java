@@ -20,6 +20,12 @@ public record FigureDrawing(Figure figure) implements Drawing {
         return figure.height();
     }
 
+    /// An icon says nothing but its title, and stands beside those words.
+    @Override
+    public String alternative() {
+        return figure.alternative().equals(figure.title()) ? "" : figure.alternative();
+    }
+
     @Override
     public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
         page.saveState();

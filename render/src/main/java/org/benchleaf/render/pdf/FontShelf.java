@@ -10,7 +10,9 @@ import org.benchleaf.render.PrintRefused;
 import org.benchleaf.shared.Problem;
 import org.openpdf.text.pdf.BaseFont;
 
-/// The fonts of the content pack, parsed once; used by one thread at a time.
+/// The fonts of the content pack, parsed once. One thread at a time draws with them; others may measure meanwhile,
+/// which
+/// changes nothing.
 public final class FontShelf {
     private final Map<Face, BaseFont> fonts = new EnumMap<>(Face.class);
 

@@ -3,120 +3,100 @@ package org.benchleaf.render.pdf;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.StringReader;
 import java.util.Iterator;
-import java.util.Objects;
-import java.util.function.Supplier;
-import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilder;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.render.PressSettings;
+import org.benchleaf.render.PrintFinding;
 import org.benchleaf.render.PrintRefused;
+import org.benchleaf.render.PrintWatch;
 import org.benchleaf.shared.Problem;
-import org.openpdf.text.pdf.PdfWriter;
-import org.w3c.dom.Document;
-import org.xhtmlrenderer.pdf.ITextOutputDevice;
-import org.xhtmlrenderer.pdf.ITextRenderer;
-import org.xhtmlrenderer.pdf.ITextTextRenderer;
-import org.xhtmlrenderer.render.BlockBox;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXException;
 
 /// Prints pages one after another into one PDF 1.7: each page is a document of its own, appended, so that memory and
 /// time grow with the number of pages and no faster.
 public final class PdfPrinter {
-    private static final int DOTS_PER_PIXEL = 20;
-
     private final ContentPack content;
     private final FontShelf shelf;
+    private final PressSettings press;
+    private final PrintWatch watch;
 
-    public PdfPrinter(ContentPack content, FontShelf shelf) {
+    public PdfPrinter(ContentPack content, FontShelf shelf, PressSettings press, PrintWatch watch) {
         this.content = content;
         this.shelf = shelf;
+        this.press = press;
+        this.watch = watch;
     }
 
-    /// @param pages at least one; taken one at a time
+    /// @param pages at least one; taken one at a time, after the first few by another thread
     /// @param title of the document
     /// @param language of the document, such as `en`
     /// @param out left open
     /// @return pages written
-    /// @throws PrintRefused when there is no page, or one does not fit
+    /// @throws PrintRefused when there is no page, or one does not fit and the watch does not let it pass
     /// @throws org.benchleaf.content.MissingContent when a page asks for a file, font or picture that is not there
     public int print(Iterator<PrintPage> pages, String title, String language, OutputStream out) {
-        if (!pages.hasNext()) {
+        PageLayout layout = new PageLayout(content, shelf, press);
+        DocumentMarks document = new DocumentMarks(title, language, layout.device());
+        layout.renderer().setListener(document);
+        int count = 0;
+        try (PageFeed feed = new PageFeed(pages)) {
+            for (PageFeed.Step step = feed.next(); !(step instanceof PageFeed.Step.Done); step = feed.next()) {
+                try {
+                    Optional<PressMarks> marks = layout.layOut(ready(step), feed);
+                    if (count == 0) {
+                        marks.ifPresent(document::trimmed);
+                        layout.device().around(marks, shelf);
+                        layout.renderer().createPDF(new KeptOpen(out), false);
+                    } else {
+                        layout.device().around(marks, shelf);
+                        layout.renderer().writeNextDocument(count + 1);
+                    }
+                } catch (PrintRefused refusal) {
+                    watch.refused(refusal);
+                    continue;
+                }
+                layout.stopIfMissed();
+                watch.written(++count);
+            }
+        }
+        if (count == 0) {
             throw new PrintRefused(Problem.of("print.nothing", ""));
         }
-        ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
-        VectorElements vectors = new VectorElements(device, shelf);
-        StrictResources resources = new StrictResources(device, DOTS_PER_PIXEL, content);
-        ITextRenderer renderer = new ITextRenderer(
-                ITextRenderer.DEFAULT_DOTS_PER_POINT,
-                DOTS_PER_PIXEL,
-                device,
-                resources,
-                new StrictFontResolver(shelf),
-                vectors,
-                new ITextTextRenderer());
-        renderer.setPDFVersion(String.valueOf(PdfWriter.VERSION_1_7));
-        renderer.setListener(new DocumentMarks(title, language));
-        DocumentBuilder parser = parser();
-        int count = 0;
-        while (pages.hasNext()) {
-            layOut(renderer, vectors, parser, pages.next());
-            resources.stopIfMissed();
-            if (count == 0) {
-                renderer.createPDF(new KeptOpen(out), false);
-            } else {
-                renderer.writeNextDocument(count + 1);
-            }
-            resources.stopIfMissed();
-            count++;
-        }
-        renderer.finishPDF();
+        layout.renderer().finishPDF();
         return count;
     }
 
-    private static void layOut(ITextRenderer renderer, VectorElements vectors, DocumentBuilder parser, PrintPage page) {
-        vectors.show(page.drawings());
-        for (Supplier<String> version : page.versions()) {
-            renderer.setDocument(parse(parser, version.get()), "");
-            renderer.layout();
-            if (pageCount(renderer) == 1) {
-                return;
+    /// Lays out all pages, writes none, and tells what is wrong with them.
+    ///
+    /// @return pages that could be printed
+    public int check(Iterator<PrintPage> pages, Consumer<PrintFinding> findings) {
+        PageLayout layout = new PageLayout(content, shelf, press);
+        int count = 0;
+        try (PageFeed feed = new PageFeed(pages)) {
+            for (PageFeed.Step step = feed.next(); !(step instanceof PageFeed.Step.Done); step = feed.next()) {
+                try {
+                    PageFeed.Step.Ready ready = ready(step);
+                    layout.layOut(ready, feed);
+                    new PageChecks(ready.page(), findings).check(layout.root());
+                    count++;
+                } catch (PrintRefused refusal) {
+                    watch.refused(refusal);
+                }
             }
         }
-        throw new PrintRefused(Problem.of("print.page-overflow", page.name()).with("name", page.name()));
+        return count;
     }
 
-    private static int pageCount(ITextRenderer renderer) {
-        BlockBox root = Objects.requireNonNull(renderer.getRootBox(), "a page that is laid out");
-        return Objects.requireNonNull(root.getLayer(), "a page that is laid out")
-                .getPages()
-                .size();
-    }
-
-    /// A parser that refuses any DOCTYPE, and with it every entity of a page's own.
-    private static DocumentBuilder parser() {
-        try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            factory.setXIncludeAware(false);
-            DocumentBuilder parser = factory.newDocumentBuilder();
-            parser.setErrorHandler(null);
-            return parser;
-        } catch (ParserConfigurationException impossible) {
-            throw new IllegalStateException(impossible);
-        }
-    }
-
-    private static Document parse(DocumentBuilder parser, String xhtml) {
-        try {
-            return parser.parse(new InputSource(new StringReader(xhtml)));
-        } catch (SAXException | IOException broken) {
-            throw new IllegalStateException("a template made broken XHTML: " + broken.getMessage(), broken);
-        }
+    private static PageFeed.Step.Ready ready(PageFeed.Step step) {
+        return switch (step) {
+            case PageFeed.Step.Ready ready -> ready;
+            case PageFeed.Step.Refused(PrintRefused refusal) -> throw refusal;
+            case PageFeed.Step.Failed(RuntimeException failure) -> throw failure;
+            case PageFeed.Step.Failed(Error failure) -> throw failure;
+            case PageFeed.Step.Failed(Throwable failure) -> throw new IllegalStateException(failure);
+            case PageFeed.Step.Done done -> throw new IllegalStateException("no page after the last");
+        };
     }
 
     /// Passes everything on but the closing.

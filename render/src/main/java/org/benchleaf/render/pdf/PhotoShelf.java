@@ -3,6 +3,7 @@ package org.benchleaf.render.pdf;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.benchleaf.render.Photographs;
@@ -17,11 +18,14 @@ import org.openpdf.text.pdf.PdfContentByte;
 import org.openpdf.text.pdf.PdfTemplate;
 
 /// The photographs of one document. Each is made ready once and stored in the file once, however many pages show it;
-/// what is written is not kept, so that thousands of pages need no more memory than a few. Not to be shared between
-/// threads.
+/// what is written is not kept, so that thousands of pages need no more memory than a few. One thread draws; another
+/// may measure ahead of it.
 public final class PhotoShelf {
     /// Made ready and held, in case the next page shows the same one.
     private static final int HELD = 4;
+
+    /// Coarser than this shows its pixels at reading distance; common practice, no source.
+    private static final int LEAST_DPI = 200;
 
     private final Photographs photographs;
     private final Map<String, Double> aspects = new HashMap<>();
@@ -36,7 +40,7 @@ public final class PhotoShelf {
     ///
     /// @param subject whom it shows, for messages
     /// @throws PrintRefused when there is no such file or it is no picture
-    public double aspect(String file, String subject) {
+    public synchronized double aspect(String file, String subject) {
         Double known = aspects.get(file);
         if (known == null) {
             image(file, subject);
@@ -77,6 +81,27 @@ public final class PhotoShelf {
         }
 
         @Override
+        public List<Problem> faults() {
+            Image image = image(file, subject);
+            double aspect = image.getWidth() / (double) image.getHeight();
+            double inches = Math.max(width, height * aspect) / 72;
+            long dpi = (long) Math.floor(image.getWidth() / inches);
+            return dpi >= LEAST_DPI
+                    ? List.of()
+                    : List.of(Problem.of("print.photo-coarse", file)
+                            .with("field", "photograph")
+                            .with("dpi", Long.toString(dpi))
+                            .with("least", Integer.toString(LEAST_DPI))
+                            .with("pixels", Long.toString((long) Math.ceil(inches * LEAST_DPI))));
+        }
+
+        /// Whom it shows.
+        @Override
+        public String alternative() {
+            return subject;
+        }
+
+        @Override
         public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
             String key = file + "@" + Math.round(width * 100) + "x" + Math.round(height * 100);
             PdfTemplate box = written.get(key);
@@ -110,7 +135,7 @@ public final class PhotoShelf {
         }
     }
 
-    private Image image(String file, String subject) {
+    private synchronized Image image(String file, String subject) {
         Image image = held.get(file);
         if (image == null) {
             image = read(file, subject);

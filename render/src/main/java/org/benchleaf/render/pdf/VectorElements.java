@@ -3,8 +3,6 @@ package org.benchleaf.render.pdf;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.Point2D;
-import java.util.Map;
-import org.benchleaf.content.MissingContent;
 import org.w3c.dom.Element;
 import org.xhtmlrenderer.extend.ReplacedElement;
 import org.xhtmlrenderer.extend.UserAgentCallback;
@@ -19,17 +17,13 @@ import org.xhtmlrenderer.render.RenderingContext;
 final class VectorElements extends ITextReplacedElementFactory {
     private final ITextOutputDevice device;
     private final FontShelf shelf;
-    private Map<String, Drawing> drawings = Map.of();
+    private final PageDrawings drawings;
 
-    VectorElements(ITextOutputDevice device, FontShelf shelf) {
+    VectorElements(ITextOutputDevice device, FontShelf shelf, PageDrawings drawings) {
         super(device);
         this.device = device;
         this.shelf = shelf;
-    }
-
-    /// The drawings of the next page.
-    void show(Map<String, Drawing> drawingsOfPage) {
-        drawings = drawingsOfPage;
+        this.drawings = drawings;
     }
 
     @Override
@@ -39,12 +33,7 @@ final class VectorElements extends ITextReplacedElementFactory {
         if (element == null || !element.getNodeName().equals("img")) {
             return null;
         }
-        String key = element.getAttribute("src");
-        Drawing drawing = drawings.get(key);
-        if (drawing == null) {
-            throw new MissingContent("picture " + key, "the figures of the page, and nothing else is drawn");
-        }
-        return new Place(drawing, cssWidth);
+        return new Place(drawings.of(element), cssWidth);
     }
 
     /// A drawing in its place on the page, in the engine's dots.
