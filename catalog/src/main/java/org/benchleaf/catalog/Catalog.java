@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.lists.PlantLists;
+import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.catalog.store.SqlCatalogStore;
 import org.benchleaf.shared.Problem;
@@ -135,6 +136,11 @@ public final class Catalog implements AutoCloseable {
     /// Plant lists of jobs.
     public PlantLists lists() {
         return store.lists();
+    }
+
+    /// What was printed.
+    public PrintLedger prints() {
+        return store.prints();
     }
 
     /// Follows the catalog: calls within a second of every change, whoever made it, this program or another one

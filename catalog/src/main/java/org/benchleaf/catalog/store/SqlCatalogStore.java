@@ -20,6 +20,7 @@ import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.lists.PlantLists;
+import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.shared.Problem;
 
@@ -33,6 +34,7 @@ public final class SqlCatalogStore implements AutoCloseable {
     private final SqlCatalogView view;
     private final SqlStockLedger ledger;
     private final SqlPlantLists lists;
+    private final SqlPrintLedger prints;
 
     private SqlCatalogStore(Database database, Clock clock) {
         this.database = database;
@@ -41,6 +43,7 @@ public final class SqlCatalogStore implements AutoCloseable {
         this.view = new SqlCatalogView(database, stock, clock);
         this.ledger = new SqlStockLedger(database, clock, stock);
         this.lists = new SqlPlantLists(database, clock);
+        this.prints = new SqlPrintLedger(database, clock);
     }
 
     /// Makes a new catalog; folders above it are made too.
@@ -149,6 +152,10 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     public PlantLists lists() {
         return lists;
+    }
+
+    public PrintLedger prints() {
+        return prints;
     }
 
     public NameBook names() {
