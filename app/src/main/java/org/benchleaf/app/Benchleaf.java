@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -36,6 +37,7 @@ import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
@@ -238,7 +240,33 @@ public final class Benchleaf implements AutoCloseable {
 
     public PrintService printing() {
         return new PrintService(
-                catalog.view(), sheets(), Printer.using(content, photographs()), content, style(), clock);
+                catalog.view(),
+                sheets(),
+                Printer.using(content, photographs()),
+                content,
+                style(),
+                clock,
+                catalog.prints(),
+                settings.place());
+    }
+
+    /// What was printed.
+    public PrintLedger prints() {
+        return catalog.prints();
+    }
+
+    /// A line for each address besides that of the settings on which printed codes depend.
+    public List<String> otherBases() {
+        return catalog.prints().bases().stream()
+                .filter(base -> !base.base().equals(settings.base().toString()))
+                .map(base -> wording()
+                        .text(
+                                "prints.elsewhere",
+                                Map.of(
+                                        "copies", wording().count(base.copies()),
+                                        "base", base.base(),
+                                        "date", base.last().toString().substring(0, 10))))
+                .toList();
     }
 
     private PhotoFolder photographs() {

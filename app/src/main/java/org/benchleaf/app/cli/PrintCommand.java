@@ -22,6 +22,11 @@ final class PrintCommand implements Runnable {
         print.addSubcommand(new PrintSheetCommand(console, clock));
         print.addSubcommand(new PrintCardsCommand(console, clock));
         print.addSubcommand(new PrintLabelsCommand(console, clock));
+        print.addSubcommand(new PrintReprintCommand(console, clock));
+        print.addSubcommand(new PrintedCommand(console, clock));
+        print.addSubcommand(new PrintProofCommand(console, clock));
+        print.addSubcommand(new PrintCalibrationCommand(console, clock));
+        print.addSubcommand(new PrintCalibrateCommand(console, clock));
         return print;
     }
 

@@ -2,17 +2,18 @@ package org.benchleaf.app.cli;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
+import org.benchleaf.app.service.PressOutcome;
 import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.Wanted;
 import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.shared.Problem;
-import org.benchleaf.shared.stock.StockSize;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -29,7 +30,10 @@ final class PrintLabelsCommand implements Callable<Integer> {
     private final WorkspaceOption workspace = new WorkspaceOption();
 
     @Mixin
-    private final PlantsParameter plants = new PlantsParameter();
+    private final PrintChoice choice = new PrintChoice();
+
+    @Mixin
+    private final PressOptions press = new PressOptions();
 
     @Option(
             names = "--paper",
@@ -39,15 +43,15 @@ final class PrintLabelsCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private String paper;
 
-    @Option(names = "--size", paramLabel = "SIZE", description = "only lots of this size, for example '#3'")
-    private Optional<StockSize> size = Optional.empty();
-
     @Option(
             names = "--copies",
             paramLabel = "N",
             defaultValue = "1",
             description = "labels of each lot (default: ${DEFAULT-VALUE})")
     private int copies;
+
+    @Option(names = "--copies-from-stock", description = "a label for every plant of a lot, by its count")
+    private boolean byCount;
 
     @Option(
             names = "--used",
@@ -90,10 +94,19 @@ final class PrintLabelsCommand implements Callable<Integer> {
         }
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             PrintService printing = benchleaf.printing();
-            int sheets = printing.labels(plants.in(benchleaf), size, copies, run(printing), file);
-            console.out().println(file + ": " + sheets + (sheets == 1 ? " sheet" : " sheets") + " of " + paper);
+            LabelRun run = run(printing);
+            List<Wanted> wanted = choice.in(benchleaf, Optional.of(copies));
+            PressOutcome outcome;
+            try (PressProgress progress = new PressProgress(console.err(), benchleaf.wording(), wanted.size())) {
+                outcome = printing.labels(wanted, byCount, run, choice.order(), press.order(benchleaf, progress), file);
+            }
+            int sheets = outcome.pages();
+            return press.report(
+                    outcome,
+                    file + ": " + sheets + (sheets == 1 ? " sheet" : " sheets") + " of " + paper,
+                    benchleaf,
+                    console);
         }
-        return ErrorReport.DONE;
     }
 
     private LabelRun run(PrintService printing) {
