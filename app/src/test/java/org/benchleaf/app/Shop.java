@@ -10,6 +10,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.benchleaf.app.web.Server;
 
 /// A shop with a server that tests ask: a workspace of its own in a folder that is thrown away.
@@ -34,12 +35,19 @@ public final class Shop implements AutoCloseable {
 
     /// A shop that has these lists.
     ///
+    /// @param settings lines that take the place of the usual settings; may be empty
     /// @param lists spreadsheets as text, loaded in this order
-    public static Shop with(Path parent, String... lists) {
+    public static Shop with(Path parent, String settings, String... lists) {
         Path folder = parent.resolve("shop");
         run("new", folder.toString(), "--shop", "Test nursery");
         for (int at = 0; at < lists.length; at++) {
             load(folder, write(parent.resolve("list-" + at + ".csv"), lists[at]));
+        }
+        try {
+            // of a key that stands twice the last counts
+            Files.writeString(folder.resolve(Settings.FILE), settings, StandardOpenOption.APPEND);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
         }
         return new Shop(folder);
     }

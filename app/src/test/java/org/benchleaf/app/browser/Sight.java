@@ -100,7 +100,9 @@ public final class Sight implements AutoCloseable {
             Object shown = page.evaluate("() => { const e = document.activeElement, c = getComputedStyle(e);"
                     + " return e === document.body || (c.outlineStyle !== 'none' && parseFloat(c.outlineWidth) > 0)"
                     + " || c.boxShadow !== 'none'; }");
-            assertThat(shown).as("focus can be seen at stop %d on the way to %s", stop, selector).isEqualTo(true);
+            assertThat(shown)
+                    .as("focus can be seen at stop %d on the way to %s", stop, selector)
+                    .isEqualTo(true);
             if (Boolean.TRUE.equals(reached)) {
                 return;
             }

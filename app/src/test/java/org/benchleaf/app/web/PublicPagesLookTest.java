@@ -48,8 +48,17 @@ class PublicPagesLookTest {
             sight.go(shop.at("/find?q=zone+3%2C+palm&plant=Itea+virginica")).isSound("find, why not");
             sight.go(shop.at(shop.plant("Itea virginica 'Henry''s Garnet'".replace("''", "'"))))
                     .isSound("plant");
+            sight.go(shop.at("/available?genus=Hydrangea")).isSound("available, a genus");
+            sight.go(shop.at("/compare")).isSound("compare, nothing yet");
+            sight.go(shop.at("/compare?p=" + key("Itea virginica") + "&p=" + key("Fothergilla gardenii") + "&p="
+                            + key("Clethra alnifolia") + "&add=hydrangea"))
+                    .isSound("compare");
             sight.go(shop.at("/p/none")).isSound("not found");
         }
+    }
+
+    private String key(String plant) {
+        return shop.plant(plant).substring("/p/".length());
     }
 
     @ParameterizedTest
@@ -68,7 +77,9 @@ class PublicPagesLookTest {
             sight.press("Enter");
             sight.page().waitForSelector(".page-name");
             assertThat(first).isNotBlank();
-            assertThat(sight.page().getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)).count())
+            assertThat(sight.page()
+                            .getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1))
+                            .count())
                     .isEqualTo(1);
         }
     }
