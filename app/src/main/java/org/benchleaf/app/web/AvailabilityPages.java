@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.service.AvailabilityBook;
 import org.benchleaf.app.web.route.Access;
+import org.benchleaf.app.web.route.Handler;
 import org.benchleaf.app.web.route.Headers;
 import org.benchleaf.app.web.route.Keeping;
 import org.benchleaf.app.web.route.Reply;
@@ -25,8 +27,10 @@ final class AvailabilityPages {
     private final WebPages pages;
     private final AvailabilityBook book;
     private final Feed feed;
+    private final PageCache cache;
 
-    AvailabilityPages(Benchleaf benchleaf, WebPages pages, AvailabilityBook book) {
+    AvailabilityPages(Benchleaf benchleaf, WebPages pages, AvailabilityBook book, PageCache cache) {
+        this.cache = cache;
         this.benchleaf = benchleaf;
         this.view = new PublicView(benchleaf);
         this.pages = pages;
@@ -36,10 +40,14 @@ final class AvailabilityPages {
 
     List<Route> routes() {
         return List.of(
-                Route.get("/", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::front),
-                Route.get("/available", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::list),
-                Route.get("/available.csv", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, this::csv),
-                Route.get("/available.json", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, this::json));
+                Route.get("/", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, kept(this::front)),
+                Route.get("/available", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, kept(this::list)),
+                Route.get("/available.csv", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, kept(this::csv)),
+                Route.get("/available.json", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, kept(this::json)));
+    }
+
+    private Handler kept(Function<Request, Reply> make) {
+        return request -> cache.page(request, view.telling(request), () -> make.apply(request));
     }
 
     private AvailabilityBook.Book now() {

@@ -29,13 +29,15 @@ final class PlantPages {
     private final WebPages pages;
     private final Supplier<PageLinker> links;
     private final NeedPages needs;
+    private final PageCache cache;
 
-    PlantPages(Benchleaf benchleaf, WebPages pages) {
+    PlantPages(Benchleaf benchleaf, WebPages pages, NeedPages needs, PageCache cache) {
+        this.cache = cache;
         this.benchleaf = benchleaf;
         this.view = new PublicView(benchleaf);
         this.pages = pages;
         this.links = benchleaf::pageLinks;
-        this.needs = new NeedPages(benchleaf);
+        this.needs = needs;
     }
 
     List<Route> routes() {
@@ -52,9 +54,12 @@ final class PlantPages {
                 .toOptional()
                 .map(ItemKey::plant)
                 .or(() -> PlantKey.read(text).toOptional());
-        return key.flatMap(benchleaf.catalog()::plant)
-                .map(plant -> page(plant, request))
-                .orElseGet(Reply::missing);
+        return cache.page(
+                request,
+                view.telling(request),
+                () -> key.flatMap(benchleaf.catalog()::plant)
+                        .map(plant -> page(plant, request))
+                        .orElseGet(Reply::missing));
     }
 
     private Reply page(PlantRecord plant, Request request) {
@@ -81,7 +86,10 @@ final class PlantPages {
 
     /// `/find?q=WORDS`: plants for a need.
     private Reply find(Request request) {
-        return Reply.page(pages.needPage(needs.answer(request), view.style(request)));
+        return cache.page(
+                request,
+                view.telling(request),
+                () -> Reply.page(pages.needPage(needs.answer(request), view.style(request))));
     }
 
     /// `/photo/FILE`: a photograph that a plant's page shows.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.service.AvailabilityBook;
+import org.benchleaf.app.service.PlantDirectory;
 import org.benchleaf.app.web.route.Access;
 import org.benchleaf.app.web.route.Guard;
 import org.benchleaf.app.web.route.Headers;
@@ -22,11 +23,15 @@ public final class Routes {
     public static RouteTable of(Benchleaf benchleaf) {
         WebPages pages = benchleaf.webPages();
         AvailabilityBook book = new AvailabilityBook(benchleaf.catalog(), benchleaf.wording());
+        PlantDirectory directory = new PlantDirectory(benchleaf.catalog());
+        PageCache cache = new PageCache(benchleaf);
+        NeedPages needs = new NeedPages(benchleaf);
         return new RouteTable(Stream.of(
-                        new AvailabilityPages(benchleaf, pages, book).routes(),
-                        new PlantPages(benchleaf, pages).routes(),
+                        new AvailabilityPages(benchleaf, pages, book, cache).routes(),
+                        new PlantPages(benchleaf, pages, needs, cache).routes(),
                         new ComparePages(benchleaf, pages).routes(),
-                        new SitePages(benchleaf).routes(),
+                        new SitePages(benchleaf, directory).routes(),
+                        new Api(benchleaf, book, directory, needs).routes(),
                         List.of(health(benchleaf)))
                 .flatMap(List::stream)
                 .toList());

@@ -1,16 +1,16 @@
 package org.benchleaf.app.web;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.service.PlantDirectory;
 import org.benchleaf.app.web.route.Access;
 import org.benchleaf.app.web.route.Headers;
 import org.benchleaf.app.web.route.Keeping;
 import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Request;
 import org.benchleaf.app.web.route.Route;
-import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.shared.code.LiveLink;
 
 /// What searchers ask first: which pages there are (sitemaps.org protocol, 50,000 addresses a file) and which are
@@ -21,15 +21,13 @@ final class SitePages {
 
     private final Benchleaf benchleaf;
     private final PublicView view;
-    private volatile Map map = new Map(new CatalogRevision(-1), List.of());
+    private final PlantDirectory directory;
 
-    SitePages(Benchleaf benchleaf) {
+    SitePages(Benchleaf benchleaf, PlantDirectory directory) {
+        this.directory = directory;
         this.benchleaf = benchleaf;
         this.view = new PublicView(benchleaf);
     }
-
-    /// The addresses of a state of the catalog.
-    private record Map(CatalogRevision revision, List<String> addresses) {}
 
     List<Route> routes() {
         return List.of(
@@ -84,17 +82,11 @@ final class SitePages {
     }
 
     private List<String> addresses() {
-        Map known = map;
-        if (!known.revision().equals(benchleaf.catalog().revision())) {
-            List<String> addresses = new ArrayList<>(List.of(view.address("/"), view.address("/available")));
-            CatalogRevision revision = benchleaf
-                    .catalog()
-                    .forEachPlant(plant ->
-                            addresses.add(LiveLink.of(benchleaf.settings().base(), plant.key())
-                                    .toString()));
-            known = new Map(revision, List.copyOf(addresses));
-            map = known;
-        }
-        return known.addresses();
+        return Stream.concat(
+                        Stream.of(view.address("/"), view.address("/available")),
+                        directory.keys().stream()
+                                .map(key -> LiveLink.of(benchleaf.settings().base(), key)
+                                        .toString()))
+                .toList();
     }
 }

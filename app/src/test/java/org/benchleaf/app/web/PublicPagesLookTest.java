@@ -84,6 +84,18 @@ class PublicPagesLookTest {
         }
     }
 
+    @ParameterizedTest
+    @EnumSource(names = {"PHONE_LIGHT", "DESK_LIGHT"})
+    void markedPlantsStandSideBySide(Look look, Chromium chromium) {
+        try (Sight sight = chromium.open(look, shop.at(NEED))) {
+            sight.page().locator(".found-pick input").nth(0).check();
+            sight.page().locator(".found-pick input").nth(2).check();
+            sight.page().locator(".found-compare").click();
+            sight.page().waitForSelector(".compare-table");
+            assertThat(sight.page().locator(".compare-off").count()).isEqualTo(2);
+        }
+    }
+
     @Test
     void pagesWorkWithoutScript(Chromium chromium) {
         try (Sight sight = chromium.open(Look.PHONE_LIGHT, options -> options.setJavaScriptEnabled(false))) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.benchleaf.app.Shop;
 import org.junit.jupiter.api.AfterAll;
@@ -74,14 +75,12 @@ class PublicPagesTest {
         List<String> lines = shop.get("/available.csv").body().lines().toList();
         assertThat(lines.getFirst()).isEqualTo("\uFEFF" + String.join(",", Feed.COLUMNS));
         assertThat(feed.get("items").size()).isEqualTo(lines.size() - 1).isGreaterThan(600);
-        JsonNode itea = null;
-        for (JsonNode item : feed.get("items")) {
-            if (item.get("plant").asText().equals(key("Itea virginica 'Henry's Garnet'"))
-                    && item.get("now").asInt() > 0) {
-                itea = item;
-            }
-        }
-        assertThat(itea).isNotNull();
+        String key = key("Itea virginica 'Henry's Garnet'");
+        JsonNode itea = StreamSupport.stream(feed.get("items").spliterator(), false)
+                .filter(item -> item.get("plant").asText().equals(key)
+                        && item.get("now").asInt() > 0)
+                .findFirst()
+                .orElseThrow();
         String page = shop.get("/available?genus=Itea").body();
         assertThat(page)
                 .contains(itea.get("now").asText() + " now")
