@@ -3,18 +3,25 @@ package org.benchleaf.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.content.Telling;
 import org.benchleaf.shared.stock.ContainerNaming;
 
 /// How a shop wants its plants told: what it calls container classes, and whom it believes.
 ///
 /// @param containers what container classes are called
 /// @param sources whom it believes when sources disagree, the best first, after its own word
-public record Choices(ContainerNaming containers, List<String> sources) {
+/// @param telling how much of its stock strangers are told; staff is told everything
+public record Choices(ContainerNaming containers, List<String> sources, Telling telling) {
     /// Classes by number; of reference works the newest is believed.
     public static final Choices USUAL = new Choices(ContainerNaming.NUMBER, List.of());
 
     /// Stands for the shop's own word, which is always believed first.
     private static final String OWN = "shop";
+
+    /// Strangers are told everything.
+    public Choices(ContainerNaming containers, List<String> sources) {
+        this(containers, sources, Telling.ALL);
+    }
 
     public Choices {
         sources = List.copyOf(sources);
@@ -26,6 +33,35 @@ public record Choices(ContainerNaming containers, List<String> sources) {
             case "gallon" -> Optional.of(ContainerNaming.GALLON);
             default -> Optional.empty();
         };
+    }
+
+    /// Reads `public`, `coarse` or `hidden` for counts and `public` or `hidden` for prices.
+    ///
+    /// @return empty when either is something else
+    static Optional<Telling> telling(String counts, String prices) {
+        Optional<Telling.Counts> exactly = switch (counts.strip()) {
+            case "", "public" -> Optional.of(Telling.Counts.EXACT);
+            case "coarse" -> Optional.of(Telling.Counts.COARSE);
+            case "hidden" -> Optional.of(Telling.Counts.HIDDEN);
+            default -> Optional.empty();
+        };
+        return switch (prices.strip()) {
+            case "", "public" -> exactly.map(told -> new Telling(told, true));
+            case "hidden" -> exactly.map(told -> new Telling(told, false));
+            default -> Optional.empty();
+        };
+    }
+
+    String countsText() {
+        return switch (telling.counts()) {
+            case EXACT -> "public";
+            case COARSE -> "coarse";
+            case HIDDEN -> "hidden";
+        };
+    }
+
+    String pricesText() {
+        return telling.prices() ? "public" : "hidden";
     }
 
     /// Reads `shop, "USDA PLANTS", Rutgers`; `shop` may stand first or be left out.

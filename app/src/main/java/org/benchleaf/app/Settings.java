@@ -46,7 +46,17 @@ public record Settings(
 
     private static final Pattern PASSWORD = Pattern.compile("[?&](?:password|sslpassword)=|//[^/@]*:[^/@]*@");
     private static final Set<String> KEYS = new TreeSet<>(Set.of(
-            "shop.name", "shop.line", "base", "language", "lengths", "place", "database", "containers", "sources"));
+            "shop.name",
+            "shop.line",
+            "base",
+            "language",
+            "lengths",
+            "place",
+            "database",
+            "containers",
+            "sources",
+            "counts",
+            "prices"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
@@ -112,6 +122,8 @@ public record Settings(
     private static Choices choices(Properties properties, Path file) {
         String containers = properties.getProperty("containers", "");
         String sources = properties.getProperty("sources", "");
+        String counts = properties.getProperty("counts", "");
+        String prices = properties.getProperty("prices", "");
         return new Choices(
                 Choices.containers(containers)
                         .orElseThrow(() -> new Refusal(problem("settings.value", file, "containers")
@@ -120,7 +132,11 @@ public record Settings(
                 Choices.sources(sources)
                         .orElseThrow(() -> new Refusal(problem("settings.value", file, "sources")
                                 .with("read", sources)
-                                .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))));
+                                .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))),
+                Choices.telling(counts, prices)
+                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "counts, prices")
+                                .with("read", counts + ", " + prices)
+                                .with("accepted", "public, coarse, hidden; public, hidden"))));
     }
 
     /// Reads the address of a database server.
@@ -197,6 +213,10 @@ public record Settings(
                 containers = %s
                 # whom to believe when sources disagree, after the shop's own word: shop, "USDA PLANTS", Rutgers
                 sources = %s
+                # what strangers see of counts: public, coarse (plenty, few) or hidden; staff sees all
+                counts = %s
+                # and of prices: public or hidden
+                prices = %s
                 """.formatted(
                         shopName,
                         shopLine,
@@ -206,6 +226,8 @@ public record Settings(
                         place.map(Destination::toString).orElse(""),
                         database.orElse(""),
                         choices.containers().name().toLowerCase(Locale.ROOT),
-                        choices.sourcesText());
+                        choices.sourcesText(),
+                        choices.countsText(),
+                        choices.pricesText());
     }
 }

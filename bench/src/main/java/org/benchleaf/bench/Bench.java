@@ -9,7 +9,7 @@ import org.benchleaf.bench.eval.SubstituteEvaluation;
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
     private static final String USAGE =
-            "needs N, names N, import N, engines N, others N, ledger N, cards N, labels N, substitutes N,"
+            "needs N, names N, import N, engines N, others N, ledger N, cards N, labels N, substitutes N, web N,"
                     + " evaluate [TAXA.csv [USDA.csv]] or evaluate-substitutes [TAXA.csv]";
 
     private Bench() {}
@@ -35,6 +35,7 @@ public final class Bench {
             case "needs" -> NeedBench.run(count, System.out);
             case "names" -> NamesBench.run(count, System.out);
             case "substitutes" -> SubstituteBench.run(count, System.out);
+            case "web" -> WebBench.run(count, System.out);
             case "import" -> ImportBench.run(count, System.out);
             case "engines" -> EngineBench.run(count, System.out);
             case "ledger" -> LedgerBench.run(count, System.out);

@@ -31,6 +31,13 @@ final class WishWords {
         }
         String kind = wish.getClass().getSimpleName();
         Map<String, String> values = new HashMap<>(values(wish));
+        if (isKept(wish)) {
+            return switch (reason) {
+                case Reason.Met met -> words.text("met." + kind + ".kept", values);
+                case Reason.Missed missed -> words.text("missed." + kind + ".kept", values);
+                case Reason.Unknown unknown -> words.text("unknown." + kind, values);
+            };
+        }
         return switch (reason) {
             case Reason.Met(Wish of, Reason.Seen seen) -> {
                 values.put("seen", seen(of, seen.value()));
@@ -42,6 +49,15 @@ final class WishWords {
                 yield inherited(seen, words.text("missed." + kind, values));
             }
             case Reason.Unknown unknown -> words.text("unknown." + kind, values);
+        };
+    }
+
+    /// Whether the reason would tell what the shop does not.
+    private boolean isKept(Wish wish) {
+        return switch (wish) {
+            case Wish.InStock stock -> !words.telling().isExact();
+            case Wish.AtMostPrice price -> !words.telling().prices();
+            default -> false;
         };
     }
 
@@ -195,6 +211,9 @@ final class WishWords {
         }
         for (String more : List.of("Shows.color", "Shows.months", "Shows.color.months")) {
             keys.add("wish." + more);
+        }
+        for (String kept : List.of("InStock.kept", "AtMostPrice.kept")) {
+            keys.addAll(List.of("met." + kept, "missed." + kept));
         }
         keys.addAll(List.of("seen.regions.one", "seen.regions.many"));
         return keys;

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -47,9 +48,16 @@ public final class Wording {
     private final Locale language;
     private final LengthStyle lengths;
     private final ContainerNaming containers;
+    private final Telling telling;
     private final Map<String, String> words;
 
-    private Wording(Locale language, LengthStyle lengths, ContainerNaming containers, Map<String, String> words) {
+    private Wording(
+            Locale language,
+            LengthStyle lengths,
+            ContainerNaming containers,
+            Telling telling,
+            Map<String, String> words) {
+        this.telling = telling;
         this.containers = containers;
         this.language = language;
         this.lengths = lengths;
@@ -79,7 +87,17 @@ public final class Wording {
             }
             read.stringPropertyNames().forEach(name -> words.put(name, read.getProperty(name)));
         }
-        return new Wording(language, lengths, containers, words);
+        return new Wording(language, lengths, containers, Telling.ALL, words);
+    }
+
+    /// The same words, telling less of what stands in stock.
+    public Wording telling(Telling less) {
+        return new Wording(language, lengths, containers, less, words);
+    }
+
+    /// How much of its stock is told.
+    public Telling telling() {
+        return telling;
     }
 
     public Locale language() {
@@ -219,12 +237,29 @@ public final class Wording {
     /// `120 now`, `60 from the week of 5 April 2027`, `sold out`.
     public String availability(Availability availability) {
         return switch (availability) {
-            case Availability.InStock(int count) -> text("stock.now", Map.of("count", count(count)));
+            case Availability.InStock(int count) ->
+                text("stock.now" + telling.key(count), Map.of("count", count(count)));
             case Availability.From(YearWeek week, int count) ->
-                text("stock.from", Map.of("count", count(count), "week", week(week)));
+                text("stock.from" + telling.key(count), Map.of("count", count(count), "week", week(week)));
             case Availability.SoldOut() -> text("stock.sold-out");
             case Availability.Withdrawn() -> text("stock.withdrawn");
         };
+    }
+
+    /// What comes to what is there: `60 more from the week of 5 April 2027`.
+    public String more(YearWeek week, int count) {
+        return text("stock.more" + telling.key(count), Map.of("count", count(count), "week", week(week)));
+    }
+
+    /// How long ago: `today`, `3 days ago`.
+    public String age(LocalDate day, LocalDate today) {
+        long days = ChronoUnit.DAYS.between(day, today);
+        if (days < 0) {
+            return text("age.future");
+        }
+        return days == 0
+                ? text("age.today")
+                : days == 1 ? text("age.yesterday") : text("age.days", Map.of("days", count((int) days)));
     }
 
     /// `Poisonous to dogs and horses: seeds poisonous if eaten`.

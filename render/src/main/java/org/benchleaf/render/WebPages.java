@@ -2,6 +2,7 @@ package org.benchleaf.render;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,10 +12,17 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.render.figure.SizeStand;
 import org.benchleaf.render.figure.SvgWriter;
 import org.benchleaf.render.figure.YearRing;
+import org.benchleaf.render.page.AvailabilityPage;
+import org.benchleaf.render.page.ComparePage;
 import org.benchleaf.render.page.NeedPage;
 import org.benchleaf.render.page.PageLinks;
+import org.benchleaf.render.page.PageMeta;
+import org.benchleaf.render.page.Photo;
 import org.benchleaf.render.page.PlantSheet;
+import org.benchleaf.render.page.Shop;
 import org.benchleaf.render.picture.Picture;
+import org.benchleaf.render.view.AvailabilityViews;
+import org.benchleaf.render.view.CompareViews;
 import org.benchleaf.render.view.NeedViews;
 import org.benchleaf.render.view.SheetView;
 import org.benchleaf.render.view.WebSheets;
@@ -50,44 +58,93 @@ public final class WebPages {
     /// @return a whole document, UTF-8, styles inside
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public String plantPage(PlantSheet sheet, PrintStyle style) {
-        return plantPage(sheet, PageLinks.NONE, style);
+        return plantPage(sheet, PageLinks.NONE, PageMeta.NONE, style);
     }
 
-    /// The same, with what takes the plant's place while it is gone, and its partners for fruit.
-    public String plantPage(PlantSheet sheet, PageLinks links, PrintStyle style) {
+    /// The same, with what takes the plant's place while it is gone, its partners for fruit, and what programs read.
+    public String plantPage(PlantSheet sheet, PageLinks links, PageMeta meta, PrintStyle style) {
         Wording words = words(style);
         SheetView view = WebSheets.view(sheet, words);
         List<Picture> photo = sheet.photo().flatMap(shown -> pictures.find(shown.file())).stream()
                 .toList();
         String name = sheet.title().botanical().toString();
-        return templates.fill(
-                "plant-page",
-                Map.ofEntries(
-                        Map.entry("sheet", view),
-                        Map.entry("photo", photo),
-                        Map.entry("instead", WebSheets.links(links.instead())),
-                        Map.entry("fruit", links.fruit()),
-                        Map.entry("partners", WebSheets.links(links.partners())),
-                        Map.entry(
-                                "photoPath",
-                                sheet.photo()
-                                        .map(shown -> PHOTO_PATH + encoded(shown.file()))
-                                        .orElse("")),
-                        Map.entry("photoAlt", words.text("photo.alt", Map.of("name", name))),
-                        Map.entry(
-                                "title",
-                                words.text(
-                                        "web.title",
-                                        Map.of(
-                                                "name",
-                                                name,
-                                                "shop",
-                                                sheet.shop().name()))),
-                        Map.entry("ring", yearRing(sheet, words)),
-                        Map.entry("stand", sizeStand(sheet, words)),
-                        Map.entry("style", content.text("styles/web.css")),
-                        Map.entry("words", new TemplateWords(words)),
-                        Map.entry("language", words.language().getLanguage())));
+        Map<String, Object> model = new HashMap<>(frame("web.css", sheet.shop(), words));
+        model.put("sheet", view);
+        model.put("photo", photo);
+        model.put("instead", WebSheets.links(links.instead()));
+        model.put("fruit", links.fruit());
+        model.put("partners", WebSheets.links(links.partners()));
+        model.put("photoPath", sheet.photo().map(WebPages::photoPath).orElse(""));
+        model.put("photoAlt", words.text("photo.alt", Map.of("name", name)));
+        model.put(
+                "title",
+                words.text(
+                        "web.title", Map.of("name", name, "shop", sheet.shop().name())));
+        model.put("meta", meta);
+        model.put("data", embedded(meta.data()));
+        model.put("ring", yearRing(sheet, words));
+        model.put("stand", sizeStand(sheet, words));
+        return templates.fill("plant-page", model);
+    }
+
+    /// JSON that no HTML reader can mistake for the end of its element: in JSON these stand in texts alone.
+    private static String embedded(String json) {
+        return json.replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026");
+    }
+
+    /// The path of a photograph.
+    public static String photoPath(Photo photo) {
+        return PHOTO_PATH + encoded(photo.file());
+    }
+
+    /// The front page: how to find a plant, and what is here now.
+    public String frontPage(AvailabilityPage page, PrintStyle style) {
+        return available("front-page", page, style);
+    }
+
+    /// What can be had, by name.
+    public String availabilityPage(AvailabilityPage page, PrintStyle style) {
+        return available("available-page", page, style);
+    }
+
+    private String available(String template, AvailabilityPage page, PrintStyle style) {
+        Wording words = words(style);
+        Map<String, Object> model = new HashMap<>(frame("list.css", page.shop(), words));
+        model.put("page", page);
+        model.put("view", new AvailabilityViews(words).view(page));
+        return templates.fill(template, model);
+    }
+
+    /// Up to four plants side by side.
+    public String comparePage(ComparePage page, PrintStyle style) {
+        Wording words = words(style);
+        Map<String, Object> model = new HashMap<>(frame("list.css", page.shop(), words));
+        model.put("page", page);
+        model.put("view", new CompareViews(words).view(page));
+        return templates.fill("compare-page", model);
+    }
+
+    /// A page that says one thing, such as that something is not here.
+    public String messagePage(String text, Shop shop, PrintStyle style) {
+        Map<String, Object> model = new HashMap<>(frame("list.css", shop, words(style)));
+        model.put("text", text);
+        return templates.fill("message-page", model);
+    }
+
+    /// What every page has.
+    private Map<String, Object> frame(String more, Shop shop, Wording words) {
+        String style = content.text("styles/web.css");
+        return Map.of(
+                "shop",
+                shop,
+                "style",
+                more.equals("web.css")
+                        ? style
+                        : style + content.text("styles/need.css") + content.text("styles/" + more),
+                "words",
+                new TemplateWords(words),
+                "language",
+                words.language().getLanguage());
     }
 
     /// The page that answers a need, or asks for one.
@@ -114,7 +171,9 @@ public final class WebPages {
 
     private Wording words(PrintStyle style) {
         return wordings.computeIfAbsent(
-                style, asked -> Wording.open(content, asked.language(), asked.lengths(), asked.containers()));
+                style,
+                asked -> Wording.open(content, asked.language(), asked.lengths(), asked.containers())
+                        .telling(asked.telling()));
     }
 
     /// A photograph that pages show, upright, small enough for a telephone and freed of what the camera noted, such as

@@ -38,7 +38,9 @@ class WordsTest {
             "caution.",
             "card.water.",
             "stand.person.",
-            "stand.rule.");
+            "stand.rule.",
+            "stock.now.",
+            "stock.from.");
 
     private final Wording words = Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.BOTH);
 

@@ -2,6 +2,7 @@ package org.benchleaf.app.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
 import org.benchleaf.app.web.route.Reply;
 
 /// Writes data for programs.
@@ -12,8 +13,13 @@ final class Json {
 
     /// @param data maps, lists, texts, numbers and truth values
     static Reply reply(Object data) {
+        return Reply.of("application/json", text(data).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /// @param data maps, lists, texts, numbers and truth values
+    static String text(Object data) {
         try {
-            return Reply.of("application/json", MAPPER.writeValueAsBytes(data));
+            return MAPPER.writeValueAsString(data);
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         }

@@ -58,7 +58,8 @@ final class NeedPages {
     /// A reader that knows the genera of that state of the catalog.
     private record Reading(CatalogRevision revision, NeedReader reader) {}
 
-    private NeedReader reader() {
+    /// Knows the genera and species of the catalog as it is now.
+    NeedReader reader() {
         Reading known = reading;
         CatalogRevision now = benchleaf.catalog().revision();
         if (!known.revision().equals(now)) {

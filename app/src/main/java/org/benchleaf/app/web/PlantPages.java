@@ -25,22 +25,23 @@ import org.benchleaf.shared.rule.Shipment;
 /// promises only what is there now.
 final class PlantPages {
     private final Benchleaf benchleaf;
-    private final PlantList list;
+    private final PublicView view;
     private final WebPages pages;
     private final Supplier<PageLinker> links;
     private final NeedPages needs;
+    private final PageCache cache;
 
-    PlantPages(Benchleaf benchleaf) {
+    PlantPages(Benchleaf benchleaf, WebPages pages, NeedPages needs, PageCache cache) {
+        this.cache = cache;
         this.benchleaf = benchleaf;
-        this.list = new PlantList(benchleaf, benchleaf.wording());
-        this.pages = benchleaf.webPages();
+        this.view = new PublicView(benchleaf);
+        this.pages = pages;
         this.links = benchleaf::pageLinks;
-        this.needs = new NeedPages(benchleaf);
+        this.needs = needs;
     }
 
     List<Route> routes() {
         return List.of(
-                Route.get("/", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::list),
                 Route.get("/p/{key}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::page),
                 Route.get("/find", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::find),
                 Route.get("/photo/{file}", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::photograph));
@@ -53,14 +54,20 @@ final class PlantPages {
                 .toOptional()
                 .map(ItemKey::plant)
                 .or(() -> PlantKey.read(text).toOptional());
-        return key.flatMap(benchleaf.catalog()::plant).map(this::page).orElseGet(Reply::missing);
+        return cache.page(
+                request,
+                view.telling(request),
+                () -> key.flatMap(benchleaf.catalog()::plant)
+                        .map(plant -> page(plant, request))
+                        .orElseGet(Reply::missing));
     }
 
-    private Reply page(PlantRecord plant) {
+    private Reply page(PlantRecord plant, Request request) {
         PlantStock stock =
                 benchleaf.catalog().stock(List.of(plant.key())).getOrDefault(plant.key(), PlantStock.none(plant.key()));
         var sheet = benchleaf.sheets().sheet(plant, stock, benchleaf.now(), true);
-        return Reply.page(pages.plantPage(sheet, links(plant, stock), benchleaf.style()));
+        var meta = new ProductData(view).meta(sheet, plant.retired(), view.telling(request));
+        return Reply.page(pages.plantPage(sheet, links(plant, stock), meta, view.style(request)));
     }
 
     /// What takes the plant's place while it is gone, and its partners. The page opens without them when the
@@ -77,14 +84,12 @@ final class PlantPages {
         }
     }
 
-    /// Everything that can be had now, by name.
-    private Reply list(Request request) {
-        return Reply.page(list.page());
-    }
-
     /// `/find?q=WORDS`: plants for a need.
     private Reply find(Request request) {
-        return Reply.page(pages.needPage(needs.answer(request), benchleaf.style()));
+        return cache.page(
+                request,
+                view.telling(request),
+                () -> Reply.page(pages.needPage(needs.answer(request), view.style(request))));
     }
 
     /// `/photo/FILE`: a photograph that a plant's page shows.

@@ -4,6 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.service.AvailabilityBook;
+import org.benchleaf.app.service.PlantDirectory;
 import org.benchleaf.app.web.route.Access;
 import org.benchleaf.app.web.route.Guard;
 import org.benchleaf.app.web.route.Headers;
@@ -11,6 +13,7 @@ import org.benchleaf.app.web.route.Keeping;
 import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Route;
 import org.benchleaf.app.web.route.RouteTable;
+import org.benchleaf.render.WebPages;
 
 /// Every address of the server, in one list; `docs/routes.md` prints it. A group of pages adds one line.
 public final class Routes {
@@ -18,8 +21,17 @@ public final class Routes {
 
     /// The table of a workspace.
     public static RouteTable of(Benchleaf benchleaf) {
+        WebPages pages = benchleaf.webPages();
+        AvailabilityBook book = new AvailabilityBook(benchleaf.catalog(), benchleaf.wording());
+        PlantDirectory directory = new PlantDirectory(benchleaf.catalog());
+        PageCache cache = new PageCache(benchleaf);
+        NeedPages needs = new NeedPages(benchleaf);
         return new RouteTable(Stream.of(
-                        new PlantPages(benchleaf).routes(), // public pages
+                        new AvailabilityPages(benchleaf, pages, book, cache).routes(),
+                        new PlantPages(benchleaf, pages, needs, cache).routes(),
+                        new ComparePages(benchleaf, pages).routes(),
+                        new SitePages(benchleaf, directory).routes(),
+                        new Api(benchleaf, book, directory, needs).routes(),
                         List.of(health(benchleaf)))
                 .flatMap(List::stream)
                 .toList());

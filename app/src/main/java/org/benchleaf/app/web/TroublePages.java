@@ -8,15 +8,21 @@ import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Request;
 import org.benchleaf.app.web.route.Troubles;
 import org.benchleaf.content.Wording;
+import org.benchleaf.render.PrintStyle;
+import org.benchleaf.render.WebPages;
 import org.benchleaf.shared.Problem;
 
 /// Says in words what no page can answer: to people on a page, to programs as `{"status":…,"problem":…}`.
 final class TroublePages implements Troubles {
-    private final String shop;
+    private final PublicView view;
     private final Wording wording;
+    private final WebPages pages;
+    private final PrintStyle style;
 
     TroublePages(Benchleaf benchleaf) {
-        this.shop = benchleaf.settings().shopName();
+        this.view = new PublicView(benchleaf);
+        this.pages = benchleaf.webPages();
+        this.style = benchleaf.style();
         this.wording = benchleaf.wording();
     }
 
@@ -29,7 +35,7 @@ final class TroublePages implements Troubles {
             told.put("problem", text);
             return Json.reply(told).withStatus(status);
         }
-        return Reply.page(MessagePage.of(shop, text, wording.text("web.home"))).withStatus(status);
+        return Reply.page(pages.messagePage(text, view.shop(), style)).withStatus(status);
     }
 
     private String text(Request request, int status) {

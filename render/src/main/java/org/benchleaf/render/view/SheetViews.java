@@ -30,12 +30,24 @@ final class SheetViews {
     private final FactWords factWords;
     /// Checks a text (field, text) and gives it as it is printed.
     private final BinaryOperator<String> checked;
+    /// Whether it is read at once, as a page is.
+    private final boolean live;
 
     /// @param checked gets the field and the text, gives the text as it is shown
     SheetViews(Wording words, BinaryOperator<String> checked) {
+        this(words, checked, false);
+    }
+
+    private SheetViews(Wording words, BinaryOperator<String> checked, boolean live) {
+        this.live = live;
         this.words = words;
         this.factWords = new FactWords(words);
         this.checked = checked;
+    }
+
+    /// For a page that is read at once.
+    static SheetViews live(Wording words) {
+        return new SheetViews(words, (field, text) -> text.strip(), true);
     }
 
     /// @param name set in lines for paper; empty on the web
@@ -153,30 +165,41 @@ final class SheetViews {
                                 .format(stock.asOf())));
         return new SheetView.StockLines(
                 asOf,
-                stock.items().stream().map(this::row).toList(),
-                stock.items().stream().anyMatch(item -> item.price().isPresent()),
+                stock.items().stream().map(item -> row(item, stock)).toList(),
+                words.telling().prices()
+                        && stock.items().stream().anyMatch(item -> item.price().isPresent()),
                 stock.items().stream().anyMatch(item -> !item.seen().isEmpty()));
     }
 
-    private String seen(ItemLine item) {
+    /// Paper tells the day, since it is read later; a page tells how long ago it was.
+    private String seen(ItemLine item, StockBlock stock) {
         String what = words.terms(item.seen());
         return item.seenOn()
                 .filter(day -> !what.isEmpty())
-                .map(day -> words.text("stock.seen-on", Map.of("what", what, "day", words.date(day))))
+                .map(day -> live
+                        ? words.text(
+                                "stock.seen-ago",
+                                Map.of(
+                                        "what",
+                                        what,
+                                        "day",
+                                        words.date(day),
+                                        "ago",
+                                        words.age(day, stock.asOf().toLocalDate())))
+                        : words.text("stock.seen-on", Map.of("what", what, "day", words.date(day))))
                 .orElse(what);
     }
 
-    private SheetView.StockRow row(ItemLine item) {
+    private SheetView.StockRow row(ItemLine item, StockBlock stock) {
         return new SheetView.StockRow(
                 words.listedSize(item.size(), item.form()),
                 words.availability(item.availability()),
-                seen(item),
-                item.next()
-                        .map(next -> words.text(
-                                "stock.more",
-                                Map.of("count", words.count(next.count()), "week", words.week(next.week()))))
+                seen(item, stock),
+                item.next().map(next -> words.more(next.week(), next.count())).orElse(""),
+                item.price()
+                        .filter(price -> words.telling().prices())
+                        .map(words::money)
                         .orElse(""),
-                item.price().map(words::money).orElse(""),
                 item.availability() instanceof Availability.InStock);
     }
 }

@@ -10,7 +10,7 @@ public final class WebSheets {
     private WebSheets() {}
 
     public static SheetView view(PlantSheet sheet, Wording words) {
-        return new SheetViews(words, (field, text) -> text.strip()).view(sheet, TextBlock.none(), 0);
+        return SheetViews.live(words).view(sheet, TextBlock.none(), 0);
     }
 
     /// Links to other plants' pages: why, the name, the address.

@@ -1,23 +1,36 @@
 package org.benchleaf.app.web.route;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
 
 /// What a handler answers. Headers that follow from the route's rules are not in it: the router adds them.
 public final class Reply {
+    /// Less fits one packet as it is.
+    private static final int WORTH = 1400;
+
     private final int status;
     private final String type;
     private final Content content;
     private final Map<String, String> headers;
     private final List<Cookie> cookies;
+    /// Made when first asked for: pages that are kept are sent many times.
+    private volatile Optional<String> tag = Optional.empty();
+
+    private volatile Optional<byte[]> squeezed = Optional.empty();
 
     private Reply(int status, String type, Content content, Map<String, String> headers, List<Cookie> cookies) {
         this.status = status;
@@ -132,6 +145,50 @@ public final class Reply {
 
     List<Cookie> cookies() {
         return cookies;
+    }
+
+    /// How long it is; 0 when it is written while it is sent.
+    public int length() {
+        return content instanceof Content.Bytes(byte[] bytes) ? bytes.length : 0;
+    }
+
+    /// A name of the content that no other content has.
+    String tag() {
+        if (tag.isEmpty()) {
+            tag = Optional.of(digest(bytes().orElseThrow()));
+        }
+        return tag.get();
+    }
+
+    private static String digest(byte[] content) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(content);
+            return HexFormat.of().formatHex(hash, 0, 16);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    /// Whether it becomes much smaller by gzip.
+    boolean isSqueezable() {
+        return length() > WORTH
+                && (type.startsWith("text/")
+                        || type.startsWith("application/json")
+                        || type.startsWith("application/xml"));
+    }
+
+    /// The content in gzip.
+    byte[] squeezed() {
+        if (squeezed.isEmpty()) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream(length() / 3);
+            try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
+                gzip.write(bytes().orElseThrow());
+            } catch (IOException impossible) {
+                throw new UncheckedIOException(impossible);
+            }
+            squeezed = Optional.of(out.toByteArray());
+        }
+        return squeezed.get();
     }
 
     /// Whether it has no words of its own and the server's page must tell what happened.

@@ -29,6 +29,12 @@ public final class Request {
         return context.path();
     }
 
+    /// The path and what stands after `?`, as they came.
+    public String asked() {
+        String query = context.queryString();
+        return query == null ? context.path() : context.path() + "?" + query;
+    }
+
     /// What stands in the address where the route says `{name}`, decoded.
     public String part(String name) {
         return context.pathParam(name);

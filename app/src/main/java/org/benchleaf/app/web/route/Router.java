@@ -1,6 +1,7 @@
 package org.benchleaf.app.web.route;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
@@ -11,9 +12,7 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -62,6 +61,7 @@ public final class Router implements AutoCloseable {
         // printed addresses are in capitals: /P/KEY
         config.router.caseInsensitiveRoutes = true;
         config.http.prefer405over404 = true;
+        config.http.compressionStrategy = CompressionStrategy.NONE; // done here, once for a kept page
         config.http.maxRequestSize = table.mostBytes();
         config.jetty.multipartConfig.maxTotalRequestSize(Math.max(1, table.mostBytes()), SizeUnit.BYTES);
         config.jetty.multipartConfig.maxFileSize(Math.max(1, table.mostBytes()), SizeUnit.BYTES);
@@ -183,13 +183,7 @@ public final class Router implements AutoCloseable {
             context.contentType(reply.type());
         }
         switch (reply.content()) {
-            case Reply.Content.Bytes(byte[] bytes) -> {
-                if (keeping.tagged() && reply.status() == 200 && isKnown(bytes, context)) {
-                    context.status(304);
-                } else if (bytes.length > 0) {
-                    context.result(bytes);
-                }
-            }
+            case Reply.Content.Bytes(byte[] bytes) -> writeAtOnce(reply, bytes, keeping, context);
             case Reply.Content.Stream(Reply.Writer writer) -> {
                 try {
                     writer.writeTo(context.outputStream());
@@ -200,25 +194,42 @@ public final class Router implements AutoCloseable {
         }
     }
 
-    /// Whether the one who asks has this content already; says its tag.
-    private static boolean isKnown(byte[] bytes, Context context) {
-        String tag = "\"" + digest(bytes) + "\"";
-        context.header("ETag", tag);
+    /// Only what everybody may see is squeezed: how long a squeezed page is tells of the secrets in it when part of the
+    /// page can be chosen by others.
+    private static void writeAtOnce(Reply reply, byte[] bytes, Keeping keeping, Context context) {
+        boolean squeeze = keeping.tagged() && keeping != Keeping.ASK_FIRST_PRIVATELY && reply.isSqueezable();
+        boolean gzip = squeeze
+                && Optional.ofNullable(context.header("Accept-Encoding"))
+                        .filter(known -> known.contains("gzip"))
+                        .isPresent();
+        if (squeeze) {
+            context.header("Vary", "Accept-Encoding");
+        }
+        if (keeping.tagged() && reply.status() == 200) {
+            // other bytes, other tag (RFC 9110, 8.8.3.3)
+            String tag = "\"" + reply.tag() + (gzip ? "-z\"" : "\"");
+            context.header("ETag", tag);
+            if (isKnown(tag, context)) {
+                context.status(304);
+                return;
+            }
+        }
+        if (gzip) {
+            context.header("Content-Encoding", "gzip");
+            context.result(reply.squeezed());
+        } else if (bytes.length > 0) {
+            context.result(bytes);
+        }
+    }
+
+    /// Whether the one who asks has this content already.
+    private static boolean isKnown(String tag, Context context) {
         return Optional.ofNullable(context.header("If-None-Match")).stream()
                 .flatMap(known -> Arrays.stream(known.split(",")))
                 .map(String::strip)
                 // a proxy that squeezed the content says so with W/ (RFC 9110, 13.1.2: compared weakly)
                 .map(known -> known.startsWith("W/") ? known.substring(2) : known)
                 .anyMatch(known -> known.equals(tag) || known.equals("*"));
-    }
-
-    private static String digest(byte[] content) {
-        try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(content);
-            return HexFormat.of().formatHex(hash, 0, 16);
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
     }
 
     public int port() {
