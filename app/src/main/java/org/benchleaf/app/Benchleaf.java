@@ -30,7 +30,9 @@ import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
@@ -68,6 +70,8 @@ public final class Benchleaf implements AutoCloseable {
     private @Nullable PlantIndex index;
     private @Nullable Wording wording;
     private @Nullable NeedSearch needSearch;
+    private @Nullable NameBook nameBook;
+    private CatalogRevision namesAsOf = new CatalogRevision(-1);
 
     private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
         this.workspace = workspace;
@@ -235,8 +239,27 @@ public final class Benchleaf implements AutoCloseable {
         return new PageLinker(substitutes(), partners(), wording());
     }
 
+    /// Who is called what. It holds every name of the catalog and every page asks for it, so it is read anew only when
+    /// plants have changed; a sale changes none.
+    private synchronized NameBook nameBook() {
+        CatalogRevision now = catalog.view().revision();
+        boolean plantsChanged = nameBook != null
+                && !namesAsOf.equals(now)
+                && catalog.view().changesSince(namesAsOf).stream()
+                        .anyMatch(change -> change.kind() == CatalogView.Change.Kind.PLANT);
+        NameBook known = nameBook;
+        if (known == null || plantsChanged) {
+            known = catalog.names();
+            nameBook = known;
+            namesAsOf = known.revision();
+        } else {
+            namesAsOf = now;
+        }
+        return known;
+    }
+
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()), wording());
+        return new SheetAssembler(settings, catalog.view(), new Relatives(nameBook()), wording());
     }
 
     public PrintService printing() {
