@@ -15,6 +15,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.benchleaf.app.service.ContactSheetService;
 import org.benchleaf.app.service.DocumentAssembler;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ImportService;
@@ -40,6 +42,7 @@ import org.benchleaf.catalog.audit.PlantAudit;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
@@ -258,12 +261,36 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Documents of many plants.
     public DocumentService documents(PrintStyle style) {
-        return new DocumentService(
-                new DocumentAssembler(catalog.view(), sheets(style), settings.base()), printer(), style);
+        return new DocumentService(documents(sheets(style)), printer(), style);
     }
 
+    /// @throws Refusal when the shop's settings name a palette that is not there
     private Printer printer() {
-        return Printer.using(content, photographs());
+        String chosen = settings.choices().palette();
+        return printer(content.palettes().stream()
+                .filter(palette -> palette.name().equals(chosen))
+                .findFirst()
+                .map(content::withPalette)
+                .orElseThrow(() -> new Refusal(Problem.of("print.palette", chosen)
+                        .with(
+                                "accepted",
+                                content.palettes().stream()
+                                        .map(Palette::name)
+                                        .collect(Collectors.joining(", "))))));
+    }
+
+    private Printer printer(ContentPack pack) {
+        return Printer.using(pack, photographs());
+    }
+
+    private DocumentAssembler documents(SheetAssembler sheets) {
+        return new DocumentAssembler(catalog.view(), sheets, settings.base());
+    }
+
+    /// Every document of the hardest plants, to be looked at.
+    public ContactSheetService contactSheet() {
+        return new ContactSheetService(
+                catalog.view(), content, style(), this::sheets, this::printer, this::documents);
     }
 
     /// Languages in which paper can be printed.

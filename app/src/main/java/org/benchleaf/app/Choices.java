@@ -3,15 +3,22 @@ package org.benchleaf.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.content.Palette;
 import org.benchleaf.shared.stock.ContainerNaming;
 
 /// How a shop wants its plants told: what it calls container classes, and whom it believes.
 ///
 /// @param containers what container classes are called
 /// @param sources whom it believes when sources disagree, the best first, after its own word
-public record Choices(ContainerNaming containers, List<String> sources) {
+/// @param palette name of the inks of its paper
+public record Choices(ContainerNaming containers, List<String> sources, String palette) {
     /// Classes by number; of reference works the newest is believed.
     public static final Choices USUAL = new Choices(ContainerNaming.NUMBER, List.of());
+
+    /// The choices of a shop with the usual inks.
+    public Choices(ContainerNaming containers, List<String> sources) {
+        this(containers, sources, Palette.USUAL);
+    }
 
     /// Stands for the shop's own word, which is always believed first.
     private static final String OWN = "shop";

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.benchleaf.catalog.CatalogLocation;
+import org.benchleaf.content.Palette;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthStyle;
@@ -28,7 +29,7 @@ import org.benchleaf.shared.rule.Destination;
 /// @param place where the shop ships from, for sale rules; a county may be given
 /// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace.
 ///     Holds no password: that is never written down
-/// @param choices what it calls container classes, and whom it believes
+/// @param choices what it calls container classes, whom it believes, and the inks of its paper
 public record Settings(
         String shopName,
         String shopLine,
@@ -46,7 +47,7 @@ public record Settings(
 
     private static final Pattern PASSWORD = Pattern.compile("[?&](?:password|sslpassword)=|//[^/@]*:[^/@]*@");
     private static final Set<String> KEYS = new TreeSet<>(Set.of(
-            "shop.name", "shop.line", "base", "language", "lengths", "place", "database", "containers", "sources"));
+            "shop.name", "shop.line", "base", "language", "lengths", "place", "database", "containers", "sources", "palette"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
@@ -120,7 +121,8 @@ public record Settings(
                 Choices.sources(sources)
                         .orElseThrow(() -> new Refusal(problem("settings.value", file, "sources")
                                 .with("read", sources)
-                                .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))));
+                                .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))),
+                properties.getProperty("palette", Palette.USUAL).strip());
     }
 
     /// Reads the address of a database server.
@@ -197,6 +199,8 @@ public record Settings(
                 containers = %s
                 # whom to believe when sources disagree, after the shop's own word: shop, "USDA PLANTS", Rutgers
                 sources = %s
+                # inks of paper: slate, fern, loam, dusk, or one of the shop's own content/palettes.csv
+                palette = %s
                 """.formatted(
                         shopName,
                         shopLine,
@@ -206,6 +210,7 @@ public record Settings(
                         place.map(Destination::toString).orElse(""),
                         database.orElse(""),
                         choices.containers().name().toLowerCase(Locale.ROOT),
-                        choices.sourcesText());
+                        choices.sourcesText(),
+                        choices.palette());
     }
 }

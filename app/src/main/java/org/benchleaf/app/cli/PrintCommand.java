@@ -27,6 +27,7 @@ final class PrintCommand implements Runnable {
         print.addSubcommand(new PrintBulletinCommand(console, clock));
         print.addSubcommand(new PrintListCommand(console, clock));
         print.addSubcommand(new PrintSignCommand(console, clock));
+        print.addSubcommand(new PrintContactSheetCommand(console, clock));
         return print;
     }
 

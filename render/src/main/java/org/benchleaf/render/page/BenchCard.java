@@ -57,4 +57,26 @@ public record BenchCard(
         cautions = List.copyOf(cautions);
         notices = List.copyOf(notices);
     }
+
+    /// The same card with another price.
+    public BenchCard withPrice(Money other) {
+        return new BenchCard(
+                title,
+                whyNow,
+                exposure,
+                waterNeed,
+                moisture,
+                hardiness,
+                height,
+                spread,
+                year,
+                cautions,
+                notices,
+                stockSize,
+                form,
+                Optional.of(other),
+                link,
+                shop,
+                photo);
+    }
 }

@@ -112,7 +112,7 @@ final class CardIcons {
 
     private TextBlock block(String text, double measureMm, String subject) {
         return typesetter.set(
-                Typesetter.words(text, Face.FACTS), measureMm / POINT_MM, fixed(plan.iconType()), subject, "facts");
+                Typesetter.words(text, Face.FACTS), measureMm / POINT_MM, fixed(plan.iconType(), plan.picture() ? 1 : 2), subject, "facts");
     }
 
     private double rowHeight(TextBlock text) {
@@ -124,8 +124,8 @@ final class CardIcons {
     }
 
     /// Words beside icons are all of one size, on as many lines as it takes.
-    private static TypeRange fixed(TypeRange range) {
-        return new TypeRange(range.largest(), range.largest(), range.largest(), range.lines() + 1, range.leading());
+    private static TypeRange fixed(TypeRange range, int more) {
+        return new TypeRange(range.largest(), range.largest(), range.largest(), range.lines() + more, range.leading());
     }
 
     private void waterRow(BenchCard card, Map<String, String> rows, Figures figures) {

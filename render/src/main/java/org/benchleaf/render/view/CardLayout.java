@@ -49,6 +49,8 @@ final class CardLayout {
 
     CardViews.Set set() {
         characters.checked(subject, "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
+        // one that is missing or broken is told even where the picture makes room
+        card.photo().ifPresent(photo -> photos.aspect(photo.file(), subject));
         double inner = plan.innerWidth() / POINT_MM;
         TextBlock name = typesetter.set(
                 Typesetter.words(card.title().botanical(), true), inner, plan.name(), subject, "name");
@@ -141,7 +143,7 @@ final class CardLayout {
 
     /// Where the right part of a lying card begins.
     private double right(boolean shown) {
-        return plan.margin() + plan.innerWidth() * 0.4 + gap();
+        return plan.margin() + plan.innerWidth() * (shown ? 0.4 : 0.42) + gap();
     }
 
     /// Where icons and cautions stand, cautions lowest; on an upright card the picture shares it.

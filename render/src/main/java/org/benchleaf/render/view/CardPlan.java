@@ -67,8 +67,8 @@ record CardPlan(
                 new TypeRange(12.5 * s, 11.5 * s, 9.5 * s, 3, 1.18),
                 66 * s,
                 42 * s,
-                32 * s,
-                27 * s,
+                (format.isWide() ? 28 : 32) * s,
+                (format.isWide() ? 23 : 27) * s,
                 false);
     }
 
@@ -87,8 +87,8 @@ record CardPlan(
                 new TypeRange(10, 9.5, 8, 3, 1.18),
                 48 * s,
                 36,
-                27,
-                23,
+                format.isWide() ? 23 : 27,
+                format.isWide() ? 19 : 23,
                 false);
     }
 

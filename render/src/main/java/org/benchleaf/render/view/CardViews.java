@@ -13,6 +13,10 @@ import org.benchleaf.render.pdf.PhotoShelf;
 
 /// Sets bench cards, each by the roomiest plan that its words leave room for.
 public final class CardViews {
+    /// What another plan may cure; anything else is wrong by every plan.
+    private static final java.util.Set<String> TOO_MUCH =
+            java.util.Set.of("print.overflow", "print.page-overflow");
+
     private final List<CardPlan> plans;
     private final Wording words;
     private final FontShelf shelf;
@@ -36,8 +40,11 @@ public final class CardViews {
         for (CardPlan plan : plans) {
             try {
                 return new CardLayout(plan, words, shelf, photos, card).set();
-            } catch (PrintRefused tooMuch) {
-                refusal = tooMuch;
+            } catch (PrintRefused refused) {
+                if (!TOO_MUCH.contains(refused.problem().key())) {
+                    throw refused;
+                }
+                refusal = refused;
             }
         }
         throw Objects.requireNonNull(refusal);
