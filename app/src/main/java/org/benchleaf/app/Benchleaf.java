@@ -275,9 +275,7 @@ public final class Benchleaf implements AutoCloseable {
                 .orElseThrow(() -> new Refusal(Problem.of("print.palette", chosen)
                         .with(
                                 "accepted",
-                                content.palettes().stream()
-                                        .map(Palette::name)
-                                        .collect(Collectors.joining(", "))))));
+                                content.palettes().stream().map(Palette::name).collect(Collectors.joining(", "))))));
     }
 
     private Printer printer(ContentPack pack) {
@@ -290,8 +288,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Every document of the hardest plants, to be looked at.
     public ContactSheetService contactSheet() {
-        return new ContactSheetService(
-                catalog.view(), content, style(), this::sheets, this::printer, this::documents);
+        return new ContactSheetService(catalog.view(), content, style(), this::sheets, this::printer, this::documents);
     }
 
     /// Languages in which paper can be printed.

@@ -47,7 +47,16 @@ public record Settings(
 
     private static final Pattern PASSWORD = Pattern.compile("[?&](?:password|sslpassword)=|//[^/@]*:[^/@]*@");
     private static final Set<String> KEYS = new TreeSet<>(Set.of(
-            "shop.name", "shop.line", "base", "language", "lengths", "place", "database", "containers", "sources", "palette"));
+            "shop.name",
+            "shop.line",
+            "base",
+            "language",
+            "lengths",
+            "place",
+            "database",
+            "containers",
+            "sources",
+            "palette"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {

@@ -68,16 +68,27 @@ class PrintDocumentsTest {
                         .code())
                 .isZero();
         isPdf("b.pdf");
-        assertThat(print("b2.pdf", "bulletin", ITEA, "--why", "Red.", "--why", "Tall.").err())
+        assertThat(print("b2.pdf", "bulletin", ITEA, "--why", "Red.", "--why", "Tall.")
+                        .err())
                 .contains("2 reasons for 1 plants; give at most one a plant, in their order");
     }
 
     @Test
     void aPlantListIsPrintedForItsClient() throws IOException {
-        assertThat(Run.benchleaf("list", "new", "Mill Lane", "--zone", "6a", "--workspace", shop).code())
+        assertThat(Run.benchleaf("list", "new", "Mill Lane", "--zone", "6a", "--workspace", shop)
+                        .code())
                 .isZero();
         assertThat(Run.benchleaf(
-                                "list", "add", "Mill Lane", ITEA, "--size", "#3", "--quantity", "40", "--workspace", shop)
+                                "list",
+                                "add",
+                                "Mill Lane",
+                                ITEA,
+                                "--size",
+                                "#3",
+                                "--quantity",
+                                "40",
+                                "--workspace",
+                                shop)
                         .code())
                 .isZero();
         assertThat(print("l.pdf", "list", "Mill Lane").out()).contains("l.pdf: 3 pages");
@@ -88,7 +99,8 @@ class PrintDocumentsTest {
     @ParameterizedTest
     @ValueSource(strings = {"es", "fr"})
     void paperSpeaksOtherLanguages(String language) throws IOException {
-        assertThat(print("s.pdf", "sheet", ITEA, "--language", language, "--units", "both").code())
+        assertThat(print("s.pdf", "sheet", ITEA, "--language", language, "--units", "both")
+                        .code())
                 .isZero();
         assertThat(print("k.pdf", "cards", ITEA, "--language", language).code()).isZero();
         isPdf("s.pdf");

@@ -30,7 +30,8 @@ final class PrintCardsCommand implements Callable<Integer> {
             names = "--card",
             paramLabel = "SIZE",
             defaultValue = "large",
-            description = "large (5.5 x 7 in), small (4 x 6 in), grand (7 x 11 in), a6 or a5; default: ${DEFAULT-VALUE}")
+            description =
+                    "large (5.5 x 7 in), small (4 x 6 in), grand (7 x 11 in), a6 or a5; default: ${DEFAULT-VALUE}")
     @SuppressWarnings("NullAway.Init")
     private CardFormat format;
 

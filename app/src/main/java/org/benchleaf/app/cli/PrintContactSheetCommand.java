@@ -12,7 +12,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "contact-sheet",
         mixinStandardHelpOptions = true,
-        description = "Every document of the shop's hardest plants, in every size, language and palette, to be looked at.")
+        description =
+                "Every document of the shop's hardest plants, in every size, language and palette, to be looked at.")
 final class PrintContactSheetCommand implements Callable<Integer> {
     private final Console console;
     private final Clock clock;

@@ -60,9 +60,8 @@ final class PrintListCommand implements Callable<Integer> {
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             DocumentService documents = benchleaf.documents(words.style(benchleaf));
-            ListReport report = benchleaf
-                    .listService()
-                    .report(ListCommand.find(benchleaf, name), benchleaf.today(), false);
+            ListReport report =
+                    benchleaf.listService().report(ListCommand.find(benchleaf, name), benchleaf.today(), false);
             ListPack pack = documents.assembler().pack(report, benchleaf.now());
             int pages = documents.listPack(bare ? pack.withoutSheets() : pack, format, file);
             console.out().println(file + ": " + pages + (pages == 1 ? " page" : " pages"));

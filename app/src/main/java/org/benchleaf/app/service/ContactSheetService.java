@@ -117,8 +117,7 @@ public final class ContactSheetService {
                         format,
                         file));
         if (four.size() > 1) {
-            run.file(
-                    "comparison" + end, file -> service.comparison(assembler.comparison(four, now), format, file));
+            run.file("comparison" + end, file -> service.comparison(assembler.comparison(four, now), format, file));
         }
     }
 
@@ -138,8 +137,7 @@ public final class ContactSheetService {
     private static List<PlantSheet> sheets(
             SheetAssembler sheets, List<PlantRecord> plants, Map<PlantKey, PlantStock> stock, LocalDateTime now) {
         return plants.stream()
-                .map(plant -> sheets.sheet(
-                        plant, stock.getOrDefault(plant.key(), PlantStock.none(plant.key())), now))
+                .map(plant -> sheets.sheet(plant, stock.getOrDefault(plant.key(), PlantStock.none(plant.key())), now))
                 .toList();
     }
 

@@ -157,11 +157,7 @@ public final class DocumentAssembler {
                 report.list().name(),
                 now.toLocalDate(),
                 new ListPack.Site(
-                        site.zone(),
-                        site.light(),
-                        site.soil(),
-                        site.shipTo().map(Destination::toString),
-                        site.by()),
+                        site.zone(), site.light(), site.soil(), site.shipTo().map(Destination::toString), site.by()),
                 lines,
                 report.totals(),
                 List.copyOf(pages.values()),

@@ -91,8 +91,7 @@ public final class PrintService {
         List<BenchCard> cards = new ArrayList<>();
         for (PlantRecord plant : plants) {
             Optional<ItemRecord> item = item(plant, stockOf(stock, plant), size);
-            cards.add(sheets.card(
-                    plant, item.map(one -> priced ? one : withoutPrice(one)), LocalDate.now(clock)));
+            cards.add(sheets.card(plant, item.map(one -> priced ? one : withoutPrice(one)), LocalDate.now(clock)));
         }
         return write(file, out -> printer.benchCards(cards, format, style, out));
     }

@@ -38,7 +38,8 @@ final class SaleNotes {
                 .orElse(List.of());
     }
 
-    /// What must stand beside the plant where it is sold, from the rules of the shop's own place; a shop that does not say
+    /// What must stand beside the plant where it is sold, from the rules of the shop's own place; a shop that does not
+    /// say
     /// where it is gets one line on all places.
     static List<String> notices(Facts facts, Optional<Destination> place, LocalDate day, Wording words) {
         return facts.value(Attributes.SALE_RULES)
@@ -49,7 +50,8 @@ final class SaleNotes {
 
     private static List<String> notices(PlantRules rules, Destination here, LocalDate day, Wording words) {
         List<String> notices = new ArrayList<>();
-        for (Ruling ruling : rules.at(new Shipment(here, day, Optional.of(here))).rulings()) {
+        for (Ruling ruling :
+                rules.at(new Shipment(here, day, Optional.of(here))).rulings()) {
             ruling.saleStanding()
                     .filter(standing -> standing != SaleStanding.ADVISED_AGAINST)
                     .ifPresent(standing -> notices.add(words.text(

@@ -112,7 +112,11 @@ final class CardIcons {
 
     private TextBlock block(String text, double measureMm, String subject) {
         return typesetter.set(
-                Typesetter.words(text, Face.FACTS), measureMm / POINT_MM, fixed(plan.iconType(), plan.picture() ? 1 : 2), subject, "facts");
+                Typesetter.words(text, Face.FACTS),
+                measureMm / POINT_MM,
+                fixed(plan.iconType(), plan.picture() ? 1 : 2),
+                subject,
+                "facts");
     }
 
     private double rowHeight(TextBlock text) {

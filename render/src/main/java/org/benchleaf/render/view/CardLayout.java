@@ -52,8 +52,8 @@ final class CardLayout {
         // one that is missing or broken is told even where the picture makes room
         card.photo().ifPresent(photo -> photos.aspect(photo.file(), subject));
         double inner = plan.innerWidth() / POINT_MM;
-        TextBlock name = typesetter.set(
-                Typesetter.words(card.title().botanical(), true), inner, plan.name(), subject, "name");
+        TextBlock name =
+                typesetter.set(Typesetter.words(card.title().botanical(), true), inner, plan.name(), subject, "name");
         TextBlock common = card.title().commonNames().stream()
                 .findFirst()
                 .map(text -> block(text, "common name", Face.FACTS, inner, plan.common()))
@@ -68,11 +68,13 @@ final class CardLayout {
         double middleTop = whyTop + why.height() + (why.isEmpty() ? 1 : 4) * s;
 
         double footTop = plan.height() - plan.margin() - plan.shopLine() - plan.foot();
-        boolean shown = plan.picture() && (card.photo().isPresent() || !card.year().isUnknown());
+        boolean shown =
+                plan.picture() && (card.photo().isPresent() || !card.year().isUnknown());
         double footLeft = plan.wide() ? right(shown) : plan.margin();
         CardBox words = wordsBox(middleTop, footTop, shown);
         List<CardView.CardCaution> cautions = cautions(words);
-        double bottom = cautions.isEmpty() ? words.bottom() : cautions.getFirst().top() - gap();
+        double bottom =
+                cautions.isEmpty() ? words.bottom() : cautions.getFirst().top() - gap();
         double middle = plan.wide() && shown ? words.bottom() - middleTop : bottom - middleTop;
         if (middle < plan.leastMiddle() && !(plan.wide() && shown)) {
             throw tooMuch();
@@ -82,7 +84,8 @@ final class CardLayout {
         // a card that knows only its name carries it in the middle instead of leaving a hole
         double lower = wordsOnly ? round(Math.max(0, footTop - middleTop) * 0.42) : 0;
         List<CardIcon> icons = CardIcons.any(card)
-                ? new CardIcons(plan, this.words, typesetter).set(card, iconBox(words, middleTop, bottom, picture), columns(shown), figures, subject)
+                ? new CardIcons(plan, this.words, typesetter)
+                        .set(card, iconBox(words, middleTop, bottom, picture), columns(shown), figures, subject)
                 : List.of();
         if (!cautions.isEmpty()) {
             figures.put("figure:caution", Icons.caution(this.words.text("sheet.cautions")));
@@ -184,9 +187,8 @@ final class CardLayout {
         if (card.photo().isPresent()) {
             return List.of(photo(card.photo().get(), width * share, top, height));
         }
-        double ring = plan.wide()
-                ? Math.min(height, width)
-                : Math.min(Math.min(height, plan.mostRing()), width * share);
+        double ring =
+                plan.wide() ? Math.min(height, width) : Math.min(Math.min(height, plan.mostRing()), width * share);
         figures.put("figure:ring", YearRing.draw(card.year(), subject, words));
         double left = plan.wide() ? plan.margin() + (width - ring) / 2 : plan.margin() - 2 * Math.max(1, plan.scale());
         return List.of(new CardView.CardPicture(
@@ -287,8 +289,11 @@ final class CardLayout {
         double measure = (box.width() - plan.cautionIndent() - 0.9) / POINT_MM;
         double after = plan.furniture(1.4, 1.2);
         List<TextBlock> blocks = Stream.concat(
-                        card.notices().stream().map(notice -> block(notice, "notice", Face.FACTS_STRONG, measure, plan.caution())),
-                        card.cautions().stream().map(caution -> block(caution(caution), "caution", Face.FACTS, measure, plan.caution())))
+                        card.notices().stream()
+                                .map(notice -> block(notice, "notice", Face.FACTS_STRONG, measure, plan.caution())),
+                        card.cautions().stream()
+                                .map(caution ->
+                                        block(caution(caution), "caution", Face.FACTS, measure, plan.caution())))
                 .toList();
         double top = box.bottom()
                 - blocks.stream().mapToDouble(block -> block.height() + after).sum();

@@ -3,7 +3,8 @@ package org.benchleaf.render.view;
 import java.util.List;
 import org.benchleaf.render.CardFormat;
 
-/// Measures of a bench card in mm and points. Small cards and large ones have measures of their own, which grow with the
+/// Measures of a bench card in mm and points. Small cards and large ones have measures of their own, which grow with
+/// the
 /// card; nothing that must be read at arm's length falls under its least size.
 ///
 /// @param wide whether the card lies: the picture then stands at the left of all that is below the names
@@ -117,7 +118,11 @@ record CardPlan(
                         common.leastWhileFewer(), common.least(), common.least(), common.lines(), common.leading()),
                 new TypeRange(why.leastWhileFewer(), why.least(), why.least(), why.lines(), why.leading()),
                 new TypeRange(
-                        caution.least() + 0.5, caution.least(), caution.least(), caution.lines() + 1, caution.leading()),
+                        caution.least() + 0.5,
+                        caution.least(),
+                        caution.least(),
+                        caution.lines() + 1,
+                        caution.leading()),
                 shown ? iconType : new TypeRange(iconType.least(), iconType.least(), iconType.least(), 2, 1.16),
                 mostRing,
                 price,

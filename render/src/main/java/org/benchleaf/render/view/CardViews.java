@@ -14,8 +14,7 @@ import org.benchleaf.render.pdf.PhotoShelf;
 /// Sets bench cards, each by the roomiest plan that its words leave room for.
 public final class CardViews {
     /// What another plan may cure; anything else is wrong by every plan.
-    private static final java.util.Set<String> TOO_MUCH =
-            java.util.Set.of("print.overflow", "print.page-overflow");
+    private static final java.util.Set<String> TOO_MUCH = java.util.Set.of("print.overflow", "print.page-overflow");
 
     private final List<CardPlan> plans;
     private final Wording words;

@@ -38,10 +38,7 @@ public final class PaperSheets {
     /// @param alternatives words by the `src` of the drawings
     /// @param aspect width by height of its photograph, when it has one
     public record Set(
-            SheetView view,
-            Map<String, Drawing> drawings,
-            Map<String, String> alternatives,
-            OptionalDouble aspect) {}
+            SheetView view, Map<String, Drawing> drawings, Map<String, String> alternatives, OptionalDouble aspect) {}
 
     /// Where the figures of a sheet stand.
     ///
@@ -108,7 +105,6 @@ public final class PaperSheets {
                     size);
         }
         set.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
-        return new Set(
-                views.view(sheet, name, drawn.width() * POINT_MM), set.drawings(), set.alternatives(), aspect);
+        return new Set(views.view(sheet, name, drawn.width() * POINT_MM), set.drawings(), set.alternatives(), aspect);
     }
 }
