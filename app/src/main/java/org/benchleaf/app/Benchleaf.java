@@ -15,6 +15,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.benchleaf.app.service.ContactSheetService;
+import org.benchleaf.app.service.DocumentAssembler;
+import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.ListChecks;
 import org.benchleaf.app.service.ListService;
@@ -42,6 +46,7 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
@@ -259,19 +264,61 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(nameBook()), wording());
+        return sheets(wording());
+    }
+
+    private SheetAssembler sheets(Wording words) {
+        return new SheetAssembler(settings, catalog.view(), new Relatives(nameBook()), words);
+    }
+
+    private SheetAssembler sheets(PrintStyle style) {
+        return sheets(Wording.open(content, style.language(), style.lengths(), style.containers()));
     }
 
     public PrintService printing() {
+        return printing(style());
+    }
+
+    /// Prints worded otherwise than the shop's settings say.
+    public PrintService printing(PrintStyle style) {
         return new PrintService(
-                catalog.view(),
-                sheets(),
-                Printer.using(content, photographs()),
-                content,
-                style(),
-                clock,
-                catalog.prints(),
-                settings.place());
+                catalog.view(), sheets(style), printer(), content, style, clock, catalog.prints(), settings.place());
+    }
+
+    /// Documents of many plants.
+    public DocumentService documents(PrintStyle style) {
+        return new DocumentService(documents(sheets(style)), printer(), style);
+    }
+
+    /// @throws Refusal when the shop's settings name a palette that is not there
+    private Printer printer() {
+        String chosen = settings.choices().palette();
+        return printer(content.palettes().stream()
+                .filter(palette -> palette.name().equals(chosen))
+                .findFirst()
+                .map(content::withPalette)
+                .orElseThrow(() -> new Refusal(Problem.of("print.palette", chosen)
+                        .with(
+                                "accepted",
+                                content.palettes().stream().map(Palette::name).collect(Collectors.joining(", "))))));
+    }
+
+    private Printer printer(ContentPack pack) {
+        return Printer.using(pack, photographs());
+    }
+
+    private DocumentAssembler documents(SheetAssembler sheets) {
+        return new DocumentAssembler(catalog.view(), sheets, settings.base());
+    }
+
+    /// Every document of the hardest plants, to be looked at.
+    public ContactSheetService contactSheet() {
+        return new ContactSheetService(catalog.view(), content, style(), this::sheets, this::printer, this::documents);
+    }
+
+    /// Languages in which paper can be printed.
+    public List<String> paperLanguages() {
+        return Wording.paperLanguages(content);
     }
 
     /// What was printed.

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.benchleaf.catalog.CatalogLocation;
+import org.benchleaf.content.Palette;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthStyle;
@@ -28,7 +29,7 @@ import org.benchleaf.shared.rule.Destination;
 /// @param place where the shop ships from, for sale rules; a county may be given
 /// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace.
 ///     Holds no password: that is never written down
-/// @param choices what it calls container classes, and whom it believes
+/// @param choices what it calls container classes, whom it believes, and the inks of its paper
 public record Settings(
         String shopName,
         String shopLine,
@@ -56,7 +57,8 @@ public record Settings(
             "containers",
             "sources",
             "counts",
-            "prices"));
+            "prices",
+            "palette"));
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
@@ -136,7 +138,8 @@ public record Settings(
                 Choices.telling(counts, prices)
                         .orElseThrow(() -> new Refusal(problem("settings.value", file, "counts, prices")
                                 .with("read", counts + ", " + prices)
-                                .with("accepted", "public, coarse, hidden; public, hidden"))));
+                                .with("accepted", "public, coarse, hidden; public, hidden"))),
+                properties.getProperty("palette", Palette.USUAL).strip());
     }
 
     /// Reads the address of a database server.
@@ -217,6 +220,8 @@ public record Settings(
                 counts = %s
                 # and of prices: public or hidden
                 prices = %s
+                # inks of paper: slate, fern, loam, dusk, or one of the shop's own content/palettes.csv
+                palette = %s
                 """.formatted(
                         shopName,
                         shopLine,
@@ -228,6 +233,7 @@ public record Settings(
                         choices.containers().name().toLowerCase(Locale.ROOT),
                         choices.sourcesText(),
                         choices.countsText(),
-                        choices.pricesText());
+                        choices.pricesText(),
+                        choices.palette());
     }
 }

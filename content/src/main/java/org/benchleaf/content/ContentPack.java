@@ -21,21 +21,41 @@ public final class ContentPack {
             Pattern.compile("[a-z0-9][A-Za-z0-9_-]*(?:/[A-Za-z0-9][A-Za-z0-9_-]*)*\\.[A-Za-z0-9]+");
 
     private final Optional<Path> shopFolder;
+    private final Optional<Palette> palette;
 
-    private ContentPack(Optional<Path> shopFolder) {
+    private ContentPack(Optional<Path> shopFolder, Optional<Palette> palette) {
         this.shopFolder = shopFolder;
+        this.palette = palette;
     }
 
     /// What comes with the program.
     public static ContentPack builtIn() {
-        return new ContentPack(Optional.empty());
+        return new ContentPack(Optional.empty(), Optional.empty());
     }
 
     /// What comes with the program, with the files of a shop's folder laid over it.
     ///
     /// @param folder laid out like the pack: `templates/`, `styles/`, `wording/`, `fonts/`, `stock-papers.csv`
     public static ContentPack withShopFolder(Path folder) {
-        return new ContentPack(Optional.of(folder.toAbsolutePath().normalize()));
+        return new ContentPack(Optional.of(folder.toAbsolutePath().normalize()), Optional.empty());
+    }
+
+    /// The same with the styles of paper in the inks of a palette.
+    public ContentPack withPalette(Palette chosen) {
+        return new ContentPack(shopFolder, Optional.of(chosen));
+    }
+
+    /// All palettes, in the order of the file.
+    public List<Palette> palettes() {
+        return Palette.read(text("palettes.csv"));
+    }
+
+    /// @throws MissingContent when no palette has this name
+    public Palette palette(String name) {
+        return palettes().stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new MissingContent("palette " + name, "palettes.csv"));
     }
 
     /// @throws MissingContent when no file has this key, or it is no key
@@ -60,7 +80,15 @@ public final class ContentPack {
         if (!KEY.matcher(key).matches()) {
             return Optional.empty();
         }
-        return fromShop(key).or(() -> fromProgram(key));
+        Optional<byte[]> file = fromShop(key).or(() -> fromProgram(key));
+        return key.endsWith(".css") ? file.map(this::tinted) : file;
+    }
+
+    private byte[] tinted(byte[] file) {
+        String style = new String(file, StandardCharsets.UTF_8);
+        return style.indexOf('%') < 0
+                ? file
+                : palette.orElseGet(() -> palettes().getFirst()).tint(style).getBytes(StandardCharsets.UTF_8);
     }
 
     private Optional<byte[]> fromShop(String key) {

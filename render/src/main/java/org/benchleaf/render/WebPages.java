@@ -21,7 +21,7 @@ import org.benchleaf.render.page.Photo;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.page.Shop;
 import org.benchleaf.render.picture.Picture;
-import org.benchleaf.render.view.AvailabilityViews;
+import org.benchleaf.render.view.AvailablePageViews;
 import org.benchleaf.render.view.CompareViews;
 import org.benchleaf.render.view.NeedViews;
 import org.benchleaf.render.view.SheetView;
@@ -111,7 +111,7 @@ public final class WebPages {
         Wording words = words(style);
         Map<String, Object> model = new HashMap<>(frame("list.css", page.shop(), words));
         model.put("page", page);
-        model.put("view", new AvailabilityViews(words).view(page));
+        model.put("view", new AvailablePageViews(words).view(page));
         return templates.fill(template, model);
     }
 

@@ -21,7 +21,7 @@ class CardCodeTest {
             for (int page = 0; page < printed.pages(); page++) {
                 BufferedImage card = printed.image(page, 300);
                 double from = format.widthMm() * 0.6;
-                double top = format.heightMm() * 0.7;
+                double top = format.heightMm() * (format.isWide() ? 0.5 : 0.7);
                 assertThat(Printed.decode(card, 300, from, top, format.widthMm() - from, format.heightMm() - top))
                         .isEqualTo(Samples.cards().get(page).link().forCode());
             }

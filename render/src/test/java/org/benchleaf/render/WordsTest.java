@@ -40,14 +40,21 @@ class WordsTest {
             "stand.person.",
             "stand.rule.",
             "stock.now.",
-            "stock.from.");
+            "stock.from.",
+            "rules.country.",
+            "weight.",
+            "color.",
+            "shade.",
+            "unit.",
+            "mark.",
+            "group.");
 
     private final Wording words = Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.BOTH);
 
     @Test
     void everyWordOfSheetsCardsAndPagesIsUsed() throws IOException {
         Set<String> used = asked();
-        for (String file : List.of("sheet", "web")) {
+        for (String file : List.of("sheet", "documents", "web")) {
             Properties own = new Properties();
             own.load(new StringReader(ContentPack.builtIn().text("wording/" + file + "_en.properties")));
             List<String> idle = own.stringPropertyNames().stream()

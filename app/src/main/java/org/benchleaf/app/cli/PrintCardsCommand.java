@@ -34,13 +34,20 @@ final class PrintCardsCommand implements Callable<Integer> {
     @Mixin
     private final PressOptions press = new PressOptions();
 
+    @Mixin
+    private final PaperOptions paper = new PaperOptions();
+
     @Option(
             names = "--card",
             paramLabel = "SIZE",
             defaultValue = "large",
-            description = "large (5.5 x 7 in) or small (4 x 6 in); default: ${DEFAULT-VALUE}")
+            description =
+                    "large (5.5 x 7 in), small (4 x 6 in), grand (7 x 11 in), a6 or a5; default: ${DEFAULT-VALUE}")
     @SuppressWarnings("NullAway.Init")
     private CardFormat format;
+
+    @Option(names = "--wide", description = "the card lies instead of standing")
+    private boolean wide;
 
     @Option(names = "--no-price", description = "leave the price out")
     private boolean unpriced;
@@ -106,11 +113,11 @@ final class PrintCardsCommand implements Callable<Integer> {
         PressOutcome outcome;
         try (PressProgress progress = new PressProgress(console.err(), benchleaf.wording(), all)) {
             outcome = benchleaf
-                    .printing()
+                    .printing(paper.style(benchleaf))
                     .benchCards(
                             wanted,
                             !unpriced,
-                            format,
+                            wide ? format.wide() : format,
                             order,
                             press.order(benchleaf, bleed, cropMarks || bleed > 0, progress),
                             to);

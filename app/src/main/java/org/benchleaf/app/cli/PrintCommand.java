@@ -27,6 +27,12 @@ final class PrintCommand implements Runnable {
         print.addSubcommand(new PrintProofCommand(console, clock));
         print.addSubcommand(new PrintCalibrationCommand(console, clock));
         print.addSubcommand(new PrintCalibrateCommand(console, clock));
+        print.addSubcommand(new PrintComparisonCommand(console, clock));
+        print.addSubcommand(new PrintAvailabilityCommand(console, clock));
+        print.addSubcommand(new PrintBulletinCommand(console, clock));
+        print.addSubcommand(new PrintListCommand(console, clock));
+        print.addSubcommand(new PrintSignCommand(console, clock));
+        print.addSubcommand(new PrintContactSheetCommand(console, clock));
         return print;
     }
 

@@ -200,7 +200,7 @@ public final class PrintService {
     }
 
     private BenchCard card(PlantRecord plant, Optional<ItemRecord> item, boolean priced) {
-        return sheets.card(plant, item.map(one -> priced ? one : withoutPrice(one)));
+        return sheets.card(plant, item.map(one -> priced ? one : withoutPrice(one)), LocalDate.now(clock));
     }
 
     private static PrintEntry entry(BenchCard card, CardFormat format, boolean priced, int copies) {

@@ -47,6 +47,11 @@ public final class SizeStand {
                 SizeWords.alternative(size, words));
     }
 
+    /// What the figure says, in words, without drawing it.
+    public static String alternative(SizeLook size, Wording words) {
+        return SizeWords.alternative(size, words);
+    }
+
     private void draw() {
         double tallest = Math.max(
                 size.height().map(LengthRange::highCm).orElse(0),

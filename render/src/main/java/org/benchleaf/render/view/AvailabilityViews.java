@@ -3,60 +3,43 @@ package org.benchleaf.render.view;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.content.Wording;
-import org.benchleaf.render.page.AvailabilityPage;
-import org.benchleaf.render.page.ItemLine;
-import org.benchleaf.shared.stock.Availability;
+import org.benchleaf.render.SheetFormat;
+import org.benchleaf.render.page.AvailabilityList;
+import org.benchleaf.render.pdf.FontShelf;
 
-/// Puts the page of what can be had into words.
+/// Sets an availability list.
 public final class AvailabilityViews {
-    private final Wording words;
+    private AvailabilityViews() {}
 
-    public AvailabilityViews(Wording words) {
-        this.words = words;
+    /// @param figures receives the drawings
+    /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
+    public static List<DocumentView> pages(
+            AvailabilityList list, SheetFormat format, Wording words, FontShelf shelf, Figures figures) {
+        DocumentMaker maker = new DocumentMaker(
+                words, shelf, PageFrame.of(format), list.asOf().getYear(), true, figures);
+        for (AvailabilityList.Group group : list.groups()) {
+            maker.plants(
+                    group.kind()
+                            .map(kind -> words.text("group." + kind.name()))
+                            .orElseGet(() -> words.text("group.none")),
+                    group.plants());
+        }
+        return maker.pages(words.text("availability.title"), note(list, words), list.shop());
     }
 
-    /// The page in words.
-    ///
-    /// @param summary how many plants, as of when
-    /// @param prices whether any is told
-    public record View(String summary, boolean prices, List<Line> lines) {}
-
-    /// One plant.
-    public record Line(TextLine name, String common, String path, List<Item> items) {}
-
-    /// One size of it.
-    public record Item(String size, String ready, String price, boolean here) {}
-
-    public View view(AvailabilityPage page) {
-        return new View(
-                words.text(
-                        "web.available.summary",
-                        Map.of(
-                                "here", words.count((int) page.here()),
-                                "when", words.text("stock.as-of", Map.of("when", words.time(page.asOf()))))),
-                words.telling().prices()
-                        && page.lines().stream()
-                                .flatMap(line -> line.items().stream())
-                                .anyMatch(item -> item.price().isPresent()),
-                page.lines().stream().map(this::line).toList());
-    }
-
-    private Line line(AvailabilityPage.Line line) {
-        return new Line(
-                Typesetter.line(line.name(), true),
-                line.common(),
-                "/p/" + line.key(),
-                line.items().stream().map(this::item).toList());
-    }
-
-    private Item item(ItemLine item) {
-        return new Item(
-                words.listedSize(item.size(), item.form()),
-                words.availability(item.availability()),
-                item.price()
-                        .filter(price -> words.telling().prices())
-                        .map(words::money)
-                        .orElse(""),
-                item.availability() instanceof Availability.InStock);
+    private static String note(AvailabilityList list, Wording words) {
+        long plants =
+                list.groups().stream().mapToLong(group -> group.plants().size()).sum();
+        long items = list.groups().stream()
+                .flatMap(group -> group.plants().stream())
+                .mapToLong(plant -> plant.items().size())
+                .sum();
+        String asOf = words.text("stock.as-of", Map.of("when", words.time(list.asOf())));
+        return plants == 0
+                ? asOf + ". " + words.text("table.none")
+                : asOf + ", "
+                        + words.text(
+                                "availability.count",
+                                Map.of("items", words.count(items), "plants", words.count(plants)));
     }
 }

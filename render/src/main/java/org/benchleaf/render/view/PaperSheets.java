@@ -1,6 +1,5 @@
 package org.benchleaf.render.view;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.benchleaf.content.Wording;
@@ -13,9 +12,7 @@ import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.pdf.CodeDrawing;
 import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
-import org.benchleaf.render.pdf.FigureDrawing;
 import org.benchleaf.render.pdf.FontShelf;
-import org.benchleaf.render.pdf.LazyDrawing;
 import org.benchleaf.render.pdf.PhotoShelf;
 
 /// Sets product sheets for paper: name, code and the pair of figures.
@@ -38,8 +35,10 @@ public final class PaperSheets {
 
     /// A sheet and its drawings.
     ///
+    /// @param alternatives words by the `src` of the drawings
     /// @param aspect width by height of its photograph, when it has one
-    public record Set(SheetView view, Map<String, Drawing> drawings, OptionalDouble aspect) {}
+    public record Set(
+            SheetView view, Map<String, Drawing> drawings, Map<String, String> alternatives, OptionalDouble aspect) {}
 
     /// Where the figures of a sheet stand.
     ///
@@ -75,9 +74,13 @@ public final class PaperSheets {
                 (field, text) -> field.equals("selling note")
                         ? characters.checked(text, field, Face.NAMES_ITALIC)
                         : characters.checked(text, field, Face.FACTS, Face.FACTS_STRONG));
-        Map<String, Drawing> drawings = new LinkedHashMap<>();
-        drawings.put("figure:code", drawn);
-        drawings.put("figure:ring", new FigureDrawing(YearRing.draw(sheet.year(), subject, words)));
+        Figures set = new Figures();
+        set.put(
+                "figure:code",
+                drawn,
+                words.text("code.alternative", Map.of("link", sheet.link().toString())));
+        set.put("figure:ring", YearRing.draw(sheet.year(), subject, words));
+        String size = SizeStand.alternative(sheet.size(), words);
         OptionalDouble aspect = sheet.photo().stream()
                 .mapToDouble(photo -> photos.aspect(photo.file(), subject))
                 .findFirst();
@@ -86,18 +89,22 @@ public final class PaperSheets {
             double height = figures.standHeight() / POINT_MM;
             double width = figures.stand() / POINT_MM;
             sheet.photo()
-                    .ifPresent(photo -> drawings.put(
+                    .ifPresent(photo -> set.put(
                             "figure:photo-" + density.style(),
                             photos.fill(
                                     photo.file(),
                                     subject,
                                     figures.photoWidth() / POINT_MM,
-                                    figures.photoHeight() / POINT_MM)));
-            drawings.put(
+                                    figures.photoHeight() / POINT_MM),
+                            words.text("photo.alt", Map.of("name", subject))));
+            set.put(
                     "figure:stand-" + density.style(),
-                    new LazyDrawing(width, height, () -> SizeStand.draw(sheet.size(), subject, width, height, words)));
+                    width,
+                    height,
+                    () -> SizeStand.draw(sheet.size(), subject, width, height, words),
+                    size);
         }
-        drawings.put("figure:caution", new FigureDrawing(Icons.caution(words.text("sheet.cautions"))));
-        return new Set(views.view(sheet, name, drawn.width() * POINT_MM), drawings, aspect);
+        set.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
+        return new Set(views.view(sheet, name, drawn.width() * POINT_MM), set.drawings(), set.alternatives(), aspect);
     }
 }
