@@ -21,6 +21,8 @@ import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.rules.RuleList;
+import org.benchleaf.catalog.walk.Bulletins;
+import org.benchleaf.catalog.walk.CropWalks;
 import org.benchleaf.shared.Problem;
 
 /// An open catalog in a database; the front door `Catalog` hands its parts out.
@@ -33,6 +35,8 @@ public final class SqlCatalogStore implements AutoCloseable {
     private final SqlCatalogView view;
     private final SqlStockLedger ledger;
     private final SqlPlantLists lists;
+    private final SqlCropWalks walks;
+    private final SqlBulletins bulletins;
 
     private SqlCatalogStore(Database database, Clock clock) {
         this.database = database;
@@ -41,11 +45,14 @@ public final class SqlCatalogStore implements AutoCloseable {
         this.view = new SqlCatalogView(database, stock, clock);
         this.ledger = new SqlStockLedger(database, clock, stock);
         this.lists = new SqlPlantLists(database, clock);
+        this.walks = new SqlCropWalks(database, clock, stock);
+        this.bulletins = new SqlBulletins(database, clock);
     }
 
     /// Makes a new catalog; folders above it are made too.
     ///
-    /// @throws CatalogUnusable when there is a file already that is not empty, or none can be written there
+    /// @throws CatalogUnusable when there is a file already that is not empty, or none can be written
+    ///     there
     public static SqlCatalogStore create(Path file, Clock clock) {
         makeFolder(file);
         if (Files.exists(file)) {
@@ -68,7 +75,8 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     /// Makes a new catalog.
     ///
-    /// @throws CatalogUnusable when there is one already, the schema holds other tables, or the server refuses
+    /// @throws CatalogUnusable when there is one already, the schema holds other tables, or the server
+    ///     refuses
     public static SqlCatalogStore create(CatalogLocation location, Clock clock) {
         return switch (location) {
             case CatalogLocation.InFile(Path file) -> create(file, clock);
@@ -149,6 +157,14 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     public PlantLists lists() {
         return lists;
+    }
+
+    public CropWalks walks() {
+        return walks;
+    }
+
+    public Bulletins bulletins() {
+        return bulletins;
     }
 
     public NameBook names() {
