@@ -110,6 +110,24 @@ class ArchitectureTest {
             .because("these packages are public to their own module only");
 
     @ArchTest
+    static final ArchRule onlyTheRouterKnowsTheWebFramework = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.benchleaf.app.web.route..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..")
+            .because("an address that is not in the table of routes would obey no rule");
+
+    @ArchTest
+    static final ArchRule oneClassRegistersRoutes = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("org.benchleaf.app.web.route.Router")
+            .should()
+            .dependOnClassesThat()
+            .haveNameMatching("io\\.javalin\\.(?:Javalin|config\\..*|router\\..*)")
+            .because("an address that is not in the table of routes would obey no rule");
+
+    @ArchTest
     static final ArchRule nothingStaticChanges = fields().that()
             .areStatic()
             .should()

@@ -4,7 +4,7 @@ package org.benchleaf.app.web;
 final class MessagePage {
     private MessagePage() {}
 
-    static String of(String heading, String text) {
+    static String of(String heading, String text, String home) {
         return """
                 <!DOCTYPE html>
                 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
@@ -15,7 +15,7 @@ final class MessagePage {
                 h1 { font-weight: 500; }
                 </style></head>
                 <body><h1>%1$s</h1><p>%2$s</p><p><a href="/">%3$s</a></p></body></html>
-                """.formatted(escaped(heading), escaped(text), "What is here now");
+                """.formatted(escaped(heading), escaped(text), escaped(home));
     }
 
     /// For text between tags and in quoted attributes.

@@ -1,6 +1,5 @@
 package org.benchleaf.app.web;
 
-import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.Refusal;
+import org.benchleaf.app.web.route.Request;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantRecord;
@@ -70,24 +70,18 @@ final class NeedPages {
 
     /// What is asked by an address.
     private record Question(String words, Set<String> chosen, String plant, int skip) {
-        static Question of(Context context) {
-            String words =
-                    Optional.ofNullable(context.queryParam("q")).orElse("").strip();
-            String plant =
-                    Optional.ofNullable(context.queryParam("plant")).orElse("").strip();
+        static Question of(Request request) {
+            String words = request.query("q").orElse("").strip();
+            String plant = request.query("plant").orElse("").strip();
             int skip;
             try {
-                skip = Math.clamp(
-                        Integer.parseInt(
-                                Optional.ofNullable(context.queryParam("skip")).orElse("0")),
-                        0,
-                        FARTHEST - PAGE);
+                skip = Math.clamp(Integer.parseInt(request.query("skip").orElse("0")), 0, FARTHEST - PAGE);
             } catch (NumberFormatException typed) {
                 skip = 0;
             }
             return new Question(
                     words.substring(0, Math.min(LONGEST, words.length())),
-                    new LinkedHashSet<>(context.queryParams("with")),
+                    new LinkedHashSet<>(request.queries("with")),
                     plant.substring(0, Math.min(LONGEST, plant.length())),
                     skip);
         }
@@ -112,8 +106,8 @@ final class NeedPages {
         }
     }
 
-    NeedPage answer(Context context) {
-        Question question = Question.of(context);
+    NeedPage answer(Request request) {
+        Question question = Question.of(request);
         Map<String, Wish> chosen = chosen(question);
         NeedReading read = reader().read(question.words(), benchleaf.today());
         List<WeighedWish> wishes = new ArrayList<>(read.need().wishes());

@@ -1,20 +1,19 @@
 package org.benchleaf.app.web;
 
-import io.javalin.http.Context;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.service.PageLinker;
+import org.benchleaf.app.web.route.Access;
+import org.benchleaf.app.web.route.Headers;
+import org.benchleaf.app.web.route.Keeping;
+import org.benchleaf.app.web.route.Reply;
+import org.benchleaf.app.web.route.Request;
+import org.benchleaf.app.web.route.Route;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
-import org.benchleaf.content.Wording;
 import org.benchleaf.render.WebPages;
 import org.benchleaf.render.page.PageLinks;
 import org.benchleaf.shared.code.ItemKey;
@@ -26,7 +25,6 @@ import org.benchleaf.shared.rule.Shipment;
 /// promises only what is there now.
 final class PlantPages {
     private final Benchleaf benchleaf;
-    private final Wording wording;
     private final PlantList list;
     private final WebPages pages;
     private final Supplier<PageLinker> links;
@@ -34,31 +32,35 @@ final class PlantPages {
 
     PlantPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
-        this.wording = benchleaf.wording();
-        this.list = new PlantList(benchleaf, wording);
+        this.list = new PlantList(benchleaf, benchleaf.wording());
         this.pages = benchleaf.webPages();
         this.links = benchleaf::pageLinks;
         this.needs = new NeedPages(benchleaf);
     }
 
+    List<Route> routes() {
+        return List.of(
+                Route.get("/", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::list),
+                Route.get("/p/{key}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::page),
+                Route.get("/find", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::find),
+                Route.get("/photo/{file}", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::photograph));
+    }
+
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
-    void page(Context context) {
-        String text = context.pathParam("key");
+    private Reply page(Request request) {
+        String text = request.part("key");
         Optional<PlantKey> key = ItemKey.read(text)
                 .toOptional()
                 .map(ItemKey::plant)
                 .or(() -> PlantKey.read(text).toOptional());
-        Optional<PlantRecord> plant = key.flatMap(benchleaf.catalog()::plant);
-        if (plant.isEmpty()) {
-            context.status(404);
-            return;
-        }
-        PlantStock stock = benchleaf
-                .catalog()
-                .stock(List.of(plant.get().key()))
-                .getOrDefault(plant.get().key(), PlantStock.none(plant.get().key()));
-        var sheet = benchleaf.sheets().sheet(plant.get(), stock, benchleaf.now(), true);
-        send(context, pages.plantPage(sheet, links(plant.get(), stock), benchleaf.style()));
+        return key.flatMap(benchleaf.catalog()::plant).map(this::page).orElseGet(Reply::missing);
+    }
+
+    private Reply page(PlantRecord plant) {
+        PlantStock stock =
+                benchleaf.catalog().stock(List.of(plant.key())).getOrDefault(plant.key(), PlantStock.none(plant.key()));
+        var sheet = benchleaf.sheets().sheet(plant, stock, benchleaf.now(), true);
+        return Reply.page(pages.plantPage(sheet, links(plant, stock), benchleaf.style()));
     }
 
     /// What takes the plant's place while it is gone, and its partners. The page opens without them when the
@@ -76,48 +78,19 @@ final class PlantPages {
     }
 
     /// Everything that can be had now, by name.
-    void list(Context context) {
-        send(context, list.page());
+    private Reply list(Request request) {
+        return Reply.page(list.page());
     }
 
     /// `/find?q=WORDS`: plants for a need.
-    void find(Context context) {
-        send(context, pages.needPage(needs.answer(context), benchleaf.style()));
+    private Reply find(Request request) {
+        return Reply.page(pages.needPage(needs.answer(request), benchleaf.style()));
     }
 
     /// `/photo/FILE`: a photograph that a plant's page shows.
-    void photograph(Context context) {
-        pages.photograph(context.pathParam("file"))
-                .ifPresentOrElse(jpeg -> send(context, jpeg, "image/jpeg", "max-age=3600"), () -> context.status(404));
-    }
-
-    void notFound(Context context) {
-        String text = wording.text("web.not-found", Map.of("path", context.path()));
-        context.html(MessagePage.of(benchleaf.settings().shopName(), text));
-    }
-
-    /// Pages change with every sale: caches keep them, but ask first whether they are still true.
-    private static void send(Context context, String page) {
-        send(context, page.getBytes(StandardCharsets.UTF_8), "text/html; charset=utf-8", "no-cache");
-    }
-
-    private static void send(Context context, byte[] content, String type, String caching) {
-        String tag = "\"" + digest(content) + "\"";
-        context.header("ETag", tag);
-        context.header("Cache-Control", caching);
-        if (tag.equals(context.header("If-None-Match"))) {
-            context.status(304);
-        } else {
-            context.contentType(type).result(content);
-        }
-    }
-
-    private static String digest(byte[] content) {
-        try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(content);
-            return HexFormat.of().formatHex(hash, 0, 16);
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+    private Reply photograph(Request request) {
+        return pages.photograph(request.part("file"))
+                .map(jpeg -> Reply.of("image/jpeg", jpeg))
+                .orElseGet(Reply::missing);
     }
 }
