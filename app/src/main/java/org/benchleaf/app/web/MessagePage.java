@@ -14,7 +14,7 @@ final class MessagePage {
                 body { font: 1.1rem/1.5 Georgia, serif; max-width: 34rem; margin: 3rem auto; padding: 0 1rem; }
                 h1 { font-weight: 500; }
                 </style></head>
-                <body><h1>%1$s</h1><p>%2$s</p><p><a href="/">%3$s</a></p></body></html>
+                <body><main><h1>%1$s</h1><p>%2$s</p><p><a href="/">%3$s</a></p></main></body></html>
                 """.formatted(escaped(heading), escaped(text), escaped(home));
     }
 

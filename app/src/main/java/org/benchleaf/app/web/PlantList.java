@@ -45,7 +45,7 @@ final class PlantList {
         }
         String shop = MessagePage.escaped(benchleaf.settings().shopName());
         String asOf = MessagePage.escaped(wording.text("stock.as-of", Map.of("when", wording.time(benchleaf.now()))));
-        return HEAD.formatted(shop, last.plants(), asOf) + last.rows() + "</ul></body></html>\n";
+        return HEAD.formatted(shop, last.plants(), asOf) + last.rows() + "</ul></main></body></html>\n";
     }
 
     private Made make(YearWeek week) {
@@ -115,6 +115,6 @@ final class PlantList {
             a { color: inherit; text-decoration-color: var(--line); text-underline-offset: .2em; }
             small { grid-column: 1; color: var(--quiet); font-size: .85rem; } span { grid-row: 1; grid-column: 2; font: .85rem/1.6 system-ui, sans-serif; color: var(--quiet); }
             </style></head>
-            <body><h1>%1$s</h1><p>%2$d plants can be had now. %3$s. <a href="/find">Find one for a place</a></p><ul>
+            <body><main><h1>%1$s</h1><p>%2$d plants can be had now. %3$s. <a href="/find">Find one for a place</a></p><ul>
             """;
 }
