@@ -10,10 +10,13 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.benchleaf.app.service.DocumentAssembler;
+import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.ListChecks;
 import org.benchleaf.app.service.ListService;
@@ -233,12 +236,39 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()), wording());
+        return sheets(wording());
+    }
+
+    private SheetAssembler sheets(Wording words) {
+        return new SheetAssembler(settings, catalog.view(), new Relatives(catalog.names()), words);
+    }
+
+    private SheetAssembler sheets(PrintStyle style) {
+        return sheets(Wording.open(content, style.language(), style.lengths(), style.containers()));
     }
 
     public PrintService printing() {
-        return new PrintService(
-                catalog.view(), sheets(), Printer.using(content, photographs()), content, style(), clock);
+        return printing(style());
+    }
+
+    /// Prints worded otherwise than the shop's settings say.
+    public PrintService printing(PrintStyle style) {
+        return new PrintService(catalog.view(), sheets(style), printer(), content, style, clock);
+    }
+
+    /// Documents of many plants.
+    public DocumentService documents(PrintStyle style) {
+        return new DocumentService(
+                new DocumentAssembler(catalog.view(), sheets(style), settings.base()), printer(), style);
+    }
+
+    private Printer printer() {
+        return Printer.using(content, photographs());
+    }
+
+    /// Languages in which paper can be printed.
+    public List<String> paperLanguages() {
+        return Wording.paperLanguages(content);
     }
 
     private PhotoFolder photographs() {

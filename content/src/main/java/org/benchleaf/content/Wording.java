@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.LengthStyle;
@@ -41,19 +42,12 @@ import org.benchleaf.shared.stock.StockSize;
 /// Words lie in `wording/*_LANGUAGE.properties`, UTF-8; `{name}` stands for a value. A missing word is an
 /// exception, never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
-    private static final List<String> FILES = List.of(
-            "terms",
-            "problems",
-            "wishes",
-            "sheet",
-            "web",
-            "catalog",
-            "app",
-            "rules",
-            "stock",
-            "substitutes",
-            "lists",
-            "walk");
+    /// What customers read on paper; a language has all of it or is none of ours.
+    private static final List<String> ON_PAPER = List.of("terms", "colors", "sheet", "documents");
+
+    /// What the shop itself reads; English where nobody has put it into a language yet.
+    private static final List<String> ON_SCREEN =
+            List.of("problems", "wishes", "web", "catalog", "app", "rules", "stock", "substitutes", "lists", "walk");
 
     private final Locale language;
     private final LengthStyle lengths;
@@ -80,17 +74,38 @@ public final class Wording {
     /// @throws MissingContent when the pack lacks the language
     public static Wording open(ContentPack content, Locale language, LengthStyle lengths, ContainerNaming containers) {
         Map<String, String> words = new HashMap<>();
-        for (String file : FILES) {
-            String key = "wording/" + file + "_" + language.getLanguage() + ".properties";
-            Properties read = new Properties();
-            try {
-                read.load(new StringReader(content.text(key)));
-            } catch (IOException impossible) {
-                throw new UncheckedIOException(impossible);
-            }
-            read.stringPropertyNames().forEach(name -> words.put(name, read.getProperty(name)));
+        for (String file : ON_SCREEN) {
+            String own = key(file, language);
+            read(content.text(content.find(own).isPresent() ? own : key(file, Locale.ENGLISH)), words);
+        }
+        for (String file : ON_PAPER) {
+            read(content.text(key(file, language)), words);
         }
         return new Wording(language, lengths, containers, words);
+    }
+
+    /// Languages of which all words of paper are there: those that come with the program and those that a shop's own
+    /// folder adds.
+    public static List<String> paperLanguages(ContentPack content) {
+        return Stream.of(Locale.getISOLanguages())
+                .filter(language -> ON_PAPER.stream()
+                        .allMatch(file ->
+                                content.find(key(file, Locale.of(language))).isPresent()))
+                .toList();
+    }
+
+    private static String key(String file, Locale language) {
+        return "wording/" + file + "_" + language.getLanguage() + ".properties";
+    }
+
+    private static void read(String text, Map<String, String> words) {
+        Properties read = new Properties();
+        try {
+            read.load(new StringReader(text));
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        read.stringPropertyNames().forEach(name -> words.put(name, read.getProperty(name)));
     }
 
     public Locale language() {
@@ -172,7 +187,27 @@ public final class Wording {
 
     /// `6–8 ft` in the units of this wording.
     public String length(LengthRange range) {
-        return lengths.write(range);
+        return new Measures(this).units(lengths.write(range));
+    }
+
+    /// The words of a color: `deep red`. What is in no list of colors stays as it was written.
+    public String color(PlantColor color) {
+        String key = color.word().replace(' ', '-');
+        String whole = words.get("color." + key);
+        int shade = key.indexOf('-');
+        if (whole == null && shade > 0) {
+            String plain = words.get("color." + key.substring(shade + 1));
+            String pattern = words.get("shade." + key.substring(0, shade));
+            return plain == null || pattern == null
+                    ? color.word()
+                    : fill("shade." + key, pattern, Map.of("color", plain));
+        }
+        return whole == null ? color.word() : whole;
+    }
+
+    /// Colors in their order: `crimson, orange`.
+    public String colors(Collection<PlantColor> colors) {
+        return colors.stream().map(this::color).collect(Collectors.joining(text("list.comma")));
     }
 
     /// `Apr–May`; `all year` for all twelve.
@@ -198,10 +233,10 @@ public final class Wording {
 
     /// `$1,250.00`; `21.50 CAD` for a currency without a form of its own.
     public String money(Money money) {
-        String amount = String.format(
-                language,
-                "%,." + money.currency().getDefaultFractionDigits() + "f",
-                new java.math.BigDecimal(money.amount()));
+        String amount = new Measures(this)
+                .number(
+                        "%,." + money.currency().getDefaultFractionDigits() + "f",
+                        new java.math.BigDecimal(money.amount()));
         String code = money.currency().getCurrencyCode();
         String pattern = words.getOrDefault("money." + code, text("money.other"));
         return fill("money." + code, pattern, Map.of("amount", amount, "currency", code));
@@ -210,6 +245,19 @@ public final class Wording {
     /// `12 April 2027`.
     public String date(LocalDate day) {
         return DateTimeFormatter.ofPattern(text("date.pattern"), language).format(day);
+    }
+
+    /// `12 Apr`; with its year when that is another than the page's.
+    ///
+    /// @param year of the page
+    public String shortDate(LocalDate day, int year) {
+        String key = day.getYear() == year ? "date.short" : "date.short.year";
+        return text(
+                key,
+                Map.of(
+                        "day", Integer.toString(day.getDayOfMonth()),
+                        "month", text("month." + day.getMonth().name()),
+                        "year", Integer.toString(day.getYear())));
     }
 
     /// `12 April 2027, 07:30`.
@@ -224,7 +272,7 @@ public final class Wording {
 
     /// The size as the shop writes it, with a dash for a span: `5–6 ft B&B`.
     public String size(StockSize size) {
-        return containers.text(size).replaceAll("(?<=\\d)-(?=\\d)", "–");
+        return new Measures(this).size(containers.text(size), size);
     }
 
     /// `120 now`, `60 from the week of 5 April 2027`, `sold out`.
@@ -276,7 +324,7 @@ public final class Wording {
 
     /// `1,200`.
     public String count(long count) {
-        return String.format(language, "%,d", count);
+        return new Measures(this).number("%,d", count);
     }
 
     /// What is asked, in a few words: `at most 5 ft tall`.

@@ -7,15 +7,25 @@ import java.util.Map;
 import java.util.function.Function;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
+import org.benchleaf.render.page.AvailabilityList;
 import org.benchleaf.render.page.BenchCard;
+import org.benchleaf.render.page.Bulletin;
+import org.benchleaf.render.page.Comparison;
 import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
+import org.benchleaf.render.page.ListPack;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.PdfPrinter;
 import org.benchleaf.render.pdf.PhotoShelf;
 import org.benchleaf.render.pdf.PrintPage;
+import org.benchleaf.render.view.AvailabilityViews;
+import org.benchleaf.render.view.BulletinViews;
 import org.benchleaf.render.view.CardViews;
+import org.benchleaf.render.view.ComparisonViews;
+import org.benchleaf.render.view.DocumentView;
+import org.benchleaf.render.view.Figures;
+import org.benchleaf.render.view.PackViews;
 
 /// The front door of paper: page models in, one PDF out.
 ///
@@ -94,6 +104,79 @@ public final class Printer {
                 "labels.title",
                 out,
                 (words, shelf, photos) -> new LabelPages(templates, labels, run, words, shelf));
+    }
+
+    /// Prints an availability list.
+    ///
+    /// @param out left open
+    /// @return pages written
+    /// @throws PrintRefused when a plant cannot be printed as it stands
+    /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
+    public int availability(AvailabilityList list, SheetFormat format, PrintStyle style, OutputStream out) {
+        return print(style, "availability.title", out, (words, shelf, photos) -> {
+            Figures figures = new Figures();
+            List<DocumentView> pages = AvailabilityViews.pages(list, format, words, shelf, figures);
+            return DocumentPages.of(pages, figures, format, templates, words);
+        });
+    }
+
+    /// Prints a crop bulletin.
+    ///
+    /// @param out left open
+    /// @return pages written
+    /// @throws PrintRefused when a plant cannot be printed as it stands
+    /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
+    public int bulletin(Bulletin bulletin, SheetFormat format, PrintStyle style, OutputStream out) {
+        return print(style, "bulletin.title", out, (words, shelf, photos) -> {
+            Figures figures = new Figures();
+            List<DocumentView> pages = new BulletinViews(format, words, shelf, photos, figures).pages(bulletin);
+            return DocumentPages.of(pages, figures, format, templates, words);
+        });
+    }
+
+    /// Prints two to four plants side by side.
+    ///
+    /// @param out left open
+    /// @return pages written
+    /// @throws PrintRefused when a plant cannot be printed as it stands
+    /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
+    public int comparison(Comparison comparison, SheetFormat format, PrintStyle style, OutputStream out) {
+        return print(style, "comparison.title", out, (words, shelf, photos) -> {
+            Figures figures = new Figures();
+            List<DocumentView> pages = new ComparisonViews(format, words, shelf, photos, figures).pages(comparison);
+            return DocumentPages.of(pages, figures, format, templates, words);
+        });
+    }
+
+    /// Prints a plant list pack: cover, list, chart of twelve months, and a sheet a plant.
+    ///
+    /// @param out left open
+    /// @return pages written
+    /// @throws PrintRefused when a plant cannot be printed as it stands
+    /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
+    public int listPack(ListPack pack, SheetFormat format, PrintStyle style, OutputStream out) {
+        return print(style, "pack.title", out, (words, shelf, photos) -> {
+            Figures figures = new Figures();
+            List<DocumentView> pages = new PackViews(format, words, shelf, photos, figures).pages(pack);
+            SheetPages sheets = new SheetPages(templates, format, words, shelf, photos);
+            return joined(
+                    DocumentPages.of(pages, figures, format, templates, words),
+                    pagesOf(pack.sheets().iterator(), sheets::page));
+        });
+    }
+
+    private static Iterator<PrintPage> joined(Iterator<PrintPage> first, Iterator<PrintPage> then) {
+        return new Iterator<>() {
+            @Override
+            public boolean hasNext() {
+                return first.hasNext() || then.hasNext();
+            }
+
+            @Override
+            public PrintPage next() {
+                return first.hasNext() ? first.next() : then.next();
+            }
+        };
     }
 
     private int print(PrintStyle style, String title, OutputStream out, Pages pages) {

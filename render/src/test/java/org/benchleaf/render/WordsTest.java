@@ -38,14 +38,21 @@ class WordsTest {
             "caution.",
             "card.water.",
             "stand.person.",
-            "stand.rule.");
+            "stand.rule.",
+            "rules.country.",
+            "weight.",
+            "color.",
+            "shade.",
+            "unit.",
+            "mark.",
+            "group.");
 
     private final Wording words = Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.BOTH);
 
     @Test
     void everyWordOfSheetsCardsAndPagesIsUsed() throws IOException {
         Set<String> used = asked();
-        for (String file : List.of("sheet", "web")) {
+        for (String file : List.of("sheet", "documents", "web")) {
             Properties own = new Properties();
             own.load(new StringReader(ContentPack.builtIn().text("wording/" + file + "_en.properties")));
             List<String> idle = own.stringPropertyNames().stream()

@@ -23,6 +23,9 @@ final class PrintCardsCommand implements Callable<Integer> {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
+    @Mixin
+    private final PaperOptions paper = new PaperOptions();
+
     @Option(
             names = "--card",
             paramLabel = "SIZE",
@@ -56,7 +59,9 @@ final class PrintCardsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            int pages = benchleaf.printing().benchCards(plants.in(benchleaf), size, !unpriced, format, file);
+            int pages = benchleaf
+                    .printing(paper.style(benchleaf))
+                    .benchCards(plants.in(benchleaf), size, !unpriced, format, file);
             console.out().println(file + ": " + pages + (pages == 1 ? " card" : " cards"));
         }
         return ErrorReport.DONE;

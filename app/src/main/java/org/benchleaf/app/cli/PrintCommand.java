@@ -22,6 +22,9 @@ final class PrintCommand implements Runnable {
         print.addSubcommand(new PrintSheetCommand(console, clock));
         print.addSubcommand(new PrintCardsCommand(console, clock));
         print.addSubcommand(new PrintLabelsCommand(console, clock));
+        print.addSubcommand(new PrintComparisonCommand(console, clock));
+        print.addSubcommand(new PrintAvailabilityCommand(console, clock));
+        print.addSubcommand(new PrintBulletinCommand(console, clock));
         return print;
     }
 

@@ -21,6 +21,9 @@ final class PrintSheetCommand implements Callable<Integer> {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
+    @Mixin
+    private final PaperOptions paper = new PaperOptions();
+
     @Option(
             names = "--paper",
             paramLabel = "PAPER",
@@ -48,7 +51,8 @@ final class PrintSheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            int pages = benchleaf.printing().plantSheets(plants.in(benchleaf), format, sources, file);
+            int pages =
+                    benchleaf.printing(paper.style(benchleaf)).plantSheets(plants.in(benchleaf), format, sources, file);
             console.out().println(file + ": " + pages + (pages == 1 ? " page" : " pages"));
         }
         return ErrorReport.DONE;

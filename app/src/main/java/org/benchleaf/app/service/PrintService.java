@@ -179,11 +179,11 @@ public final class PrintService {
         return new ItemRecord(item.key(), item.size(), item.form(), item.gtin(), Optional.empty());
     }
 
-    private interface Pages {
+    interface Pages {
         int print(OutputStream out) throws IOException;
     }
 
-    private static int write(Path file, Pages pages) {
+    static int write(Path file, Pages pages) {
         Path place = file.toAbsolutePath();
         try {
             Path folder = Optional.ofNullable(place.getParent()).orElse(place);

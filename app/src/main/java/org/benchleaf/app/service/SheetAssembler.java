@@ -3,6 +3,7 @@ package org.benchleaf.app.service;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.app.Settings;
@@ -45,11 +46,13 @@ public final class SheetAssembler {
     private final CatalogView catalog;
     private final Relatives relatives;
     private final Lifting lifting;
+    private final Locale language;
 
     /// @param catalog where a cultivar's taxon is looked up
-    /// @param words in which the weight of a ball or container is told
+    /// @param words of the page: their language chooses common names, and the weight of a ball is told in them
     public SheetAssembler(Settings settings, CatalogView catalog, Relatives relatives, Wording words) {
         this.lifting = new Lifting(words);
+        this.language = words.language();
         this.settings = settings;
         this.catalog = catalog;
         this.relatives = relatives;
@@ -118,7 +121,7 @@ public final class SheetAssembler {
     }
 
     /// A cultivar without a common name of its own is called as its taxon is.
-    private PlantTitle title(PlantRecord plant) {
+    PlantTitle title(PlantRecord plant) {
         List<String> own = commonNames(plant);
         List<String> names = own.isEmpty()
                 ? plant.taxon().flatMap(catalog::plant).map(this::commonNames).orElse(List.of())
@@ -126,19 +129,25 @@ public final class SheetAssembler {
         return new PlantTitle(plant.name(), names, plant.facts().value(Attributes.FAMILY));
     }
 
+    /// In the language of the page where the catalog has any, or else in English: a name that people know is worth more
+    /// than none.
     private List<String> commonNames(PlantRecord plant) {
+        List<String> own = commonNames(plant, language);
+        return own.isEmpty() ? commonNames(plant, Locale.ENGLISH) : own;
+    }
+
+    private static List<String> commonNames(PlantRecord plant, Locale language) {
         return plant.commonNames().stream()
-                .filter(name ->
-                        name.language().getLanguage().equals(settings.language().getLanguage()))
+                .filter(name -> name.language().getLanguage().equals(language.getLanguage()))
                 .map(CommonName::text)
                 .toList();
     }
 
-    private Shop shop() {
+    Shop shop() {
         return new Shop(settings.shopName(), settings.shopLine());
     }
 
-    private List<PageCaution> cautions(Facts facts, PlantStock stock) {
+    List<PageCaution> cautions(Facts facts, PlantStock stock) {
         List<PageCaution> cautions = new ArrayList<>(
                 facts.fact(Attributes.CAUTIONS).map(SheetAssembler::cautions).orElse(List.of()));
         lifting.heaviest(stock.items().stream().map(ItemRecord::size).toList()).ifPresent(cautions::add);
@@ -160,7 +169,7 @@ public final class SheetAssembler {
                 .toList();
     }
 
-    private static YearLook year(Facts facts) {
+    static YearLook year(Facts facts) {
         return new YearLook(
                 show(facts.value(Attributes.FLOWER_COLOR), facts.value(Attributes.BLOOM)),
                 facts.value(Attributes.FOLIAGE),
@@ -192,7 +201,7 @@ public final class SheetAssembler {
                         .flatMap(colors -> colors.stream().findFirst()));
     }
 
-    private static StockBlock stockBlock(PlantStock stock, LocalDateTime asOf) {
+    static StockBlock stockBlock(PlantStock stock, LocalDateTime asOf) {
         YearWeek now = YearWeek.of(asOf.toLocalDate());
         List<ItemLine> lines = new ArrayList<>();
         for (ItemRecord item : stock.items()) {

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.Show;
 import org.benchleaf.render.page.YearLook;
-import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.plant.Foliage;
 
@@ -64,7 +63,7 @@ public final class YearWords {
     }
 
     private static void add(List<Line> lines, String part, Show show, Wording words) {
-        String colors = colors(show.colors(), words);
+        String colors = words.colors(show.colors());
         String months = words.months(show.months());
         String what = colors.isEmpty() || months.isEmpty()
                 ? colors + months
@@ -76,7 +75,7 @@ public final class YearWords {
 
     private static String leaves(YearLook year, Wording words) {
         List<String> parts = new ArrayList<>();
-        String colors = colors(year.summerFoliage(), words);
+        String colors = words.colors(year.summerFoliage());
         if (!colors.isEmpty()) {
             parts.add(colors);
         }
@@ -84,9 +83,5 @@ public final class YearWords {
                 .filter(kept -> kept == Foliage.EVERGREEN || kept == Foliage.SEMI_EVERGREEN || colors.isEmpty())
                 .ifPresent(kept -> parts.add(words.term(kept)));
         return String.join(words.text("list.comma"), parts);
-    }
-
-    private static String colors(List<PlantColor> colors, Wording words) {
-        return colors.stream().map(PlantColor::word).collect(Collectors.joining(words.text("list.comma")));
     }
 }

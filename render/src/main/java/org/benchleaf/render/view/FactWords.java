@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.FactKind;
 import org.benchleaf.render.page.FactValue;
-import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.site.Exposure;
 
@@ -29,10 +28,7 @@ final class FactWords {
             case FactValue.HeatZones(var range) -> dashed(range.toString());
             case FactValue.Acidity(var range) -> dashed(range.toString());
             case FactValue.Months(var months) -> words.months(months);
-            case FactValue.Colors(var colors) ->
-                colors.isEmpty()
-                        ? words.text("fact.none")
-                        : colors.stream().map(PlantColor::word).collect(Collectors.joining(words.text("list.comma")));
+            case FactValue.Colors(var colors) -> colors.isEmpty() ? words.text("fact.none") : words.colors(colors);
             case FactValue.Regions(var regions) ->
                 regions.stream().map(Region::postalCode).collect(Collectors.joining(words.text("list.comma")));
             case FactValue.Text(String text) -> text;

@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.figure.YearWords;
 import org.benchleaf.render.page.FactKind;
@@ -77,7 +80,7 @@ final class SheetViews {
                 marks.lines().stream()
                         .map(line -> checked.apply("source", line))
                         .toList(),
-                marks.inheritedNote(),
+                notes(sheet, marks),
                 code,
                 sheet.link().toString(),
                 sheet.link().plant().toString(),
@@ -86,6 +89,18 @@ final class SheetViews {
                 sheet.photo()
                         .map(photo -> checked.apply("photo credit", words.credit(photo.credit(), photo.license())))
                         .orElse(""));
+    }
+
+    /// What the sign of inherited facts means, and that remarks are in English where the page is not.
+    private String notes(PlantSheet sheet, SourceMarks marks) {
+        boolean remarks = sheet.whyNow().isPresent()
+                || sheet.description().isPresent()
+                || sheet.cautions().stream()
+                        .anyMatch(caution -> !caution.caution().how().isEmpty());
+        boolean english = Locale.ENGLISH.getLanguage().equals(words.language().getLanguage());
+        return Stream.of(marks.inheritedNote(), remarks && !english ? words.text("sheet.english") : "")
+                .filter(note -> !note.isEmpty())
+                .collect(Collectors.joining(". "));
     }
 
     private List<SheetView.FactLine> facts(PlantSheet sheet, boolean landscape, SourceMarks marks) {

@@ -8,7 +8,7 @@ import java.util.List;
 /// @param leading from line to line in points
 /// @param lines may be empty
 public record TextBlock(double size, double leading, List<TextLine> lines) {
-    private static final double POINT_MM = 25.4 / 72;
+    static final double POINT_MM = 25.4 / 72;
 
     public TextBlock {
         lines = List.copyOf(lines);

@@ -88,6 +88,33 @@ final class Typesetter {
                 .with("least", String.format(Locale.ROOT, "%.1f", range.least())));
     }
 
+    /// Running text in one size, on as many lines as it takes.
+    ///
+    /// @throws PrintRefused when one word alone is wider than the measure
+    TextBlock flow(List<Word> words, double widthPt, double size, double leading, String subject, String field) {
+        List<TextLine> lines = new ArrayList<>();
+        int from = 0;
+        while (from < words.size()) {
+            int to = from + 1;
+            while (to < words.size() && (!words.get(to).spaced() || fits(words.subList(from, to + 1), widthPt, size))) {
+                to++;
+            }
+            if (!fits(words.subList(from, to), widthPt, size)) {
+                throw new PrintRefused(Problem.of("print.overflow", text(words.subList(from, to)))
+                        .with("name", subject)
+                        .with("field", field)
+                        .with("least", String.format(Locale.ROOT, "%.1f", size)));
+            }
+            lines.add(line(words.subList(from, to)));
+            from = to;
+        }
+        return new TextBlock(size, leading, lines);
+    }
+
+    private boolean fits(List<Word> words, double widthPt, double size) {
+        return width(words) * size <= widthPt;
+    }
+
     /// The break into so many lines that leaves them most even, parts of a name kept together where that fits.
     private Optional<List<TextLine>> breakInto(List<Word> words, double measure, int lines) {
         List<Integer> best = new ArrayList<>();

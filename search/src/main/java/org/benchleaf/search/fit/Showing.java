@@ -10,6 +10,7 @@ import org.benchleaf.shared.color.Lab;
 import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.Season;
 
 /// How well a plant shows what is asked for: how far its color stands out, and how much of the time. All scales are
@@ -21,6 +22,12 @@ final class Showing {
 
     /// What a color that is not the most typical counts.
     private static final double OTHERS = 0.8;
+
+    /// What a fall color near the ground counts.
+    private static final double LOW = 0.5;
+
+    /// What yellow counts in fall: the color of most trees then.
+    private static final double USUAL = 0.6;
 
     /// The CIELAB chroma of a color that cannot be overlooked: about that of red twigs in snow.
     private static final double VIVID = 60;
@@ -41,7 +48,14 @@ final class Showing {
         for (int at = 0; at < colors.size(); at++) {
             best = Math.max(best, strength(season, colors.get(at)) * (at == 0 ? 1 : OTHERS));
         }
-        return (int) Math.round(best);
+        return (int) Math.round(season == Season.FALL_COLOR && diesBack(facts) ? best * LOW : best);
+    }
+
+    /// The leaves of what dies to the ground are few and low: they may turn as red as a maple and nobody sees it.
+    private static boolean diesBack(Facts facts) {
+        return facts.value(Attributes.FOLIAGE)
+                .filter(Foliage.HERBACEOUS::equals)
+                .isPresent();
     }
 
     private static int strength(Wish.Shows wish, Facts facts) {
@@ -53,7 +67,7 @@ final class Showing {
         double vivid = Math.min(BEST, Math.hypot(lab.a(), lab.b()) * BEST / VIVID);
         return switch (color.family()) {
             case RED, ORANGE, PINK, PURPLE, BLUE -> vivid;
-            case YELLOW -> season == Season.FALL_COLOR ? vivid * OTHERS : vivid; // the color of most trees in fall
+            case YELLOW -> season == Season.FALL_COLOR ? vivid * USUAL : vivid;
             case WHITE -> BEST * OTHERS;
             case GREEN, BLUE_GREEN ->
                 season == Season.FOLIAGE && !color.word().endsWith("green")

@@ -58,6 +58,18 @@ class HowWellTest {
     }
 
     @Test
+    void putsFallColorOfShrubsBeforeThatOfWhatDiesToTheGroundAndRedBeforeYellow() {
+        Wish fall = new Wish.Shows(Season.FALL_COLOR, Optional.empty(), Optional.empty());
+        Fact<?> red = fact(Attributes.FALL_COLOR, "red #B3231F");
+        Fact<?> yellow = fact(Attributes.FALL_COLOR, "yellow #E3B93C");
+        Fact<?> shrub = fact(Attributes.FOLIAGE, "deciduous");
+        Fact<?> herb = fact(Attributes.FOLIAGE, "herbaceous");
+        assertThat(how(fall, red, shrub)).isGreaterThan(how(fall, yellow, shrub));
+        assertThat(how(fall, yellow, shrub)).isGreaterThan(how(fall, red, herb));
+        assertThat(how(fall, yellow, herb)).isPositive();
+    }
+
+    @Test
     void putsPlainShrubsBeforeThoseThatGrowIntoTrees() {
         Wish shrub = new Wish.OfForm(Set.of(LifeForm.SHRUB));
         assertThat(how(shrub, fact(Attributes.LIFE_FORM, "shrub")))

@@ -1,0 +1,238 @@
+package org.benchleaf.render.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.content.Wording;
+import org.benchleaf.render.SheetFormat;
+import org.benchleaf.render.code.CodeImage;
+import org.benchleaf.render.figure.Icons;
+import org.benchleaf.render.figure.YearRing;
+import org.benchleaf.render.figure.YearWords;
+import org.benchleaf.render.page.Bulletin;
+import org.benchleaf.render.page.Bulletin.Pick;
+import org.benchleaf.render.page.ItemLine;
+import org.benchleaf.render.page.PlantItems;
+import org.benchleaf.render.pdf.CodeDrawing;
+import org.benchleaf.render.pdf.Face;
+import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
+import org.benchleaf.shared.stock.Availability;
+
+/// Sets a crop bulletin.
+public final class BulletinViews {
+    private static final double PHOTO_WIDTH = 88;
+    private static final double PHOTO_HEIGHT = 76;
+    private static final double RING = 70;
+    private static final double CODE = 23;
+    private static final double BETWEEN = 7;
+    private static final int ACROSS = 3;
+    private static final double GUTTER = 6;
+    private static final double CELL_FIGURE = 41;
+
+    private final Wording words;
+    private final FontShelf shelf;
+    private final PhotoShelf photos;
+    private final PageFrame frame;
+    private final Figures figures;
+
+    /// @param figures receives the drawings
+    public BulletinViews(SheetFormat format, Wording words, FontShelf shelf, PhotoShelf photos, Figures figures) {
+        this.words = words;
+        this.shelf = shelf;
+        this.photos = photos;
+        this.frame = PageFrame.of(format);
+        this.figures = figures;
+    }
+
+    /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
+    public List<DocumentView> pages(Bulletin bulletin) {
+        int year = bulletin.from().getYear();
+        DocumentMaker maker = new DocumentMaker(words, shelf, frame, year, true, figures);
+        PlantRows rows = new PlantRows(words, shelf, frame.width(), year, figures);
+        figures.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
+        bulletin.lead().ifPresent(pick -> lead(pick, rows, maker));
+        grid(bulletin.others(), year, maker);
+        maker.plants(words.text("bulletin.items"), bulletin.items());
+        String range = words.text(
+                "bulletin.range", Map.of("from", words.date(bulletin.from()), "to", words.date(bulletin.to())));
+        boolean empty = bulletin.lead().isEmpty() && bulletin.others().isEmpty();
+        return maker.pages(
+                words.text("bulletin.title"),
+                empty ? range + ". " + words.text("bulletin.empty") : range,
+                bulletin.shop());
+    }
+
+    private void lead(Pick pick, PlantRows rows, DocumentMaker maker) {
+        String subject = pick.title().botanical().toString();
+        Texts texts = new Texts(shelf, subject);
+        double figureWidth = pick.photo().isPresent() ? PHOTO_WIDTH : RING;
+        double figureHeight = pick.photo().isPresent() ? PHOTO_HEIGHT : RING;
+        double right = frame.width() - figureWidth - BETWEEN;
+        String figure = figure(pick, "lead", figureWidth, figureHeight);
+        TextBlock name = texts.name(pick.title().botanical(), right, new TypeRange(27, 22, 17, 4, 1.07));
+        TextBlock common = texts.flow(common(pick), "common name", Face.FACTS, right, 12.5, 1.2);
+        TextBlock reason = texts.flow(pick.reason(), "selling note", Face.NAMES_ITALIC, right, 13.5, 1.25);
+        List<TextBlock> year = YearWords.lines(pick.year(), words).stream()
+                .map(line -> texts.flow(
+                        words.text("ring.alternative", Map.of("part", line.part(), "what", line.what())),
+                        "year",
+                        Face.FACTS,
+                        right,
+                        9,
+                        1.25))
+                .toList();
+        List<TextBlock> cautions = cautions(pick, texts, right - 6, 8.4);
+        CodeImage code = CodeImage.of(pick.link());
+        CodeDrawing drawn = new CodeDrawing(
+                code, code.dotsThatFit(CODE).orElseThrow(() -> LabelViews.codeTooSmall(code, CODE, subject)));
+        figures.put(
+                "lead:code",
+                drawn,
+                words.text("code.alternative", Map.of("link", pick.link().toString())));
+        PlantRow row = rows.row(new PlantItems(pick.title(), pick.year(), pick.items(), pick.link()));
+        double offer = Math.max(
+                row.items().stream()
+                                .mapToDouble(item -> Math.max(
+                                                item.size().height(),
+                                                item.later().height())
+                                        + 2.4)
+                                .sum()
+                        + 6,
+                CODE + 7);
+        double height = name.height()
+                + common.height()
+                + reason.height()
+                + Texts.height(year)
+                + Texts.height(cautions)
+                + offer
+                + 15;
+        String credit = credit(pick, texts);
+        maker.add(
+                new DocumentView.Lead(
+                        name,
+                        common,
+                        reason,
+                        year,
+                        figure,
+                        figureWidth,
+                        row.items(),
+                        cautions,
+                        "lead:code",
+                        round(drawn.width() * TextBlock.POINT_MM),
+                        pick.link().plant().toString(),
+                        credit),
+                Math.max(height, figureHeight + (credit.isEmpty() ? 0 : 4)) + 12);
+    }
+
+    private void grid(List<Pick> picks, int year, DocumentMaker maker) {
+        double width = (frame.width() - GUTTER * (ACROSS - 1)) / ACROSS;
+        for (int from = 0; from < picks.size(); from += ACROSS) {
+            List<DocumentView.Cell> cells = new ArrayList<>();
+            double height = 0;
+            for (Pick pick : picks.subList(from, Math.min(picks.size(), from + ACROSS))) {
+                DocumentView.Cell cell = cell(pick, "pick" + (from + cells.size()), width, year);
+                cells.add(cell);
+                height = Math.max(
+                        height,
+                        CELL_FIGURE
+                                + 3.4
+                                + cell.name().height()
+                                + cell.common().height()
+                                + cell.reason().height()
+                                + cell.offer().height()
+                                + cell.caution().height()
+                                + 9);
+            }
+            if (from == 0) {
+                maker.add(new DocumentView.Heading(words.text("bulletin.others")), 11);
+            }
+            maker.add(new DocumentView.Grid(round(width), cells), height);
+        }
+    }
+
+    private DocumentView.Cell cell(Pick pick, String place, double width, int year) {
+        Texts texts = new Texts(shelf, pick.title().botanical().toString());
+        double figureWidth = pick.photo().isPresent() ? width : CELL_FIGURE;
+        String figure = figure(pick, place, figureWidth, CELL_FIGURE);
+        return new DocumentView.Cell(
+                texts.name(pick.title().botanical(), width, new TypeRange(14, 12, 10, 4, 1.1)),
+                texts.flow(common(pick), "common name", Face.FACTS, width, 9.5, 1.2),
+                texts.flow(pick.reason(), "selling note", Face.NAMES_ITALIC, width, 10.5, 1.22),
+                texts.flow(offer(pick, year), "stock", Face.FACTS, width, 8.8, 1.25),
+                texts.flow(
+                        pick.cautions().stream()
+                                .map(caution -> words.caution(caution.caution()))
+                                .collect(Collectors.joining("; ")),
+                        "caution",
+                        Face.FACTS,
+                        width - 5,
+                        8,
+                        1.22),
+                figure,
+                round(figureWidth),
+                pick.link().plant().toString(),
+                credit(pick, texts));
+    }
+
+    private String offer(Pick pick, int year) {
+        return pick.items().stream()
+                .filter(item -> !(item.availability() instanceof Availability.SoldOut
+                        || item.availability() instanceof Availability.Withdrawn))
+                .map(item -> offer(item, year))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String offer(ItemLine item, int year) {
+        String count = item.availability() instanceof Availability.From(var week, int later)
+                ? words.text(
+                        "table.from", Map.of("count", words.count(later), "day", words.shortDate(week.monday(), year)))
+                : words.availability(item.availability());
+        return Stream.of(
+                        words.size(item.size(), item.form()),
+                        Typesetter.joined(count),
+                        item.price().map(words::money).orElse(""))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(words.text("list.comma")));
+    }
+
+    private List<TextBlock> cautions(Pick pick, Texts texts, double width, double size) {
+        return pick.cautions().stream()
+                .map(caution -> texts.flow(words.caution(caution.caution()), "caution", Face.FACTS, width, size, 1.24))
+                .toList();
+    }
+
+    private String figure(Pick pick, String place, double widthMm, double heightMm) {
+        String subject = pick.title().botanical().toString();
+        String key = "figure:" + place;
+        if (pick.photo().isPresent()) {
+            figures.put(
+                    key,
+                    photos.fill(
+                            pick.photo().get().file(),
+                            subject,
+                            widthMm / TextBlock.POINT_MM,
+                            heightMm / TextBlock.POINT_MM),
+                    words.text("photo.alt", Map.of("name", subject)));
+        } else {
+            figures.put(key, YearRing.draw(pick.year(), subject, words));
+        }
+        return key;
+    }
+
+    private String credit(Pick pick, Texts texts) {
+        return pick.photo()
+                .map(photo -> texts.checked(words.credit(photo.credit(), photo.license()), "photo credit", Face.FACTS))
+                .orElse("");
+    }
+
+    private static String common(Pick pick) {
+        return pick.title().commonNames().stream().findFirst().orElse("");
+    }
+
+    private static double round(double mm) {
+        return Math.round(mm * 1000) / 1000.0;
+    }
+}

@@ -1,0 +1,26 @@
+package org.benchleaf.render.view;
+
+import org.benchleaf.render.SheetFormat;
+
+/// The room that a page of a long document leaves for its blocks, in mm.
+///
+/// @param width of the text
+/// @param height of the text, the line at the foot left out
+record PageFrame(double width, double height) {
+    /// As in the style sheet of documents.
+    static final double SIDE = 14;
+
+    static final double TOP = 13;
+    static final double BOTTOM = 19;
+
+    /// Kept free against differences in rounding between what is measured here and what the engine lays out.
+    private static final double SPARE = 3;
+
+    static PageFrame of(SheetFormat format) {
+        return new PageFrame(format.widthMm() - 2 * SIDE, format.heightMm() - TOP - BOTTOM - SPARE);
+    }
+
+    double widthPt() {
+        return width / TextBlock.POINT_MM;
+    }
+}
