@@ -11,6 +11,7 @@ import org.benchleaf.app.web.route.Keeping;
 import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Route;
 import org.benchleaf.app.web.route.RouteTable;
+import org.benchleaf.app.web.walk.WalkRoutes;
 
 /// Every address of the server, in one list; `docs/routes.md` prints it. A group of pages adds one line.
 public final class Routes {
@@ -20,6 +21,7 @@ public final class Routes {
     public static RouteTable of(Benchleaf benchleaf) {
         return new RouteTable(Stream.of(
                         new PlantPages(benchleaf).routes(), // public pages
+                        WalkRoutes.of(benchleaf),
                         List.of(health(benchleaf)))
                 .flatMap(List::stream)
                 .toList());

@@ -114,8 +114,7 @@ record SightingJudge(StockReader stock, ZoneId zone) {
     }
 
     /// Somebody who counted later knows better, and somebody who looked later on the same day. A look
-    /// on an earlier day
-    /// than the last one is history by the ledger's own rule and changes nothing.
+    /// on an earlier day than the last one is history by the ledger's own rule and changes nothing.
     private static Optional<Problem> later(Sighting sighting, List<LedgerLine> after, LocalDate day) {
         return after.stream()
                 .filter(line ->

@@ -6,8 +6,7 @@ import java.util.Optional;
 import org.benchleaf.shared.measure.YearWeek;
 
 /// What a week's bulletin tells. What a plant is called, costs and how many there are stands in the
-/// catalog and is read
-/// when the bulletin is shown, so that a page never promises what is gone.
+/// catalog and is read when the bulletin is shown, so that a page never promises what is gone.
 ///
 /// @param week the week it is for
 /// @param version counts saves; 0 for one that was never saved

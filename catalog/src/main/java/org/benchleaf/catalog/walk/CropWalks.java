@@ -8,13 +8,10 @@ import org.benchleaf.shared.Reading;
 /// Crop walks of a catalog. Safe for many threads.
 public interface CropWalks {
     /// Writes a sighting down; when this returns, it survives a power cut. What it says of a lot goes
-    /// into the stock
-    /// ledger in the same breath, or, in a conflict, not at all.
+    /// into the stock ledger in the same breath, or, in a conflict, not at all.
     ///
     /// @return the sighting as it stands, also when it came before; or `walk.key.reused` when another
-    ///     one came
-    ///     under its
-    ///     key, or what [Sighting#checked] refuses
+    ///     one came under its key, or what [Sighting#checked] refuses
     Reading<NotedSighting> note(Sighting sighting);
 
     Optional<NotedSighting> sighting(String key);
@@ -22,7 +19,8 @@ public interface CropWalks {
     /// Settles a conflict; one that is settled already stays so.
     ///
     /// @param who decides
-    /// @return how it stands now: in conflict still where the way out is none; or `walk.sighting.unknown`
+    /// @return how it stands now: in conflict still where the way out is none; or
+    ///     `walk.sighting.unknown`
     Reading<NotedSighting> settle(String key, Settlement settlement, String who);
 
     /// Sightings that somebody must look at, the oldest first.

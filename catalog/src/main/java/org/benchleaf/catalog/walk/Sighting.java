@@ -12,10 +12,8 @@ import org.benchleaf.shared.stock.Condition;
 
 /// One thing seen on a crop walk.
 ///
-/// A telephone without signal sends it later, and again when no answer came: the key, made where it
-/// was seen, sees to
-/// it
-/// that it counts once however often it arrives.
+/// A telephone without signal sends it later, and again when no answer came: the key, made where it was
+/// seen, sees to it that it counts once however often it arrives.
 ///
 /// @param key unique to this sighting, made on the telephone
 /// @param walk on which walk

@@ -10,10 +10,9 @@ public sealed interface Standing {
 
     /// Kept, and the stock is as it was: somebody must look.
     ///
-    /// @param problem `walk.plant.unknown`, `walk.plant.retired`, `walk.lot.missing`, `walk.lot.unknown`,
-    ///     `walk.lot.other.plant`, `walk.count.held`, `walk.count.later`, `walk.count.impossible`,
-    ///     `walk.seen.later` or
-    ///     `walk.future`
+    /// @param problem `walk.plant.unknown`, `walk.plant.retired`, `walk.lot.missing`,
+    ///     `walk.lot.unknown`, `walk.lot.other.plant`, `walk.count.held`, `walk.count.later`,
+    ///     `walk.count.impossible`, `walk.seen.later` or `walk.future`
     record InConflict(Problem problem) implements Standing {}
 
     /// Somebody looked.
