@@ -126,6 +126,7 @@ final class PrintBench {
                         Optional.empty()),
                 Caution.readList("toxic: dogs, horses - leaves poisonous if eaten")
                         .orThrow(),
+                List.of(),
                 StockSize.read("#3").toOptional(),
                 ItemForm.REGULAR,
                 Optional.of(Money.usDollars("24." + (10 + random.nextInt(89)))),

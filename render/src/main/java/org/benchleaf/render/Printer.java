@@ -84,6 +84,8 @@ public final class Printer {
                                 Map.of(
                                         "card",
                                         set.view(),
+                                        "alt",
+                                        set.alternatives(),
                                         "language",
                                         words.language().getLanguage()))),
                         set.drawings());

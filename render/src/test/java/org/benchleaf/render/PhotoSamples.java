@@ -47,6 +47,7 @@ final class PhotoSamples {
                 card.spread(),
                 card.year(),
                 card.cautions(),
+                card.notices(),
                 card.stockSize(),
                 card.form(),
                 card.price(),

@@ -252,6 +252,7 @@ class PrinterTest {
                 card.spread(),
                 card.year(),
                 card.cautions(),
+                card.notices(),
                 card.stockSize(),
                 card.form(),
                 card.price(),

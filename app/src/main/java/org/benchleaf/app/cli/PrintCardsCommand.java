@@ -30,9 +30,12 @@ final class PrintCardsCommand implements Callable<Integer> {
             names = "--card",
             paramLabel = "SIZE",
             defaultValue = "large",
-            description = "large (5.5 x 7 in) or small (4 x 6 in); default: ${DEFAULT-VALUE}")
+            description = "large (5.5 x 7 in), small (4 x 6 in), grand (7 x 11 in), a6 or a5; default: ${DEFAULT-VALUE}")
     @SuppressWarnings("NullAway.Init")
     private CardFormat format;
+
+    @Option(names = "--wide", description = "the card lies instead of standing")
+    private boolean wide;
 
     @Option(
             names = "--size",
@@ -61,7 +64,7 @@ final class PrintCardsCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             int pages = benchleaf
                     .printing(paper.style(benchleaf))
-                    .benchCards(plants.in(benchleaf), size, !unpriced, format, file);
+                    .benchCards(plants.in(benchleaf), size, !unpriced, wide ? format.wide() : format, file);
             console.out().println(file + ": " + pages + (pages == 1 ? " card" : " cards"));
         }
         return ErrorReport.DONE;

@@ -25,6 +25,8 @@ final class PrintCommand implements Runnable {
         print.addSubcommand(new PrintComparisonCommand(console, clock));
         print.addSubcommand(new PrintAvailabilityCommand(console, clock));
         print.addSubcommand(new PrintBulletinCommand(console, clock));
+        print.addSubcommand(new PrintListCommand(console, clock));
+        print.addSubcommand(new PrintSignCommand(console, clock));
         return print;
     }
 

@@ -6,24 +6,31 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.lists.ListSite;
 import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.render.page.AvailabilityList;
 import org.benchleaf.render.page.Bulletin;
 import org.benchleaf.render.page.Comparison;
 import org.benchleaf.render.page.ItemLine;
+import org.benchleaf.render.page.ListPack;
 import org.benchleaf.render.page.Photo;
 import org.benchleaf.render.page.PlantItems;
+import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.rule.Destination;
 import org.benchleaf.shared.stock.Availability;
+import org.benchleaf.shared.stock.ItemForm;
 
 /// From plants and their stock to documents of many plants.
 public final class DocumentAssembler {
@@ -120,6 +127,44 @@ public final class DocumentAssembler {
                 picks.stream().findFirst(),
                 picks.subList(Math.min(1, picks.size()), picks.size()),
                 items,
+                sheets.shop());
+    }
+
+    /// A plant list for its client.
+    ///
+    /// @param report the list as it stands
+    public ListPack pack(ListReport report, LocalDateTime now) {
+        Map<PlantKey, PlantSheet> pages = new LinkedHashMap<>();
+        List<ListPack.Line> lines = new ArrayList<>();
+        for (ListReport.Line line : report.lines()) {
+            lines.add(new ListPack.Line(
+                    line.line().number(),
+                    line.plant().map(plant -> items(plant, line.stock(), now, false)),
+                    line.item().map(ItemRecord::size).or(() -> line.line().size()),
+                    line.item().map(ItemRecord::form).orElse(ItemForm.REGULAR),
+                    line.line().quantity(),
+                    line.missing(),
+                    line.item().flatMap(ItemRecord::price),
+                    line.total(),
+                    line.line().worked(),
+                    line.line().note()));
+            line.plant()
+                    .ifPresent(plant ->
+                            pages.computeIfAbsent(plant.key(), fresh -> sheets.sheet(plant, line.stock(), now)));
+        }
+        ListSite site = report.list().site();
+        return new ListPack(
+                report.list().name(),
+                now.toLocalDate(),
+                new ListPack.Site(
+                        site.zone(),
+                        site.light(),
+                        site.soil(),
+                        site.shipTo().map(Destination::toString),
+                        site.by()),
+                lines,
+                report.totals(),
+                List.copyOf(pages.values()),
                 sheets.shop());
     }
 

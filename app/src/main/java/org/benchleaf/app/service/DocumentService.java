@@ -7,6 +7,7 @@ import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.page.AvailabilityList;
 import org.benchleaf.render.page.Bulletin;
 import org.benchleaf.render.page.Comparison;
+import org.benchleaf.render.page.ListPack;
 
 /// Prints documents of many plants to files. A file appears whole or not at all.
 public final class DocumentService {
@@ -38,5 +39,10 @@ public final class DocumentService {
     /// @return pages written
     public int bulletin(Bulletin bulletin, SheetFormat format, Path file) {
         return PrintService.write(file, out -> printer.bulletin(bulletin, format, style, out));
+    }
+
+    /// @return pages written
+    public int listPack(ListPack pack, SheetFormat format, Path file) {
+        return PrintService.write(file, out -> printer.listPack(pack, format, style, out));
     }
 }

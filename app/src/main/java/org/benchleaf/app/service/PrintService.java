@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -90,7 +91,8 @@ public final class PrintService {
         List<BenchCard> cards = new ArrayList<>();
         for (PlantRecord plant : plants) {
             Optional<ItemRecord> item = item(plant, stockOf(stock, plant), size);
-            cards.add(sheets.card(plant, item.map(one -> priced ? one : withoutPrice(one))));
+            cards.add(sheets.card(
+                    plant, item.map(one -> priced ? one : withoutPrice(one)), LocalDate.now(clock)));
         }
         return write(file, out -> printer.benchCards(cards, format, style, out));
     }

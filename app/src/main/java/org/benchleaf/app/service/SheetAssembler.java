@@ -1,5 +1,6 @@
 package org.benchleaf.app.service;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,12 +47,14 @@ public final class SheetAssembler {
     private final CatalogView catalog;
     private final Relatives relatives;
     private final Lifting lifting;
+    private final Wording words;
     private final Locale language;
 
     /// @param catalog where a cultivar's taxon is looked up
     /// @param words of the page: their language chooses common names, and the weight of a ball is told in them
     public SheetAssembler(Settings settings, CatalogView catalog, Relatives relatives, Wording words) {
         this.lifting = new Lifting(words);
+        this.words = words;
         this.language = words.language();
         this.settings = settings;
         this.catalog = catalog;
@@ -85,7 +88,9 @@ public final class SheetAssembler {
     }
 
     /// The bench card of a plant, or of one item of it, whose size and price it then shows.
-    public BenchCard card(PlantRecord plant, Optional<ItemRecord> item) {
+    ///
+    /// @param day on which it stands there, for sale rules
+    public BenchCard card(PlantRecord plant, Optional<ItemRecord> item, LocalDate day) {
         Facts facts = plant.facts();
         return new BenchCard(
                 title(plant),
@@ -98,6 +103,7 @@ public final class SheetAssembler {
                 facts.value(Attributes.SPREAD),
                 year(facts),
                 cautions(facts, item),
+                SaleNotes.notices(facts, settings.place(), day, words),
                 item.map(ItemRecord::size),
                 item.map(ItemRecord::form).orElse(org.benchleaf.shared.stock.ItemForm.REGULAR),
                 item.flatMap(ItemRecord::price),

@@ -26,6 +26,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// @param spread mature spread
 /// @param year data of the year ring
 /// @param cautions what can hurt whom
+/// @param notices what a sale rule asks to print beside the plant where the card stands
 /// @param stockSize size sold here, when the card is for one item
 /// @param form form sold here
 /// @param price price each, when the card shows one
@@ -43,6 +44,7 @@ public record BenchCard(
         Optional<LengthRange> spread,
         YearLook year,
         List<Caution> cautions,
+        List<String> notices,
         Optional<StockSize> stockSize,
         ItemForm form,
         Optional<Money> price,
@@ -53,5 +55,6 @@ public record BenchCard(
         exposure = Set.copyOf(exposure);
         moisture = Set.copyOf(moisture);
         cautions = List.copyOf(cautions);
+        notices = List.copyOf(notices);
     }
 }

@@ -34,6 +34,11 @@ public record ListPack(
         sheets = List.copyOf(sheets);
     }
 
+    /// The same without a sheet a plant.
+    public ListPack withoutSheets() {
+        return new ListPack(name, day, site, lines, totals, List.of(), shop);
+    }
+
     /// What is known of the place and the day.
     ///
     /// @param to where it goes, for example `US-PA`

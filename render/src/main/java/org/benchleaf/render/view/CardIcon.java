@@ -5,10 +5,11 @@ import java.util.List;
 /// One of the plain icons of a bench card with its words.
 ///
 /// @param figure key of its drawing
-/// @param top of the row in mm from the top of the card
-/// @param textTop of the first line in mm from the top of the row
+/// @param left edge in mm
+/// @param top of the icon in mm from the top of the card
+/// @param textTop of the first line in mm from the top of the card
 /// @param lines of words
-public record CardIcon(String figure, double top, double textTop, List<TextLine> lines) {
+public record CardIcon(String figure, double left, double top, double textTop, List<TextLine> lines) {
     public CardIcon {
         lines = List.copyOf(lines);
     }

@@ -6,21 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.content.Wording;
+import org.benchleaf.render.PrintRefused;
 import org.benchleaf.render.figure.Icons;
 import org.benchleaf.render.figure.YearWords;
 import org.benchleaf.render.page.BenchCard;
-import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
-import org.benchleaf.render.pdf.FigureDrawing;
+import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.site.Moisture;
 import org.benchleaf.shared.site.WaterNeed;
 
 /// The column of a bench card that tells light, water, winter cold and size, each as an icon with its words; what is
 /// not known is left out and the rest spreads.
 final class CardIcons {
-    /// Side of an icon in mm.
-    static final double SIDE = 8.4;
-
     /// Least room between rows in mm.
     private static final double LEAST_GAP = 1;
 
@@ -46,48 +43,71 @@ final class CardIcons {
                 || card.spread().isPresent();
     }
 
-    /// @param top of the column in mm from the top of the card
-    /// @param height of the column in mm
-    /// @param measureMm for words
-    /// @param drawings receives the icons
-    List<CardIcon> set(
-            BenchCard card,
-            double top,
-            double height,
-            double measureMm,
-            Map<String, Drawing> drawings,
-            String subject) {
+    /// @param box where they may stand
+    /// @param columns side by side
+    /// @param figures receives the icons
+    List<CardIcon> set(BenchCard card, CardBox box, int columns, Figures figures, String subject) {
+        double gutter = columns == 1 ? 0 : plan.furniture(4, 3);
+        double column = (box.width() - gutter * (columns - 1)) / columns;
+        double measure = column - plan.iconIndent();
         Map<String, String> rows = new LinkedHashMap<>();
-        if (!card.exposure().isEmpty()) {
-            String text = words.sentence(words.exposure(card.exposure()));
-            rows.put("figure:light", text);
-            drawings.put("figure:light", new FigureDrawing(Icons.light(card.exposure(), text)));
-        }
-        waterRow(card, rows, drawings);
+        lightRow(card, rows, figures);
+        waterRow(card, rows, figures);
         card.hardiness().ifPresent(zones -> {
             String text =
                     words.text("card.zones", Map.of("zones", zones.toString().replace('-', '–')));
             rows.put("figure:winter", text);
-            drawings.put("figure:winter", new FigureDrawing(Icons.winter(text)));
+            figures.put("figure:winter", Icons.winter(text));
         });
-        sizeRow(card, rows, drawings);
+        sizeRow(card, rows, figures);
         Map<String, TextBlock> blocks = new LinkedHashMap<>();
-        rows.forEach((figure, text) -> blocks.put(figure, block(text, measureMm, subject)));
-        if (card.photo().isPresent()) {
-            seasonRow(card, height, measureMm, blocks, drawings, subject);
+        rows.forEach((figure, text) -> blocks.put(figure, block(text, measure, subject)));
+        if (card.photo().isPresent() && columns == 1) {
+            seasonRow(card, box.height(), measure, blocks, figures, subject);
         }
+        return place(new ArrayList<>(blocks.entrySet()), box, columns, column + gutter, subject);
+    }
+
+    /// Spread over the height, none further from the next than looks like one group.
+    private List<CardIcon> place(
+            List<Map.Entry<String, TextBlock>> blocks, CardBox box, int columns, double step, String subject) {
+        List<Double> heights = new ArrayList<>();
+        for (int from = 0; from < blocks.size(); from += columns) {
+            heights.add(blocks.subList(from, Math.min(blocks.size(), from + columns)).stream()
+                    .mapToDouble(entry -> rowHeight(entry.getValue()))
+                    .max()
+                    .orElse(0));
+        }
+        double used = heights.stream().mapToDouble(Double::doubleValue).sum();
+        double gap = Math.min((box.height() - used) / Math.max(1, heights.size()), plan.icon() * 1.02);
+        if (gap < 0) {
+            throw new PrintRefused(Problem.of("print.page-overflow", subject).with("name", subject));
+        }
+        double at = box.top() + (box.height() - used - gap * heights.size()) / 2;
         List<CardIcon> icons = new ArrayList<>();
-        double gap = Math.min((height - heightOf(blocks.values())) / Math.max(1, blocks.size()), 8.6);
-        double at = top + (height - heightOf(blocks.values()) - gap * blocks.size()) / 2;
-        for (Map.Entry<String, TextBlock> entry : blocks.entrySet()) {
-            TextBlock text = entry.getValue();
-            double row = rowHeight(text) + gap;
-            double middle = at + row / 2;
-            icons.add(new CardIcon(
-                    entry.getKey(), round(middle - SIDE / 2), round(middle - text.height() / 2), text.lines()));
-            at += row;
+        for (int row = 0; row < heights.size(); row++) {
+            double height = heights.get(row) + gap;
+            for (int n = row * columns; n < Math.min(blocks.size(), (row + 1) * columns); n++) {
+                TextBlock text = blocks.get(n).getValue();
+                double middle = at + height / 2;
+                icons.add(new CardIcon(
+                        blocks.get(n).getKey(),
+                        round(box.left() + n % columns * step),
+                        round(middle - plan.icon() / 2),
+                        round(middle - text.height() / 2),
+                        text.lines()));
+            }
+            at += height;
         }
         return icons;
+    }
+
+    private void lightRow(BenchCard card, Map<String, String> rows, Figures figures) {
+        if (!card.exposure().isEmpty()) {
+            String text = words.sentence(words.exposure(card.exposure()));
+            rows.put("figure:light", text);
+            figures.put("figure:light", Icons.light(card.exposure(), text));
+        }
     }
 
     private TextBlock block(String text, double measureMm, String subject) {
@@ -95,12 +115,12 @@ final class CardIcons {
                 Typesetter.words(text, Face.FACTS), measureMm / POINT_MM, fixed(plan.iconType()), subject, "facts");
     }
 
-    private static double rowHeight(TextBlock text) {
-        return Math.max(SIDE, text.height());
+    private double rowHeight(TextBlock text) {
+        return Math.max(plan.icon(), text.height());
     }
 
-    private static double heightOf(Collection<TextBlock> blocks) {
-        return blocks.stream().mapToDouble(CardIcons::rowHeight).sum();
+    private double heightOf(Collection<TextBlock> blocks) {
+        return blocks.stream().mapToDouble(this::rowHeight).sum();
     }
 
     /// Words beside icons are all of one size, on as many lines as it takes.
@@ -108,22 +128,22 @@ final class CardIcons {
         return new TypeRange(range.largest(), range.largest(), range.largest(), range.lines() + 1, range.leading());
     }
 
-    private void waterRow(BenchCard card, Map<String, String> rows, Map<String, Drawing> drawings) {
+    private void waterRow(BenchCard card, Map<String, String> rows, Figures figures) {
         if (card.waterNeed().isPresent()) {
             WaterNeed need = card.waterNeed().get();
             String text = words.text("card.water." + need.name());
             rows.put("figure:water", text);
-            drawings.put("figure:water", new FigureDrawing(Icons.water(need.ordinal() + 1, text)));
+            figures.put("figure:water", Icons.water(need.ordinal() + 1, text));
         } else if (!card.moisture().isEmpty()) {
             String text = words.sentence(words.text("card.moisture", Map.of("moisture", words.terms(card.moisture()))));
             int wettest =
                     card.moisture().stream().mapToInt(Moisture::ordinal).max().orElse(1);
             rows.put("figure:water", text);
-            drawings.put("figure:water", new FigureDrawing(Icons.water(Math.clamp(wettest, 1, 3), text)));
+            figures.put("figure:water", Icons.water(Math.clamp(wettest, 1, 3), text));
         }
     }
 
-    private void sizeRow(BenchCard card, Map<String, String> rows, Map<String, Drawing> drawings) {
+    private void sizeRow(BenchCard card, Map<String, String> rows, Figures figures) {
         String tall = card.height().map(words::length).map(Typesetter::joined).orElse("");
         String wide = card.spread().map(words::length).map(Typesetter::joined).orElse("");
         if (tall.isEmpty() && wide.isEmpty()) {
@@ -135,7 +155,7 @@ final class CardIcons {
                         ? words.text("card.spread", Map.of("spread", wide))
                         : words.text("card.size", Map.of("height", tall, "spread", wide));
         rows.put("figure:size", text);
-        drawings.put("figure:size", new FigureDrawing(Icons.size(text)));
+        figures.put("figure:size", Icons.size(text));
     }
 
     /// Beside a photograph, when it shows: in the ring's place, where there is room.
@@ -144,7 +164,7 @@ final class CardIcons {
             double height,
             double measureMm,
             Map<String, TextBlock> blocks,
-            Map<String, Drawing> drawings,
+            Figures figures,
             String subject) {
         String text = YearWords.seasons(card.year(), words);
         if (text.isEmpty()) {
@@ -153,7 +173,7 @@ final class CardIcons {
         TextBlock season = block(text, measureMm, subject);
         if (heightOf(blocks.values()) + rowHeight(season) + LEAST_GAP * blocks.size() <= height) {
             blocks.put("figure:season", season);
-            drawings.put("figure:season", new FigureDrawing(Icons.season(text)));
+            figures.put("figure:season", Icons.season(text));
         }
     }
 

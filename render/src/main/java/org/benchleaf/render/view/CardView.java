@@ -2,27 +2,27 @@ package org.benchleaf.render.view;
 
 import java.util.List;
 
-/// A bench card, measured and set.
+/// A bench card, measured and set; places and sides in mm from the upper left corner, type in points.
 ///
 /// @param title of the document
-/// @param style name of the style sheet of its size
+/// @param page its measures and the type of its furniture
 /// @param name botanical name
 /// @param common common name
 /// @param why the line why now
-/// @param nameTop and the others: places in mm from the top of the card
-/// @param ringLeft of the year ring in mm; the ring is left out when its size is 0
+/// @param nameTop and the others: where they stand
+/// @param picture the year ring or a photograph; one or none
 /// @param icons may be empty
-/// @param iconSize type of their words in points
-/// @param cautions one block a caution
+/// @param iconSize type of their words
+/// @param cautions one block a caution or notice
+/// @param foot where price, size and code stand
 /// @param price empty when none is shown
 /// @param size in which it is sold here, empty when the card is for the plant at large
-/// @param code side of the code with its quiet zone in mm
+/// @param code side of the code with its quiet zone
 /// @param shop the shop's line
 /// @param key the plant's key, for those who cannot scan
-/// @param photo one or none; with one there is no ring, and the seasons are told in words
 public record CardView(
         String title,
-        String style,
+        Page page,
         TextBlock name,
         TextBlock common,
         TextBlock why,
@@ -30,14 +30,11 @@ public record CardView(
         double commonTop,
         double ruleTop,
         double whyTop,
-        double ringTop,
-        double ringLeft,
-        double ringSize,
-        double iconsLeft,
+        List<CardPicture> picture,
         List<CardIcon> icons,
         double iconSize,
         List<CardCaution> cautions,
-        double footTop,
+        Foot foot,
         String price,
         TextBlock size,
         String each,
@@ -45,21 +42,64 @@ public record CardView(
         String call,
         String shop,
         String address,
-        String key,
-        List<CardPhoto> photo) {
+        String key) {
     public CardView {
         icons = List.copyOf(icons);
         cautions = List.copyOf(cautions);
-        photo = List.copyOf(photo);
+        picture = List.copyOf(picture);
     }
 
-    /// The photograph and its credit; places and width in mm.
+    /// Measures of the card.
     ///
-    /// @param credit may be empty
-    public record CardPhoto(double top, double left, double width, String credit, double creditTop) {}
+    /// @param inner width between the margins
+    /// @param icon side of an icon
+    /// @param iconIndent from its left to its words
+    /// @param iconLeading of its words in points
+    /// @param sign side of a caution's sign
+    /// @param shopTop where the shop's line stands
+    /// @param shopType its type
+    public record Page(
+            double width,
+            double height,
+            double margin,
+            double inner,
+            double icon,
+            double iconIndent,
+            double iconLeading,
+            double sign,
+            double shopTop,
+            double shopType) {}
 
-    /// One caution and its place.
+    /// Price, size and code.
     ///
-    /// @param top in mm from the top of the card
-    public record CardCaution(double top, TextBlock text) {}
+    /// @param width of the foot
+    /// @param offerTop of size and price
+    /// @param callTop of the line above the code
+    /// @param codeTop of the code
+    /// @param right distance of the code from the right edge of the card, its quiet zone reaching into the margin
+    /// @param priceType in points
+    public record Foot(
+            double left,
+            double top,
+            double width,
+            double offerTop,
+            double callTop,
+            double codeTop,
+            double callRight,
+            double codeRight,
+            double priceType,
+            double eachType,
+            double callType) {}
+
+    /// The year ring or a photograph with its credit.
+    ///
+    /// @param figure key of its drawing
+    /// @param credit may be empty
+    public record CardPicture(
+            String figure, double top, double left, double width, String credit, double creditTop, double creditType) {}
+
+    /// One caution or notice and its place.
+    ///
+    /// @param left of its sign
+    public record CardCaution(double left, double textLeft, double top, TextBlock text) {}
 }

@@ -98,7 +98,7 @@ final class DocumentMaker {
             pages.add(new DocumentView(
                     title,
                     pages.isEmpty() ? title : "",
-                    note,
+                    pages.isEmpty() && parts.stream().anyMatch(DocumentMaker::isCover) ? "" : note,
                     sections(parts),
                     parts.stream().anyMatch(DocumentMaker::hasMarks) ? rows.legend() : List.of(),
                     number,
@@ -106,6 +106,11 @@ final class DocumentMaker {
                     address));
         }
         return pages;
+    }
+
+    /// A cover says itself what the note would.
+    private static boolean isCover(Part part) {
+        return part instanceof Part.Whole(DocumentView.Section section) && section instanceof DocumentView.Cover;
     }
 
     private static boolean hasMarks(Part part) {

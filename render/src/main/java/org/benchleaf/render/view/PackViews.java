@@ -173,7 +173,7 @@ public final class PackViews {
                         .collect(Collectors.joining("; ")),
                 "note",
                 Face.FACTS,
-                NOTE - 1,
+                NOTE - 3,
                 8,
                 1.25);
         double height = Math.max(Math.max(name.height() + common.height(), size.height()), note.height()) + 2.6;

@@ -1,0 +1,312 @@
+package org.benchleaf.render.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.benchleaf.content.Wording;
+import org.benchleaf.render.PrintRefused;
+import org.benchleaf.render.code.CodeImage;
+import org.benchleaf.render.figure.Icons;
+import org.benchleaf.render.figure.YearRing;
+import org.benchleaf.render.page.BenchCard;
+import org.benchleaf.render.page.Photo;
+import org.benchleaf.render.pdf.CodeDrawing;
+import org.benchleaf.render.pdf.Face;
+import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.plant.Caution;
+
+/// One card by one plan: measures the words, and gives what room remains to the picture and the icons.
+///
+/// Upright, the middle holds picture and icons side by side, cautions and foot below. Lying, the picture stands at the
+/// left down to the edge, and icons, cautions and foot at its right; without a picture, icons and cautions take the
+/// left.
+final class CardLayout {
+    private static final double POINT_MM = TextBlock.POINT_MM;
+
+    private final CardPlan plan;
+    private final Wording words;
+    private final FontShelf shelf;
+    private final PhotoShelf photos;
+    private final BenchCard card;
+    private final String subject;
+    private final Characters characters;
+    private final Typesetter typesetter;
+    private final Figures figures = new Figures();
+
+    CardLayout(CardPlan plan, Wording words, FontShelf shelf, PhotoShelf photos, BenchCard card) {
+        this.plan = plan;
+        this.words = words;
+        this.shelf = shelf;
+        this.photos = photos;
+        this.card = card;
+        this.subject = card.title().botanical().toString();
+        this.characters = new Characters(shelf, subject);
+        this.typesetter = new Typesetter(shelf);
+    }
+
+    CardViews.Set set() {
+        characters.checked(subject, "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
+        double inner = plan.innerWidth() / POINT_MM;
+        TextBlock name = typesetter.set(
+                Typesetter.words(card.title().botanical(), true), inner, plan.name(), subject, "name");
+        TextBlock common = card.title().commonNames().stream()
+                .findFirst()
+                .map(text -> block(text, "common name", Face.FACTS, inner, plan.common()))
+                .orElseGet(TextBlock::none);
+        TextBlock why = card.whyNow()
+                .map(text -> block(text, "selling note", Face.NAMES_ITALIC, inner, plan.why()))
+                .orElseGet(TextBlock::none);
+        double s = plan.isSmall() ? 1 : plan.scale();
+        double commonTop = plan.margin() + name.height() + 1.8 * s;
+        double ruleTop = commonTop + common.height() + (common.isEmpty() ? 2.4 : 3.4) * s;
+        double whyTop = ruleTop + 3.2 * s;
+        double middleTop = whyTop + why.height() + (why.isEmpty() ? 1 : 4) * s;
+
+        double footTop = plan.height() - plan.margin() - plan.shopLine() - plan.foot();
+        boolean shown = plan.picture() && (card.photo().isPresent() || !card.year().isUnknown());
+        double footLeft = plan.wide() ? right(shown) : plan.margin();
+        CardBox words = wordsBox(middleTop, footTop, shown);
+        List<CardView.CardCaution> cautions = cautions(words);
+        double bottom = cautions.isEmpty() ? words.bottom() : cautions.getFirst().top() - gap();
+        double middle = plan.wide() && shown ? words.bottom() - middleTop : bottom - middleTop;
+        if (middle < plan.leastMiddle() && !(plan.wide() && shown)) {
+            throw tooMuch();
+        }
+        List<CardView.CardPicture> picture = shown ? picture(middleTop, bottom, footTop) : List.of();
+        boolean wordsOnly = !shown && !CardIcons.any(card);
+        // a card that knows only its name carries it in the middle instead of leaving a hole
+        double lower = wordsOnly ? round(Math.max(0, footTop - middleTop) * 0.42) : 0;
+        List<CardIcon> icons = CardIcons.any(card)
+                ? new CardIcons(plan, this.words, typesetter).set(card, iconBox(words, middleTop, bottom, picture), columns(shown), figures, subject)
+                : List.of();
+        if (!cautions.isEmpty()) {
+            figures.put("figure:caution", Icons.caution(this.words.text("sheet.cautions")));
+        }
+        double footWidth = plan.width() - plan.margin() - footLeft;
+        double priceType = priceType(footWidth);
+        CodeImage code = CodeImage.of(card.link());
+        CodeDrawing drawn = new CodeDrawing(
+                code,
+                code.dotsThatFit(plan.code()).orElseThrow(() -> LabelViews.codeTooSmall(code, plan.code(), subject)));
+        figures.put(
+                "figure:code",
+                drawn,
+                this.words.text("code.alternative", Map.of("link", card.link().toString())));
+        CardView view = new CardView(
+                this.words.text("card.title", Map.of("name", subject)),
+                page(),
+                name,
+                common,
+                why,
+                round(plan.margin() + lower),
+                round(commonTop + lower),
+                round(ruleTop + lower),
+                round(whyTop + lower),
+                picture,
+                icons,
+                icons.isEmpty() ? 0 : plan.iconType().largest(),
+                cautions,
+                foot(footLeft, footTop, footWidth, priceType),
+                card.price()
+                        .map(this.words::money)
+                        .map(text -> characters.checked(text, "price", Face.FACTS_STRONG))
+                        .orElse(""),
+                card.stockSize()
+                        .map(size -> block(
+                                this.words.size(size, card.form()),
+                                "size",
+                                Face.FACTS_STRONG,
+                                (footWidth - plan.code() - 4) / POINT_MM,
+                                sizeType()))
+                        .orElseGet(TextBlock::none),
+                each(footWidth, priceType),
+                round(drawn.width() * POINT_MM),
+                this.words.text("sheet.call"),
+                characters.checked(card.shop().name(), "shop", Face.FACTS_STRONG),
+                characters.checked(card.shop().addressLine(), "shop", Face.FACTS),
+                card.link().plant().toString());
+        return new CardViews.Set(view, figures.drawings(), figures.alternatives());
+    }
+
+    private PrintRefused tooMuch() {
+        return new PrintRefused(Problem.of("print.page-overflow", subject).with("name", subject));
+    }
+
+    private double gap() {
+        return plan.isSmall() ? 3 : 4 * plan.scale();
+    }
+
+    /// Where the right part of a lying card begins.
+    private double right(boolean shown) {
+        return plan.margin() + plan.innerWidth() * 0.4 + gap();
+    }
+
+    /// Where icons and cautions stand, cautions lowest; on an upright card the picture shares it.
+    private CardBox wordsBox(double top, double footTop, boolean shown) {
+        if (!plan.wide()) {
+            return new CardBox(plan.margin(), top, plan.innerWidth(), footTop - gap() - top);
+        }
+        double right = right(shown);
+        return shown
+                ? new CardBox(right, top, plan.width() - plan.margin() - right, footTop - gap() * 0.7 - top)
+                : new CardBox(plan.margin(), top, right - gap() * 1.5 - plan.margin(), bottomOfAll() - top);
+    }
+
+    private double bottomOfAll() {
+        return plan.height() - plan.margin() - plan.shopLine() - (plan.isSmall() ? 1 : 2 * plan.scale());
+    }
+
+    private int columns(boolean shown) {
+        return plan.wide() || !shown && !plan.picture() ? 2 : 1;
+    }
+
+    private CardBox iconBox(CardBox words, double top, double bottom, List<CardView.CardPicture> picture) {
+        if (plan.wide() || picture.isEmpty()) {
+            return new CardBox(words.left(), top, words.width(), bottom - top);
+        }
+        CardView.CardPicture beside = picture.getFirst();
+        double left = beside.left() + beside.width() + (card.photo().isPresent() ? 6 : 5) * Math.max(1, plan.scale());
+        return new CardBox(left, top, plan.width() - plan.margin() - left, bottom - top);
+    }
+
+    private List<CardView.CardPicture> picture(double top, double bottom, double footTop) {
+        double height = (plan.wide() ? bottomOfAll() : bottom) - top;
+        double width = plan.wide() ? right(true) - gap() - plan.margin() : plan.innerWidth();
+        if (height < plan.leastMiddle() && plan.wide()) {
+            throw tooMuch();
+        }
+        double share = plan.wide() || !CardIcons.any(card) ? 1 : card.photo().isPresent() ? 0.5 : 0.56;
+        if (card.photo().isPresent()) {
+            return List.of(photo(card.photo().get(), width * share, top, height));
+        }
+        double ring = plan.wide()
+                ? Math.min(height, width)
+                : Math.min(Math.min(height, plan.mostRing()), width * share);
+        figures.put("figure:ring", YearRing.draw(card.year(), subject, words));
+        double left = plan.wide() ? plan.margin() + (width - ring) / 2 : plan.margin() - 2 * Math.max(1, plan.scale());
+        return List.of(new CardView.CardPicture(
+                "figure:ring", round(top + (height - ring) / 2), round(left), round(ring), "", 0, 0));
+    }
+
+    /// A photograph takes the place of the ring: as large as the room allows, cut no more than it must be.
+    private CardView.CardPicture photo(Photo photo, double most, double top, double all) {
+        String credit = characters.checked(words.credit(photo.credit(), photo.license()), "photo credit", Face.FACTS);
+        double type = 5.8 * Math.max(1, plan.scale() * 0.8);
+        double room = all - (credit.isEmpty() ? 0 : type * 0.6);
+        double aspect = Math.clamp(photos.aspect(photo.file(), subject), 0.7, 1.35);
+        double width = Math.min(most, room * aspect);
+        double height = Math.min(room, width / aspect);
+        // a lying photograph in a tall middle may be cut at its sides to stand a little taller
+        height = Math.min(room, Math.max(height, width * 0.92));
+        figures.put(
+                "figure:photo",
+                photos.fill(photo.file(), subject, width / POINT_MM, height / POINT_MM),
+                words.text("photo.alt", Map.of("name", subject)));
+        double at = plan.wide() ? top : top + (room - height) / 2;
+        return new CardView.CardPicture(
+                "figure:photo", round(at), plan.margin(), round(width), credit, round(at + height + 0.8), type);
+    }
+
+    private CardView.Page page() {
+        return new CardView.Page(
+                plan.width(),
+                plan.height(),
+                plan.margin(),
+                round(plan.innerWidth()),
+                round(plan.icon()),
+                round(plan.iconIndent()),
+                round(plan.iconType().largest() * plan.iconType().leading()),
+                round(plan.furniture(4.6, 3.9)),
+                round(plan.height() - plan.furniture(11.8, 9.8)),
+                round(plan.furniture(8, 6.8)));
+    }
+
+    private CardView.Foot foot(double left, double top, double width, double priceType) {
+        return new CardView.Foot(
+                round(left),
+                round(top),
+                round(width),
+                round(top + plan.furniture(4.3, 2.2)),
+                round(top + plan.furniture(4.1, 2.2)),
+                round(top + plan.furniture(6.5, 4.2)),
+                plan.margin(),
+                round(plan.margin() - plan.furniture(2.8, 2.1)),
+                priceType,
+                round(plan.furniture(13, 11)),
+                round(plan.furniture(10.5, 8.5)));
+    }
+
+    /// The largest type in which the price stands beside the code.
+    private double priceType(double footWidth) {
+        if (card.price().isEmpty()) {
+            return plan.price();
+        }
+        String price = words.money(card.price().get());
+        double room = (footWidth - plan.code() - 2) / POINT_MM;
+        double fits = Math.floor(room / shelf.width(Face.FACTS_STRONG, price, 1) * 2) / 2;
+        if (fits < plan.leastPrice()) {
+            throw new PrintRefused(Problem.of("print.overflow", price)
+                    .with("name", subject)
+                    .with("field", "price")
+                    .with("least", Long.toString(Math.round(plan.leastPrice()))));
+        }
+        return Math.min(fits, plan.price());
+    }
+
+    /// The word `each`, where the price leaves room for it.
+    private String each(double footWidth, double type) {
+        String each = words.text("card.each");
+        double room = (footWidth - plan.code() - 2) / POINT_MM;
+        double price = card.price()
+                .map(money -> shelf.width(Face.FACTS_STRONG, words.money(money), type))
+                .orElse(room);
+        return price + shelf.width(Face.FACTS, " " + each, plan.furniture(13, 11)) <= room ? each : "";
+    }
+
+    private TypeRange sizeType() {
+        double s = Math.max(1, plan.scale());
+        return card.price().isPresent()
+                ? new TypeRange(15 * s, 12 * s, 9 * s, 2, 1.15)
+                : new TypeRange(30 * s, 16 * s, 11 * s, 2, 1.12);
+    }
+
+    private TextBlock block(String text, String field, Face face, double width, TypeRange range) {
+        String clean = characters.checked(text, field, face);
+        return clean.isEmpty()
+                ? TextBlock.none()
+                : typesetter.set(Typesetter.words(clean, face), width, range, subject, field);
+    }
+
+    /// Notices that the law asks for and cautions, the last one lowest.
+    private List<CardView.CardCaution> cautions(CardBox box) {
+        double measure = (box.width() - plan.cautionIndent() - 0.9) / POINT_MM;
+        double after = plan.furniture(1.4, 1.2);
+        List<TextBlock> blocks = Stream.concat(
+                        card.notices().stream().map(notice -> block(notice, "notice", Face.FACTS_STRONG, measure, plan.caution())),
+                        card.cautions().stream().map(caution -> block(caution(caution), "caution", Face.FACTS, measure, plan.caution())))
+                .toList();
+        double top = box.bottom()
+                - blocks.stream().mapToDouble(block -> block.height() + after).sum();
+        if (top < box.top()) {
+            throw tooMuch();
+        }
+        List<CardView.CardCaution> placed = new ArrayList<>();
+        for (TextBlock block : blocks) {
+            placed.add(new CardView.CardCaution(
+                    round(box.left()), round(box.left() + plan.cautionIndent()), round(top), block));
+            top += block.height() + after;
+        }
+        return placed;
+    }
+
+    private String caution(Caution caution) {
+        return words.caution(plan.briefCautions() ? new Caution(caution.hazard(), caution.whom(), "") : caution);
+    }
+
+    private static double round(double mm) {
+        return Math.round(mm * 1000) / 1000.0;
+    }
+}
