@@ -110,9 +110,7 @@ final class WalkData {
                         .toList(),
                 "rows",
                 stock.lots().stream()
-                        .flatMap(lot -> Optional.ofNullable(items.get(lot.item()))
-                                .map(item -> row(lot, item))
-                                .stream())
+                        .flatMap(lot -> Optional.ofNullable(items.get(lot.item())).map(item -> row(lot, item)).stream())
                         .toList());
     }
 
