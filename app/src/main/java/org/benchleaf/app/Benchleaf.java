@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -45,6 +46,8 @@ import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.catalog.prints.PrintLedger;
+import org.benchleaf.catalog.walk.Bulletins;
+import org.benchleaf.catalog.walk.CropWalks;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
@@ -120,6 +123,11 @@ public final class Benchleaf implements AutoCloseable {
         return LocalDateTime.now(clock).withSecond(0).withNano(0);
     }
 
+    /// Where the shop's days begin and end.
+    public ZoneId zone() {
+        return clock.getZone();
+    }
+
     public Locale language() {
         return settings.language();
     }
@@ -149,7 +157,8 @@ public final class Benchleaf implements AutoCloseable {
         return index;
     }
 
-    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood.
+    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are
+    /// understood.
     /// Costs one pass over the plants: keep it.
     public NeedReader needReader() {
         return needReader(settings.language());
@@ -214,6 +223,11 @@ public final class Benchleaf implements AutoCloseable {
         return ReferencePlants.read(workspace.referenceFile());
     }
 
+    /// The names of the catalog as they are now.
+    public NameBook nameBook() {
+        return catalog.names();
+    }
+
     /// Finds what takes a plant's place.
     public SubstituteFinder substitutes() {
         return new SubstituteFinder(catalog.view(), index());
@@ -232,6 +246,21 @@ public final class Benchleaf implements AutoCloseable {
     /// Plant lists of jobs, as they are stored.
     public PlantLists lists() {
         return catalog.lists();
+    }
+
+    /// What sellers saw in the rows.
+    public CropWalks walks() {
+        return catalog.walks();
+    }
+
+    /// The bulletins made of it.
+    public Bulletins bulletins() {
+        return catalog.bulletins();
+    }
+
+    /// Templates, styles, scripts and words.
+    public ContentPack content() {
+        return content;
     }
 
     /// Holds plant lists against the catalog.
@@ -290,8 +319,10 @@ public final class Benchleaf implements AutoCloseable {
         return new DocumentService(documents(sheets(style)), printer(), style);
     }
 
+    /// Prints documents in the shop's inks.
+    ///
     /// @throws Refusal when the shop's settings name a palette that is not there
-    private Printer printer() {
+    public Printer printer() {
         String chosen = settings.choices().palette();
         return printer(content.palettes().stream()
                 .filter(palette -> palette.name().equals(chosen))
@@ -385,7 +416,8 @@ public final class Benchleaf implements AutoCloseable {
         }
     }
 
-    /// Keeps the index caught up with changes that other programs make, within a second; close it before this.
+    /// Keeps the index caught up with changes that other programs make, within a second; close it
+    /// before this.
     public Catalog.Following follow() {
         return catalog.follow(revision -> afterChange());
     }

@@ -10,9 +10,12 @@ import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.catalog.store.SqlCatalogStore;
+import org.benchleaf.catalog.walk.Bulletins;
+import org.benchleaf.catalog.walk.CropWalks;
 import org.benchleaf.shared.Problem;
 
-/// The front door: one open catalog. Safe for many threads; one writes at a time, the others read meanwhile.
+/// The front door: one open catalog. Safe for many threads; one writes at a time, the others read
+/// meanwhile.
 ///
 /// Every method may throw [CatalogUnusable] when the file is taken away, full, damaged or held by another
 /// program.
@@ -49,7 +52,8 @@ public final class Catalog implements AutoCloseable {
     /// Opens a catalog; an older one is brought up to this program's schema.
     ///
     /// @param clock says what now is: entries bear it, and holds end by it
-    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, locked, or cannot be reached
+    /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, locked, or cannot
+    ///     be reached
     public static Catalog open(CatalogLocation location, Clock clock) {
         return new Catalog(SqlCatalogStore.open(location, clock));
     }
@@ -67,8 +71,10 @@ public final class Catalog implements AutoCloseable {
     /// Applies a plan as a whole; when this returns, what it changed survives a power cut.
     ///
     /// @return the state it made; the state it found when nothing was different
-    /// @throws ImportRefused when names or facts have changed since the plan was made (`import.stale`), or lots
-    ///     of it have (`import.stale.lots`), or a row contradicts it: `plant.name.taken`, `lot.plant.unknown`,
+    /// @throws ImportRefused when names or facts have changed since the plan was made
+    ///     (`import.stale`), or lots
+    ///     of it have (`import.stale.lots`), or a row contradicts it: `plant.name.taken`,
+    ///     `lot.plant.unknown`,
     ///     `lot.other.plant`, `item.numbers.used.up`; nothing is applied then
     public CatalogRevision apply(ImportPlan plan) {
         return store.apply(plan, written -> {});
@@ -141,6 +147,16 @@ public final class Catalog implements AutoCloseable {
     /// What was printed.
     public PrintLedger prints() {
         return store.prints();
+    }
+
+    /// What sellers saw in the rows.
+    public CropWalks walks() {
+        return store.walks();
+    }
+
+    /// The bulletins made of it.
+    public Bulletins bulletins() {
+        return store.bulletins();
     }
 
     /// Follows the catalog: calls within a second of every change, whoever made it, this program or another one

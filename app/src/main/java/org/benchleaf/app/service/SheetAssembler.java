@@ -149,7 +149,7 @@ public final class SheetAssembler {
                 .toList();
     }
 
-    Shop shop() {
+    public Shop shop() {
         return new Shop(settings.shopName(), settings.shopLine());
     }
 

@@ -13,6 +13,7 @@ import org.benchleaf.app.web.route.Keeping;
 import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Route;
 import org.benchleaf.app.web.route.RouteTable;
+import org.benchleaf.app.web.walk.WalkRoutes;
 import org.benchleaf.render.WebPages;
 
 /// Every address of the server, in one list; `docs/routes.md` prints it. A group of pages adds one line.
@@ -32,6 +33,7 @@ public final class Routes {
                         new ComparePages(benchleaf, pages).routes(),
                         new SitePages(benchleaf, directory).routes(),
                         new Api(benchleaf, book, directory, needs).routes(),
+                        WalkRoutes.of(benchleaf),
                         List.of(health(benchleaf)))
                 .flatMap(List::stream)
                 .toList());

@@ -30,6 +30,8 @@ record Migrations(Dialect dialect, List<String> files) {
             "030_ledger.sql",
             "040_plant_lists.sql",
             "021_source_preference.sql",
+            "055_walks.sql",
+            "056_bulletins.sql",
             "060_prints.sql");
 
     private static final String VERSION_TABLE = "schema_version";
@@ -48,7 +50,8 @@ record Migrations(Dialect dialect, List<String> files) {
         run(session, 0, now);
     }
 
-    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other migrations than
+    /// Brings an older catalog up to date; refuses one of a newer program, or one made by other
+    /// migrations than
     /// ours.
     void update(Session session, String file, Instant now) throws SQLException {
         if (!hasTable(session, VERSION_TABLE)) {

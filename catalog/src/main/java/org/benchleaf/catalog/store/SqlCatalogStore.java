@@ -22,6 +22,8 @@ import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.catalog.rules.RuleList;
+import org.benchleaf.catalog.walk.Bulletins;
+import org.benchleaf.catalog.walk.CropWalks;
 import org.benchleaf.shared.Problem;
 
 /// An open catalog in a database; the front door `Catalog` hands its parts out.
@@ -35,6 +37,8 @@ public final class SqlCatalogStore implements AutoCloseable {
     private final SqlStockLedger ledger;
     private final SqlPlantLists lists;
     private final SqlPrintLedger prints;
+    private final SqlCropWalks walks;
+    private final SqlBulletins bulletins;
 
     private SqlCatalogStore(Database database, Clock clock) {
         this.database = database;
@@ -44,11 +48,14 @@ public final class SqlCatalogStore implements AutoCloseable {
         this.ledger = new SqlStockLedger(database, clock, stock);
         this.lists = new SqlPlantLists(database, clock);
         this.prints = new SqlPrintLedger(database, clock);
+        this.walks = new SqlCropWalks(database, clock, stock);
+        this.bulletins = new SqlBulletins(database, clock);
     }
 
     /// Makes a new catalog; folders above it are made too.
     ///
-    /// @throws CatalogUnusable when there is a file already that is not empty, or none can be written there
+    /// @throws CatalogUnusable when there is a file already that is not empty, or none can be written
+    ///     there
     public static SqlCatalogStore create(Path file, Clock clock) {
         makeFolder(file);
         if (Files.exists(file)) {
@@ -71,7 +78,8 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     /// Makes a new catalog.
     ///
-    /// @throws CatalogUnusable when there is one already, the schema holds other tables, or the server refuses
+    /// @throws CatalogUnusable when there is one already, the schema holds other tables, or the server
+    ///     refuses
     public static SqlCatalogStore create(CatalogLocation location, Clock clock) {
         return switch (location) {
             case CatalogLocation.InFile(Path file) -> create(file, clock);
@@ -156,6 +164,14 @@ public final class SqlCatalogStore implements AutoCloseable {
 
     public PrintLedger prints() {
         return prints;
+    }
+
+    public CropWalks walks() {
+        return walks;
+    }
+
+    public Bulletins bulletins() {
+        return bulletins;
     }
 
     public NameBook names() {

@@ -25,8 +25,10 @@ import org.jspecify.annotations.Nullable;
 
 /// The stock ledger over the database: entries, counts, holds and the change feed in one transaction.
 ///
-/// Waiting for the disk is what an entry costs. So entries that arrive while one transaction waits are put into the
-/// next one together: whoever comes to write first writes for all. Each returns only once its transaction is safe.
+/// Waiting for the disk is what an entry costs. So entries that arrive while one transaction waits are
+/// put into the
+/// next one together: whoever comes to write first writes for all. Each returns only once its
+/// transaction is safe.
 final class SqlStockLedger implements StockLedger {
     /// Entries in one transaction; so many fill one query's keys.
     private static final int MOST_TOGETHER = 256;
@@ -127,7 +129,8 @@ final class SqlStockLedger implements StockLedger {
         }
     }
 
-    /// What failed for all is tried for each, so that nobody suffers for another's entry. An entry that was written
+    /// What failed for all is tried for each, so that nobody suffers for another's entry. An entry
+    /// that was written
     /// all the same, its answer lost on the way, is known by its key.
     private void alone(List<Ticket> together, RuntimeException failed) {
         boolean worthAnotherTry = together.size() > 1 || failed instanceof CatalogUnusable lost && lost.isLost();
@@ -155,7 +158,8 @@ final class SqlStockLedger implements StockLedger {
         });
     }
 
-    private static void write(Session session, LedgerBook book, Instant now) throws SQLException {
+    /// Writes what a book accepted; the caller has the right to write.
+    static void write(Session session, LedgerBook book, Instant now) throws SQLException {
         CatalogRevision next = new CatalogRevision(State.revision(session).number() + 1);
         book.lots().write(session, next.number());
         try (LedgerEntries entries = new LedgerEntries(session, now)) {

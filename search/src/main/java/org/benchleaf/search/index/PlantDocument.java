@@ -76,7 +76,8 @@ final class PlantDocument {
         return new PlantKey(order.substring(order.indexOf(BEFORE_KEY) + 1));
     }
 
-    private static Set<WrittenName> names(PlantRecord plant) {
+    /// All names by which a plant is found, the accepted one first.
+    static Set<WrittenName> names(PlantRecord plant) {
         List<WrittenName> names = new ArrayList<>();
         BotanicalName name = plant.name();
         names.add(new WrittenName(WrittenName.Kind.ACCEPTED, name.toString()));
