@@ -29,7 +29,8 @@ record Migrations(Dialect dialect, List<String> files) {
             "010_undo.sql",
             "030_ledger.sql",
             "040_plant_lists.sql",
-            "021_source_preference.sql");
+            "021_source_preference.sql",
+            "050_accounts.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 
