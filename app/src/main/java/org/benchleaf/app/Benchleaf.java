@@ -8,10 +8,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.benchleaf.app.service.ImportService;
@@ -30,7 +32,9 @@ import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.NewestImport;
 import org.benchleaf.catalog.StockLedger;
+import org.benchleaf.catalog.accounts.Accounts;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
@@ -39,6 +43,7 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
+import org.benchleaf.render.DeskPages;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
 import org.benchleaf.render.ReportPages;
@@ -65,6 +70,7 @@ public final class Benchleaf implements AutoCloseable {
     private final ContentPack content;
     private @Nullable PlantIndex index;
     private @Nullable Wording wording;
+    private @Nullable Accounts accounts;
     private @Nullable NeedSearch needSearch;
 
     private Benchleaf(Workspace workspace, Settings settings, Clock clock) {
@@ -100,8 +106,21 @@ public final class Benchleaf implements AutoCloseable {
         return catalog.ledger();
     }
 
+    /// Who may sign in.
+    public synchronized Accounts accounts() {
+        if (accounts == null) {
+            accounts = catalog.accounts();
+        }
+        return accounts;
+    }
+
     public LocalDate today() {
         return LocalDate.now(clock);
+    }
+
+    /// The zone of the shop's own time.
+    public ZoneId zone() {
+        return clock.getZone();
     }
 
     /// The shop's own time, without fractions of a minute.
@@ -138,8 +157,8 @@ public final class Benchleaf implements AutoCloseable {
         return index;
     }
 
-    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are understood.
-    /// Costs one pass over the plants: keep it.
+    /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are
+    /// understood. Costs one pass over the plants: keep it.
     public NeedReader needReader() {
         return needReader(settings.language());
     }
@@ -265,6 +284,11 @@ public final class Benchleaf implements AutoCloseable {
         return OlderNames.of(references().olderNames()).and(OlderNames.shipped());
     }
 
+    /// The pages of staff.
+    public DeskPages deskPages() {
+        return DeskPages.using(content, wording());
+    }
+
     public ReportPages reports() {
         return ReportPages.using(content);
     }
@@ -274,6 +298,11 @@ public final class Benchleaf implements AutoCloseable {
                 catalog,
                 new MapShelf(workspace.mapsFolder()),
                 settings.choices().containers());
+    }
+
+    /// The newest import that can be taken back.
+    public Optional<NewestImport> newestImport() {
+        return catalog.newestImport();
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.
@@ -287,7 +316,8 @@ public final class Benchleaf implements AutoCloseable {
         }
     }
 
-    /// Keeps the index caught up with changes that other programs make, within a second; close it before this.
+    /// Keeps the index caught up with changes that other programs make, within a second; close it
+    /// before this.
     public Catalog.Following follow() {
         return catalog.follow(revision -> afterChange());
     }

@@ -26,9 +26,11 @@ import org.benchleaf.shared.rule.Destination;
 /// @param language of pages and messages
 /// @param lengths units of lengths
 /// @param place where the shop ships from, for sale rules; a county may be given
-/// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace.
-///     Holds no password: that is never written down
+/// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the
+///     workspace. Holds no password: that is never written down
 /// @param choices what it calls container classes, and whom it believes
+/// @param proxy network addresses of the TLS proxy in front of the server, through which staff may sign
+///     in from elsewhere; empty when there is none
 public record Settings(
         String shopName,
         String shopLine,
@@ -37,7 +39,8 @@ public record Settings(
         LengthStyle lengths,
         Optional<Destination> place,
         Optional<String> database,
-        Choices choices) {
+        Choices choices,
+        Set<String> proxy) {
     public static final String FILE = "settings.properties";
     /// Environment variables that hold what must not lie in a file.
     public static final String DATABASE_USER = "BENCHLEAF_DATABASE_USER";
@@ -45,8 +48,22 @@ public record Settings(
     public static final String DATABASE_PASSWORD = "BENCHLEAF_DATABASE_PASSWORD";
 
     private static final Pattern PASSWORD = Pattern.compile("[?&](?:password|sslpassword)=|//[^/@]*:[^/@]*@");
+    private static final Pattern ADDRESS = Pattern.compile("\\d{1,3}(?:\\.\\d{1,3}){3}|[0-9a-fA-F:]*:[0-9a-fA-F:.]+");
     private static final Set<String> KEYS = new TreeSet<>(Set.of(
-            "shop.name", "shop.line", "base", "language", "lengths", "place", "database", "containers", "sources"));
+            "shop.name",
+            "shop.line",
+            "base",
+            "language",
+            "lengths",
+            "place",
+            "database",
+            "containers",
+            "sources",
+            "proxy"));
+
+    public Settings {
+        proxy = Set.copyOf(proxy);
+    }
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
@@ -73,7 +90,7 @@ public record Settings(
             LengthStyle lengths,
             Optional<Destination> place,
             Optional<String> database) {
-        this(shopName, shopLine, base, language, lengths, place, database, Choices.USUAL);
+        this(shopName, shopLine, base, language, lengths, place, database, Choices.USUAL, Set.of());
     }
 
     /// Reads a workspace's settings.
@@ -106,7 +123,24 @@ public record Settings(
                                 .with("accepted", "imperial, metric, both"))),
                 place(properties, file),
                 database(properties.getProperty("database", "")),
-                choices(properties, file));
+                choices(properties, file),
+                proxy(properties, file));
+    }
+
+    private static Set<String> proxy(Properties properties, Path file) {
+        String text = properties.getProperty("proxy", "").strip();
+        Set<String> addresses = new TreeSet<>();
+        for (String address : text.split("[,\\s]+")) {
+            if (!address.isEmpty() && !ADDRESS.matcher(address).matches()) {
+                throw new Refusal(problem("settings.value", file, "proxy")
+                        .with("read", text)
+                        .with("accepted", "127.0.0.1, 192.168.1.5 (network addresses)"));
+            }
+            if (!address.isEmpty()) {
+                addresses.add(address);
+            }
+        }
+        return addresses;
     }
 
     private static Choices choices(Properties properties, Path file) {
@@ -173,7 +207,7 @@ public record Settings(
 
     /// The same settings with codes that lead elsewhere.
     public Settings withBase(URI other) {
-        return new Settings(shopName, shopLine, other, language, lengths, place, database, choices);
+        return new Settings(shopName, shopLine, other, language, lengths, place, database, choices, proxy);
     }
 
     /// The text of the file that reads back as these settings.
@@ -197,6 +231,9 @@ public record Settings(
                 containers = %s
                 # whom to believe when sources disagree, after the shop's own word: shop, "USDA PLANTS", Rutgers
                 sources = %s
+                # network address of the TLS proxy in front of the server, such as 127.0.0.1: staff then sign in through it
+                # from elsewhere; empty: staff sign in on this computer only
+                proxy = %s
                 """.formatted(
                         shopName,
                         shopLine,
@@ -206,6 +243,7 @@ public record Settings(
                         place.map(Destination::toString).orElse(""),
                         database.orElse(""),
                         choices.containers().name().toLowerCase(Locale.ROOT),
-                        choices.sourcesText());
+                        choices.sourcesText(),
+                        String.join(", ", new TreeSet<>(proxy)));
     }
 }

@@ -42,7 +42,18 @@ import org.benchleaf.shared.stock.StockSize;
 /// exception, never a key on paper. It is immutable and may be shared between threads.
 public final class Wording {
     private static final List<String> FILES = List.of(
-            "terms", "problems", "wishes", "sheet", "web", "catalog", "app", "rules", "stock", "substitutes", "lists");
+            "terms",
+            "problems",
+            "wishes",
+            "sheet",
+            "web",
+            "catalog",
+            "app",
+            "rules",
+            "stock",
+            "substitutes",
+            "lists",
+            "desk");
 
     private final Locale language;
     private final LengthStyle lengths;

@@ -11,6 +11,8 @@ import org.benchleaf.app.web.route.Keeping;
 import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Route;
 import org.benchleaf.app.web.route.RouteTable;
+import org.benchleaf.app.web.staff.StaffGuard;
+import org.benchleaf.app.web.staff.StaffRoutes;
 
 /// Every address of the server, in one list; `docs/routes.md` prints it. A group of pages adds one line.
 public final class Routes {
@@ -20,6 +22,7 @@ public final class Routes {
     public static RouteTable of(Benchleaf benchleaf) {
         return new RouteTable(Stream.of(
                         new PlantPages(benchleaf).routes(), // public pages
+                        StaffRoutes.of(benchleaf),
                         List.of(health(benchleaf)))
                 .flatMap(List::stream)
                 .toList());
@@ -27,7 +30,7 @@ public final class Routes {
 
     /// Who is known to this server.
     static Guard guard(Benchleaf benchleaf) {
-        return Guard.NOBODY;
+        return new StaffGuard(benchleaf);
     }
 
     /// For the one who watches the server: it answers, and how far its catalog is.
