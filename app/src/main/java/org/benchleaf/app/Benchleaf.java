@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -38,7 +39,9 @@ import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.NameBook;
+import org.benchleaf.catalog.NewestImport;
 import org.benchleaf.catalog.StockLedger;
+import org.benchleaf.catalog.accounts.Accounts;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
@@ -51,6 +54,7 @@ import org.benchleaf.catalog.walk.CropWalks;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
+import org.benchleaf.render.DeskPages;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
 import org.benchleaf.render.ReportPages;
@@ -77,6 +81,7 @@ public final class Benchleaf implements AutoCloseable {
     private final ContentPack content;
     private @Nullable PlantIndex index;
     private @Nullable Wording wording;
+    private @Nullable Accounts accounts;
     private @Nullable NeedSearch needSearch;
     private @Nullable NameBook nameBook;
     private CatalogRevision namesAsOf = new CatalogRevision(-1);
@@ -114,8 +119,21 @@ public final class Benchleaf implements AutoCloseable {
         return catalog.ledger();
     }
 
+    /// Who may sign in.
+    public synchronized Accounts accounts() {
+        if (accounts == null) {
+            accounts = catalog.accounts();
+        }
+        return accounts;
+    }
+
     public LocalDate today() {
         return LocalDate.now(clock);
+    }
+
+    /// The zone of the shop's own time.
+    public ZoneId zone() {
+        return clock.getZone();
     }
 
     /// The shop's own time, without fractions of a minute.
@@ -158,8 +176,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     /// Knows the genera and species of the catalog, so that "no Thuja" and "not Norway maple" are
-    /// understood.
-    /// Costs one pass over the plants: keep it.
+    /// understood. Costs one pass over the plants: keep it.
     public NeedReader needReader() {
         return needReader(settings.language());
     }
@@ -223,11 +240,6 @@ public final class Benchleaf implements AutoCloseable {
         return ReferencePlants.read(workspace.referenceFile());
     }
 
-    /// The names of the catalog as they are now.
-    public NameBook nameBook() {
-        return catalog.names();
-    }
-
     /// Finds what takes a plant's place.
     public SubstituteFinder substitutes() {
         return new SubstituteFinder(catalog.view(), index());
@@ -275,7 +287,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Who is called what. It holds every name of the catalog and every page asks for it, so it is read anew only when
     /// plants have changed; a sale changes none.
-    private synchronized NameBook nameBook() {
+    public synchronized NameBook nameBook() {
         CatalogRevision now = catalog.view().revision();
         boolean plantsChanged = nameBook != null
                 && !namesAsOf.equals(now)
@@ -394,6 +406,11 @@ public final class Benchleaf implements AutoCloseable {
         return OlderNames.of(references().olderNames()).and(OlderNames.shipped());
     }
 
+    /// The pages of staff.
+    public DeskPages deskPages() {
+        return DeskPages.using(content, wording());
+    }
+
     public ReportPages reports() {
         return ReportPages.using(content);
     }
@@ -403,6 +420,11 @@ public final class Benchleaf implements AutoCloseable {
                 catalog,
                 new MapShelf(workspace.mapsFolder()),
                 settings.choices().containers());
+    }
+
+    /// The newest import that can be taken back.
+    public Optional<NewestImport> newestImport() {
+        return catalog.newestImport();
     }
 
     /// Catches the index up with the catalog when it is open; when not, it catches up on opening.

@@ -27,9 +27,11 @@ import org.benchleaf.shared.rule.Destination;
 /// @param language of pages and messages
 /// @param lengths units of lengths
 /// @param place where the shop ships from, for sale rules; a county may be given
-/// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the workspace.
-///     Holds no password: that is never written down
+/// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the
+///     workspace. Holds no password: that is never written down
 /// @param choices what it calls container classes, whom it believes, and the inks of its paper
+/// @param proxy network addresses of the TLS proxy in front of the server, through which staff may sign
+///     in from elsewhere; empty when there is none
 public record Settings(
         String shopName,
         String shopLine,
@@ -38,7 +40,8 @@ public record Settings(
         LengthStyle lengths,
         Optional<Destination> place,
         Optional<String> database,
-        Choices choices) {
+        Choices choices,
+        Set<String> proxy) {
     public static final String FILE = "settings.properties";
     /// Environment variables that hold what must not lie in a file.
     public static final String DATABASE_USER = "BENCHLEAF_DATABASE_USER";
@@ -46,6 +49,7 @@ public record Settings(
     public static final String DATABASE_PASSWORD = "BENCHLEAF_DATABASE_PASSWORD";
 
     private static final Pattern PASSWORD = Pattern.compile("[?&](?:password|sslpassword)=|//[^/@]*:[^/@]*@");
+    private static final Pattern ADDRESS = Pattern.compile("\\d{1,3}(?:\\.\\d{1,3}){3}|[0-9a-fA-F:]*:[0-9a-fA-F:.]+");
     private static final Set<String> KEYS = new TreeSet<>(Set.of(
             "shop.name",
             "shop.line",
@@ -58,7 +62,12 @@ public record Settings(
             "sources",
             "counts",
             "prices",
-            "palette"));
+            "palette",
+            "proxy"));
+
+    public Settings {
+        proxy = Set.copyOf(proxy);
+    }
 
     /// Settings of a shop that does not say where it is.
     public Settings(String shopName, String shopLine, URI base, Locale language, LengthStyle lengths) {
@@ -85,7 +94,7 @@ public record Settings(
             LengthStyle lengths,
             Optional<Destination> place,
             Optional<String> database) {
-        this(shopName, shopLine, base, language, lengths, place, database, Choices.USUAL);
+        this(shopName, shopLine, base, language, lengths, place, database, Choices.USUAL, Set.of());
     }
 
     /// Reads a workspace's settings.
@@ -118,7 +127,24 @@ public record Settings(
                                 .with("accepted", "imperial, metric, both"))),
                 place(properties, file),
                 database(properties.getProperty("database", "")),
-                choices(properties, file));
+                choices(properties, file),
+                proxy(properties, file));
+    }
+
+    private static Set<String> proxy(Properties properties, Path file) {
+        String text = properties.getProperty("proxy", "").strip();
+        Set<String> addresses = new TreeSet<>();
+        for (String address : text.split("[,\\s]+")) {
+            if (!address.isEmpty() && !ADDRESS.matcher(address).matches()) {
+                throw new Refusal(problem("settings.value", file, "proxy")
+                        .with("read", text)
+                        .with("accepted", "127.0.0.1, 192.168.1.5 (network addresses)"));
+            }
+            if (!address.isEmpty()) {
+                addresses.add(address);
+            }
+        }
+        return addresses;
     }
 
     private static Choices choices(Properties properties, Path file) {
@@ -192,7 +218,7 @@ public record Settings(
 
     /// The same settings with codes that lead elsewhere.
     public Settings withBase(URI other) {
-        return new Settings(shopName, shopLine, other, language, lengths, place, database, choices);
+        return new Settings(shopName, shopLine, other, language, lengths, place, database, choices, proxy);
     }
 
     /// The text of the file that reads back as these settings.
@@ -222,6 +248,9 @@ public record Settings(
                 prices = %s
                 # inks of paper: slate, fern, loam, dusk, or one of the shop's own content/palettes.csv
                 palette = %s
+                # network address of the TLS proxy in front of the server, such as 127.0.0.1: staff then sign in through it
+                # from elsewhere; empty: staff sign in on this computer only
+                proxy = %s
                 """.formatted(
                         shopName,
                         shopLine,
@@ -234,6 +263,7 @@ public record Settings(
                         choices.sourcesText(),
                         choices.countsText(),
                         choices.pricesText(),
-                        choices.palette());
+                        choices.palette(),
+                        String.join(", ", new TreeSet<>(proxy)));
     }
 }

@@ -33,6 +33,7 @@ class ArchitectureTest {
             "de.siegmar",
             "org.dhatim",
             "io.javalin",
+            "org.bouncycastle",
             "com.fasterxml");
 
     /// Packages whose classes are public for the other packages of their own module.

@@ -3,8 +3,11 @@ package org.benchleaf.catalog;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import org.benchleaf.catalog.accounts.Accounts;
+import org.benchleaf.catalog.accounts.PasswordCost;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.prints.PrintLedger;
@@ -21,16 +24,18 @@ import org.benchleaf.shared.Problem;
 /// program.
 public final class Catalog implements AutoCloseable {
     private final SqlCatalogStore store;
+    private final Clock clock;
 
-    private Catalog(SqlCatalogStore store) {
+    private Catalog(SqlCatalogStore store, Clock clock) {
         this.store = store;
+        this.clock = clock;
     }
 
     /// Makes an empty catalog in a new file.
     ///
     /// @throws CatalogUnusable when there is one already, or nothing can be written there
     public static Catalog create(Path databaseFile) {
-        return new Catalog(SqlCatalogStore.create(databaseFile, Clock.systemUTC()));
+        return create(new CatalogLocation.InFile(databaseFile), Clock.systemUTC());
     }
 
     /// Opens a catalog; an older one is brought up to this program's schema.
@@ -38,7 +43,7 @@ public final class Catalog implements AutoCloseable {
     /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, read-only, damaged or
     ///     locked
     public static Catalog open(Path databaseFile) {
-        return new Catalog(SqlCatalogStore.open(databaseFile, Clock.systemUTC()));
+        return open(new CatalogLocation.InFile(databaseFile), Clock.systemUTC());
     }
 
     /// Makes an empty catalog in a new file or in an empty schema of a server.
@@ -46,7 +51,7 @@ public final class Catalog implements AutoCloseable {
     /// @param clock says what now is: entries bear it, and holds end by it
     /// @throws CatalogUnusable when there is one already, or nothing can be written there
     public static Catalog create(CatalogLocation location, Clock clock) {
-        return new Catalog(SqlCatalogStore.create(location, clock));
+        return new Catalog(SqlCatalogStore.create(location, clock), clock);
     }
 
     /// Opens a catalog; an older one is brought up to this program's schema.
@@ -55,7 +60,7 @@ public final class Catalog implements AutoCloseable {
     /// @throws CatalogUnusable when it is missing, no catalog, of a newer program, locked, or cannot
     ///     be reached
     public static Catalog open(CatalogLocation location, Clock clock) {
-        return new Catalog(SqlCatalogStore.open(location, clock));
+        return new Catalog(SqlCatalogStore.open(location, clock), clock);
     }
 
     /// The read side: facts and stock as of now.
@@ -112,6 +117,19 @@ public final class Catalog implements AutoCloseable {
         return store.undo();
     }
 
+    /// The import that [#undo()] would take back; empty when there is none.
+    public Optional<NewestImport> newestImport() {
+        return store.newestImport();
+    }
+
+    /// Takes an import back if it is still the newest one.
+    ///
+    /// @param id of the import that a person saw
+    /// @throws ImportRefused as [#undo()], and when another one came after it (`undo.other`)
+    public UndoneImport undo(long id) {
+        return store.undo(id);
+    }
+
     /// Takes over whom the shop believes when sources disagree: of what they state the shop's own word is
     /// shown, then that of the source named first here, then the newest. Facts are chosen anew when this
     /// is another list than before.
@@ -157,6 +175,16 @@ public final class Catalog implements AutoCloseable {
     /// The bulletins made of it.
     public Bulletins bulletins() {
         return store.bulletins();
+    }
+
+    /// Who may sign in, and what they did. Costs a little random work: keep it.
+    public Accounts accounts() {
+        return accounts(PasswordCost.RECOMMENDED);
+    }
+
+    /// The same with passwords that cost other work.
+    Accounts accounts(PasswordCost cost) {
+        return new Accounts(store.accounts(), clock, cost);
     }
 
     /// Follows the catalog: calls within a second of every change, whoever made it, this program or another one

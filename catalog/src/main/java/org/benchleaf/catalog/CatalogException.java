@@ -4,7 +4,7 @@ import org.benchleaf.shared.Problem;
 
 /// Something the catalog could not do, with the reason as a value; nothing was changed.
 public abstract sealed class CatalogException extends RuntimeException
-        permits CatalogUnusable, ImportRefused, ListRefused {
+        permits CatalogUnusable, ImportRefused, ListRefused, AccountRefused {
     private final transient Problem problem;
 
     CatalogException(String message, Problem problem) {

@@ -17,9 +17,11 @@ import java.util.TimeZone;
 import java.util.concurrent.ConcurrentHashMap;
 import org.benchleaf.content.ContentPack;
 
-/// Fills the templates of the content pack. Everything put in is escaped; a template cannot make objects, reach Java
-/// or include a file; numbers are written for machines.
+/// Fills the templates of the content pack. Everything put in is escaped; a template cannot make
+/// objects, reach Java or include a file; numbers are written for machines.
 final class SheetTemplates {
+    private static final String MACROS = "\n";
+
     private final ContentPack content;
     private final Configuration configuration;
     private final Map<String, Template> parsed = new ConcurrentHashMap<>();
@@ -56,11 +58,20 @@ final class SheetTemplates {
         return out.toString();
     }
 
+    /// The same with the macros of another template before it, for a template cannot include one.
+    String fill(String macros, String name, Map<String, ?> model) {
+        return fill(macros + MACROS + name, model);
+    }
+
     private Template template(String name) {
         return parsed.computeIfAbsent(name, key -> {
             String file = "templates/" + key + ".ftlh";
+            StringBuilder text = new StringBuilder();
+            for (String part : key.split(MACROS)) {
+                text.append(content.text("templates/" + part + ".ftlh"));
+            }
             try {
-                return new Template(file, new StringReader(content.text(file)), configuration);
+                return new Template(file, new StringReader(text.toString()), configuration);
             } catch (IOException wrong) {
                 throw new UncheckedIOException("template " + file + " cannot be read: " + wrong.getMessage(), wrong);
             }

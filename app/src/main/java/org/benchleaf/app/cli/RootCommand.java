@@ -48,6 +48,7 @@ public final class RootCommand implements Runnable {
         command.addSubcommand(new PairingsCommand(console, clock));
         command.addSubcommand(ListCommand.commandLine(console, clock));
         command.addSubcommand(PrintCommand.commandLine(console, clock));
+        command.addSubcommand(StaffCommand.commandLine(console, clock));
         command.addSubcommand(new ServeCommand(console, clock));
         command.setUsageHelpAutoWidth(true);
         command.setCaseInsensitiveEnumValuesAllowed(true);

@@ -21,12 +21,12 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.shared.measure.YearWeek;
 
 /// The ledger and what can be promised, in words for a terminal.
-final class StockWords {
+public final class StockWords {
     private final Wording words;
     private final ZoneId zone;
 
     /// @param zone of the shop's own time
-    StockWords(Wording words, ZoneId zone) {
+    public StockWords(Wording words, ZoneId zone) {
         this.words = words;
         this.zone = zone;
     }
@@ -103,7 +103,7 @@ final class StockWords {
                         (line.who() + "  " + line.why()).strip());
     }
 
-    private String what(LedgerLine line) {
+    public String what(LedgerLine line) {
         String kind = "ledger.what." + line.kind().name();
         Map<String, String> values = new HashMap<>(Map.of("stated", words.count(line.stated())));
         values.put("hold", line.hold().orElse(""));
@@ -126,7 +126,7 @@ final class StockWords {
         return YearWeek.read(text).toOptional().map(words::week).orElse(text);
     }
 
-    String hold(Hold hold) {
+    public String hold(Hold hold) {
         Map<String, String> values = new HashMap<>(Map.of("count", words.count(hold.quantity())));
         values.put("who", hold.who());
         values.put("key", hold.key());

@@ -103,6 +103,11 @@ public final class ImportService {
         return catalog.undo();
     }
 
+    /// Takes an import back if it is still the newest one.
+    public UndoneImport undo(long id) {
+        return catalog.undo(id);
+    }
+
     public MapShelf maps() {
         return maps;
     }

@@ -13,6 +13,8 @@ import org.benchleaf.app.web.route.Keeping;
 import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Route;
 import org.benchleaf.app.web.route.RouteTable;
+import org.benchleaf.app.web.staff.StaffGuard;
+import org.benchleaf.app.web.staff.StaffRoutes;
 import org.benchleaf.app.web.walk.WalkRoutes;
 import org.benchleaf.render.WebPages;
 
@@ -34,6 +36,7 @@ public final class Routes {
                         new SitePages(benchleaf, directory).routes(),
                         new Api(benchleaf, book, directory, needs).routes(),
                         WalkRoutes.of(benchleaf),
+                        StaffRoutes.of(benchleaf),
                         List.of(health(benchleaf)))
                 .flatMap(List::stream)
                 .toList());
@@ -41,7 +44,7 @@ public final class Routes {
 
     /// Who is known to this server.
     static Guard guard(Benchleaf benchleaf) {
-        return Guard.NOBODY;
+        return new StaffGuard(benchleaf);
     }
 
     /// For the one who watches the server: it answers, and how far its catalog is.

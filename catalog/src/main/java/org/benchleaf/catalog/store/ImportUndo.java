@@ -9,6 +9,7 @@ import java.util.Set;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView.Change;
 import org.benchleaf.catalog.ImportRefused;
+import org.benchleaf.catalog.NewestImport;
 import org.benchleaf.catalog.UndoneImport;
 import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
@@ -51,6 +52,11 @@ final class ImportUndo {
         try (LedgerEntries entries = new LedgerEntries(session, now)) {
             return new ImportUndo(session, newest, entries, now).run(now);
         }
+    }
+
+    static Optional<NewestImport> newest(Session session) throws SQLException {
+        return session.first(
+                NEWEST, row -> new NewestImport(row.getLong(1), row.getString(2), Instant.parse(row.getString(5))));
     }
 
     private UndoneImport run(Instant now) throws SQLException {

@@ -30,6 +30,7 @@ record Migrations(Dialect dialect, List<String> files) {
             "030_ledger.sql",
             "040_plant_lists.sql",
             "021_source_preference.sql",
+            "050_accounts.sql",
             "055_walks.sql",
             "056_bulletins.sql",
             "060_prints.sql");

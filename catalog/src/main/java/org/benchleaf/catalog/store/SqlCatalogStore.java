@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.benchleaf.catalog.CatalogLocation;
@@ -15,9 +16,12 @@ import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.ImportDiff;
+import org.benchleaf.catalog.ImportRefused;
 import org.benchleaf.catalog.NameBook;
+import org.benchleaf.catalog.NewestImport;
 import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.UndoneImport;
+import org.benchleaf.catalog.accounts.AccountStore;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.prints.PrintLedger;
@@ -39,6 +43,7 @@ public final class SqlCatalogStore implements AutoCloseable {
     private final SqlPrintLedger prints;
     private final SqlCropWalks walks;
     private final SqlBulletins bulletins;
+    private final SqlAccountStore accounts;
 
     private SqlCatalogStore(Database database, Clock clock) {
         this.database = database;
@@ -50,6 +55,7 @@ public final class SqlCatalogStore implements AutoCloseable {
         this.prints = new SqlPrintLedger(database, clock);
         this.walks = new SqlCropWalks(database, clock, stock);
         this.bulletins = new SqlBulletins(database, clock);
+        this.accounts = new SqlAccountStore(database);
     }
 
     /// Makes a new catalog; folders above it are made too.
@@ -174,6 +180,10 @@ public final class SqlCatalogStore implements AutoCloseable {
         return bulletins;
     }
 
+    public AccountStore accounts() {
+        return accounts;
+    }
+
     public NameBook names() {
         return database.read(session -> new SqlNameBook(session, view));
     }
@@ -196,6 +206,21 @@ public final class SqlCatalogStore implements AutoCloseable {
     /// Takes the newest import back.
     public UndoneImport undo() {
         return database.write(session -> ImportUndo.undo(session, clock.instant()));
+    }
+
+    public Optional<NewestImport> newestImport() {
+        return database.read(ImportUndo::newest);
+    }
+
+    /// Takes an import back if it is still the newest one.
+    public UndoneImport undo(long id) {
+        return database.write(session -> {
+            Optional<NewestImport> newest = ImportUndo.newest(session);
+            if (newest.isPresent() && newest.get().id() != id) {
+                throw new ImportRefused(Problem.of("undo.other", newest.get().file()));
+            }
+            return ImportUndo.undo(session, clock.instant());
+        });
     }
 
     /// Takes over whom the shop believes when sources disagree.

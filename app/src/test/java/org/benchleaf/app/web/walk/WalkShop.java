@@ -55,7 +55,7 @@ final class WalkShop implements AutoCloseable {
     }
 
     static WalkShop open(Path parent, String... lists) {
-        try (Shop made = Shop.with(parent, lists)) {
+        try (Shop made = Shop.with(parent, "", lists)) {
             return new WalkShop(made.folder());
         }
     }

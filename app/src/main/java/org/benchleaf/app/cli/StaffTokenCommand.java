@@ -1,0 +1,50 @@
+package org.benchleaf.app.cli;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.ErrorReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "token",
+        mixinStandardHelpOptions = true,
+        description = "Makes a token with which a program is let in as somebody; it is shown once.")
+final class StaffTokenCommand implements Callable<Integer> {
+    private final Console console;
+    private final Clock clock;
+
+    @Mixin
+    private final WorkspaceOption workspace = new WorkspaceOption();
+
+    @Parameters(index = "0", paramLabel = "NAME", description = "as whom")
+    @SuppressWarnings("NullAway.Init")
+    private String name;
+
+    @Option(names = "--for", paramLabel = "WORDS", required = true, description = "what it is for")
+    @SuppressWarnings("NullAway.Init")
+    private String label;
+
+    @Option(names = "--days", paramLabel = "DAYS", defaultValue = "365", description = "default: ${DEFAULT-VALUE}")
+    private int days;
+
+    StaffTokenCommand(Console console, Clock clock) {
+        this.console = console;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
+            String token = benchleaf.accounts().makeToken(name, label, Duration.ofDays(days), StaffCommand.actor());
+            console.err().println(benchleaf.wording().text("staff.token", Map.of("label", label)));
+            console.out().println(token);
+        }
+        return ErrorReport.DONE;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.benchleaf.app.web.staff;
+
+import org.jspecify.annotations.NullMarked;

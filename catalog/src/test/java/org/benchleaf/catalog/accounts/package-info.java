@@ -1,0 +1,4 @@
+@NullMarked
+package org.benchleaf.catalog.accounts;
+
+import org.jspecify.annotations.NullMarked;
