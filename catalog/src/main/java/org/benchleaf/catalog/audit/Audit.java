@@ -110,8 +110,8 @@ public final class Audit {
         Optional<Problem> twice = names.bySynonym(name)
                 .filter(key -> !key.equals(plant.key()))
                 .flatMap(names::byKey)
-                .map(other ->
-                        Problem.of("audit.name", name).with("accepted", other.name().toString()));
+                .map(other -> Problem.of("audit.name", name)
+                        .with("accepted", other.name().toString()));
         return twice.or(() -> older.of(plant.name())
                         .map(known -> Problem.of("audit.name.older", name)
                                 .with("accepted", known.accepted().toString())

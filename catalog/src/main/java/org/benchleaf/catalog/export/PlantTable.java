@@ -63,9 +63,8 @@ final class PlantTable {
                         case "key" -> plant.key().text();
                         case "name" -> plant.name().toString();
                         case "common_names" -> commonNames(row.commonNames(), column.language());
-                        case "synonyms" -> row.synonyms().stream()
-                                .map(Synonym::text)
-                                .collect(Collectors.joining("; "));
+                        case "synonyms" ->
+                            row.synonyms().stream().map(Synonym::text).collect(Collectors.joining("; "));
                         case "source" -> row.usual();
                         case "fact_sources" -> otherSources(row.facts(), row.usual());
                         case "rank" -> row.rank();

@@ -49,9 +49,7 @@ final class SourceRows {
     }
 
     private List<Fact<?>> ranked(List<Fact<?>> facts, String rank) {
-        return facts.stream()
-                .filter(fact -> rank(own.holds(fact)).equals(rank))
-                .toList();
+        return facts.stream().filter(fact -> rank(own.holds(fact)).equals(rank)).toList();
     }
 
     private List<Synonym> synonyms(String rank) {
@@ -101,7 +99,9 @@ final class SourceRows {
     }
 
     private void add(PlantTable.Row row) {
-        if (!row.facts().isEmpty() || !row.synonyms().isEmpty() || !row.commonNames().isEmpty()) {
+        if (!row.facts().isEmpty()
+                || !row.synonyms().isEmpty()
+                || !row.commonNames().isEmpty()) {
             rows.add(PlantTable.cells(plant, row));
         }
     }

@@ -33,10 +33,13 @@ final class OwnWords {
     /// By plant; one of which nothing is the shop's own word is not among them.
     static Map<PlantKey, OwnWord> read(Session session, Collection<PlantKey> keys) throws SQLException {
         Map<PlantKey, Said> said = new HashMap<>();
-        Rows.forEach(session, FACTS, keys, row -> said.computeIfAbsent(
-                        new PlantKey(row.getString(1)), key -> new Said())
-                .facts
-                .add(new OwnWord.Stated(row.getString(2), row.getString(3))));
+        Rows.forEach(
+                session,
+                FACTS,
+                keys,
+                row -> said.computeIfAbsent(new PlantKey(row.getString(1)), key -> new Said())
+                        .facts
+                        .add(new OwnWord.Stated(row.getString(2), row.getString(3))));
         Rows.forEach(session, NAMES, keys, row -> {
             Said of = said.computeIfAbsent(new PlantKey(row.getString(1)), key -> new Said());
             if (row.getString(2).equals(NameShelf.COMMON)) {

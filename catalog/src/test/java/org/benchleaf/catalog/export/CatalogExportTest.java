@@ -207,8 +207,11 @@ class CatalogExportTest {
                 plant(BotanicalName.ofSpecies("Cornus", "stolonifera")),
                 plant(BotanicalName.ofSpecies("Actaea", "racemosa"))));
         List<String> remarks = new ArrayList<>();
-        AuditSums sums =
-                Audit.run(catalog.view(), catalog.names(), OlderNames.shipped(), plant -> plant.remarks().stream()
+        AuditSums sums = Audit.run(
+                catalog.view(),
+                catalog.names(),
+                OlderNames.shipped(),
+                plant -> plant.remarks().stream()
                         .filter(remark -> remark.kind() == PlantAudit.Kind.NAME)
                         .map(remark -> remark.problem().details())
                         .forEach(told -> remarks.add(
@@ -225,7 +228,8 @@ class CatalogExportTest {
     void scoresAPlantHigherWhenItsGapIsFilled() {
         PlantAudit before = Audit.of(red(), catalog.names(), OlderNames.shipped());
         catalog.apply(Drafts.plan(catalog, plant(RED_MAPLE, fact(Attributes.EXPOSURE, "full sun"))));
-        assertThat(Audit.of(red(), catalog.names(), OlderNames.shipped()).score()).isGreaterThan(before.score());
+        assertThat(Audit.of(red(), catalog.names(), OlderNames.shipped()).score())
+                .isGreaterThan(before.score());
     }
 
     private org.benchleaf.catalog.model.PlantRecord red() {

@@ -47,8 +47,7 @@ class EverySourcePropertyTest {
     private static final List<String> BLOOMS = List.of("Apr-May", "Nov-Feb", "May");
 
     @Property(tries = 60)
-    void bringsAnotherCatalogToTheSameState(@ForAll @LongRange(min = 0, max = 1_000_000) long seed)
-            throws IOException {
+    void bringsAnotherCatalogToTheSameState(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) throws IOException {
         Random random = new Random(seed);
         Path folder = Files.createTempDirectory("benchleaf-sources");
         List<String> believed =
@@ -96,8 +95,7 @@ class EverySourcePropertyTest {
             List<Synonym> synonyms = random.nextBoolean()
                     ? List.of(new Synonym(any(List.of("Acer coccineum", "Acer glaucum"), random), any(SOURCES, random)))
                     : List.of();
-            plants.add(new PlantDraft(
-                    Drafts.plant(name).place(), Optional.empty(), name, common, synonyms, facts));
+            plants.add(new PlantDraft(Drafts.plant(name).place(), Optional.empty(), name, common, synonyms, facts));
         }
         return plants;
     }
@@ -132,7 +130,8 @@ class EverySourcePropertyTest {
             plant.synonyms()
                     .forEach(name -> lines.add(name + " own " + own.synonyms().contains(name)));
             plant.commonNames()
-                    .forEach(name -> lines.add(name + " own " + own.commonNames().contains(name)));
+                    .forEach(
+                            name -> lines.add(name + " own " + own.commonNames().contains(name)));
             lines.sort(Comparator.naturalOrder());
             plants.add(plant.key() + " " + plant.name() + " " + lines);
         });
