@@ -28,7 +28,9 @@ class SourcesShownTest {
     void loadThreeSources() throws IOException {
         shop = folder.resolve("shop").toString();
         Run.benchleaf("new", shop);
-        load("a.csv", "name,height,bloom,flower_color,source\nItea virginica,3-5 ft,Jun-Jul,white #FFFFFF,a handbook\n");
+        load(
+                "a.csv",
+                "name,height,bloom,flower_color,source\nItea virginica,3-5 ft,Jun-Jul,white #FFFFFF,a handbook\n");
         load("b.csv", "name,height,bloom,flower_color,source\nItea virginica,6-8 ft,May,white #F4F2EA,a bulletin\n");
         load("c.csv", "name,height,source\nItea virginica,4-6 ft,our own field\n");
     }
@@ -54,7 +56,9 @@ class SourcesShownTest {
     void standOnTheSheetWhenAskedFor() throws IOException {
         assertThat(sheet("--sources"))
                 .contains("also stated: 3–5 ft", "also stated: 6–8 ft", "also stated: Jun–Jul")
-                .containsPattern("\\d our own field").containsPattern("\\d a handbook").containsPattern("\\d a bulletin")
+                .containsPattern("\\d our own field")
+                .containsPattern("\\d a handbook")
+                .containsPattern("\\d a bulletin")
                 .as("what is said in the same words is not another value")
                 .doesNotContain("also stated: white");
         assertThat(sheet()).doesNotContain("also stated").doesNotContain("a handbook");

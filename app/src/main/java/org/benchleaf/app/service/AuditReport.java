@@ -34,10 +34,7 @@ public final class AuditReport {
                     .filter(remark -> remark.kind() != Kind.GAP)
                     .forEach(remark -> remarks.add(new Report.Row(
                             remark.kind() == Kind.IMPOSSIBLE ? Mark.REFUSED : Mark.DOUBTFUL,
-                            List.of(
-                                    plant.name().toString(),
-                                    heading(remark.attribute()),
-                                    text(remark)))));
+                            List.of(plant.name().toString(), heading(remark.attribute()), text(remark)))));
         }
         sections.add(section("remarks", remarks));
         sections.add(section(
@@ -86,8 +83,8 @@ public final class AuditReport {
 
     /// A remark in words, lengths in the shop's units.
     public String text(Remark remark) {
-        boolean length = remark.attribute().startsWith("height")
-                || remark.attribute().startsWith("spread");
+        boolean length =
+                remark.attribute().startsWith("height") || remark.attribute().startsWith("spread");
         Problem problem = remark.problem();
         if (remark.kind() == Kind.CONFLICT && length) {
             Map<String, String> details = problem.details();

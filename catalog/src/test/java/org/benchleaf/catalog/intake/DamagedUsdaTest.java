@@ -88,8 +88,7 @@ class DamagedUsdaTest {
 
         // 2,162 rows, every fourteenth one with a blank row before it, one repeated, one left alone
         Map<String, Long> planted = damaged.stream()
-                .collect(Collectors.groupingBy(
-                        cell -> cell.damage().problem(), TreeMap::new, Collectors.counting()));
+                .collect(Collectors.groupingBy(cell -> cell.damage().problem(), TreeMap::new, Collectors.counting()));
         assertThat(planted)
                 .containsExactly(
                         Map.entry("as it was", 154L),

@@ -213,7 +213,8 @@ class PlantPlanTest {
 
     @Test
     void tellsOfAHeadingInTheRowInWhichItStands() {
-        ImportPlan plan = plants(new MemoryBook(), "Our list of 2027,,", ",,", "name,height,shelf", "Acer rubrum,40 ft,B");
+        ImportPlan plan =
+                plants(new MemoryBook(), "Our list of 2027,,", ",,", "name,height,shelf", "Acer rubrum,40 ft,B");
         assertThat(findings(plan)).contains("3 shelf heading.unused CELL_LEFT_OUT");
     }
 

@@ -94,7 +94,6 @@ class StockPlanTest {
     @CsvSource(delimiter = '|', textBlock = """
         T1,Acer rubrum,#3,,B,5,,cheap,,,               | price     | money.unknown
         T1,Acer rubrum,#3,,B,5,,,in bud; gorgeous,,    | condition | term.unknown
-        T1,Acer rubrum,#3,,B,5,,,,11/18/26,            | seen_on   | date.unknown
         T1,Acer rubrum,#3,,B,5,,,,,0000000000001       | gtin      | gtin.check
         T1,Acer rubrum,#3,,B,5,,,,,9.45E+12            | gtin      | cell.power
         """)
