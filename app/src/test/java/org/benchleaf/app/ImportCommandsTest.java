@@ -70,7 +70,7 @@ class ImportCommandsTest {
         assertThat(json.get("samePlants").asInt()).isEqualTo(1);
         assertThat(json.at("/changes/0/fields/0/field").asText()).isEqualTo("height");
         assertThat(json.at("/findings/0/column").asText()).isEqualTo("exposure");
-        assertThat(run("plant", "Itea virginica").out()).contains("91-152 cm  (a handbook)");
+        assertThat(run("plant", "Itea virginica").out()).contains("3–5 ft  (a handbook)");
     }
 
     @Test
@@ -159,12 +159,12 @@ class ImportCommandsTest {
         String other = file("usda.csv", "name,height,source\nItea virginica,6 ft,USDA PLANTS 2026\n");
         run("load", other);
         assertThat(run("plant", "Itea virginica").out())
-                .contains("183 cm  (USDA PLANTS 2026)")
-                .contains("also stated: 91-152 cm");
+                .contains("6 ft  (USDA PLANTS 2026)")
+                .contains("also stated: 3–5 ft");
         Path settings = folder.resolve("shop").resolve("settings.properties");
         Files.writeString(
                 settings, Files.readString(settings).replace("sources = shop", "sources = shop, \"a handbook\""));
-        assertThat(run("plant", "Itea virginica").out()).contains("also stated: 183 cm  (USDA PLANTS 2026)");
+        assertThat(run("plant", "Itea virginica").out()).contains("also stated: 6 ft  (USDA PLANTS 2026)");
         assertThat(Run.benchleaf(
                                 "print",
                                 "sheet",

@@ -97,7 +97,7 @@ final class AuditCommand implements Callable<Integer> {
                     "audit.plant", Map.of("name", plant.name().toString(), "score", Integer.toString(plant.score()))));
             plant.remarks().stream()
                     .filter(remark -> remark.kind() != Kind.GAP)
-                    .forEach(remark -> out.println("    " + wording.problem(remark.problem())));
+                    .forEach(remark -> out.println("    " + report.text(remark)));
             String missing = report.missing(plant);
             if (!missing.isEmpty()) {
                 out.println("    " + wording.text("audit.missing", Map.of("facts", missing)));
@@ -113,6 +113,7 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     private static String json(AuditSums sums, List<PlantAudit> plants, Wording wording) {
+        AuditReport report = new AuditReport(wording);
         ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
         ObjectNode root = mapper.createObjectNode();
         root.put("plants", sums.plants()).put("score", sums.score());
@@ -135,7 +136,7 @@ final class AuditCommand implements Callable<Integer> {
                     .forEach(remark -> remarks.addObject()
                             .put("kind", remark.kind().name().toLowerCase(Locale.ROOT))
                             .put("fact", remark.attribute())
-                            .put("text", wording.problem(remark.problem())));
+                            .put("text", report.text(remark)));
         }
         try {
             return mapper.writeValueAsString(root);

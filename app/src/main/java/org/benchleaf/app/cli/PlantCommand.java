@@ -2,6 +2,7 @@ package org.benchleaf.app.cli;
 
 import java.io.PrintWriter;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -18,6 +19,7 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.catalog.model.Synonym;
 import org.benchleaf.content.Wording;
+import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.YearWeek;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,7 +76,15 @@ final class PlantCommand implements Callable<Integer> {
         line(
                 out,
                 "synonyms",
-                plant.synonyms().stream().map(Synonym::text).distinct().collect(Collectors.joining("; ")));
+                plant.synonyms().stream()
+                        .collect(Collectors.groupingBy(
+                                Synonym::text,
+                                LinkedHashMap::new,
+                                Collectors.mapping(by -> by.source().text(), Collectors.joining(", "))))
+                        .entrySet()
+                        .stream()
+                        .map(name -> name.getKey() + " (" + name.getValue() + ")")
+                        .collect(Collectors.joining("; ")));
         for (Attribute<?> attribute : Attributes.all()) {
             plant.facts().fact(attribute).ifPresent(fact -> line(out, attribute.id(), described(fact, wording)));
             plant.otherFacts().stream()
@@ -95,7 +105,8 @@ final class PlantCommand implements Callable<Integer> {
         String origin = fact.inherited()
                 ? wording.text("plant.inherited", Map.of("source", fact.source().text()))
                 : fact.source().text();
-        return fact.text() + "  (" + origin + ")";
+        String value = fact.value() instanceof LengthRange length ? wording.length(length) : fact.text();
+        return value + "  (" + origin + ")";
     }
 
     private static void line(PrintWriter out, String heading, String text) {

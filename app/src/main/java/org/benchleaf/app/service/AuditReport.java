@@ -9,9 +9,12 @@ import java.util.stream.Collectors;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
 import org.benchleaf.catalog.audit.PlantAudit.Kind;
+import org.benchleaf.catalog.audit.PlantAudit.Remark;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.Report;
 import org.benchleaf.render.page.Report.Mark;
+import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.measure.LengthRange;
 
 /// An audit in words, for a terminal and for a page.
 public final class AuditReport {
@@ -31,10 +34,7 @@ public final class AuditReport {
                     .filter(remark -> remark.kind() != Kind.GAP)
                     .forEach(remark -> remarks.add(new Report.Row(
                             remark.kind() == Kind.IMPOSSIBLE ? Mark.REFUSED : Mark.DOUBTFUL,
-                            List.of(
-                                    plant.name().toString(),
-                                    heading(remark.attribute()),
-                                    wording.problem(remark.problem())))));
+                            List.of(plant.name().toString(), heading(remark.attribute()), text(remark)))));
         }
         sections.add(section("remarks", remarks));
         sections.add(section(
@@ -79,6 +79,23 @@ public final class AuditReport {
             all.add(new Report.Sum(label, wording.count(sums.byKind().getOrDefault(kind, 0)), mark));
         }
         return all;
+    }
+
+    /// A remark in words, lengths in the shop's units.
+    public String text(Remark remark) {
+        boolean length =
+                remark.attribute().startsWith("height") || remark.attribute().startsWith("spread");
+        Problem problem = remark.problem();
+        if (remark.kind() == Kind.CONFLICT && length) {
+            Map<String, String> details = problem.details();
+            problem = problem.with("read", length(details.getOrDefault("read", "")))
+                    .with("other", length(details.getOrDefault("other", "")));
+        }
+        return wording.problem(problem);
+    }
+
+    private String length(String stored) {
+        return LengthRange.read(stored).toOptional().map(wording::length).orElse(stored);
     }
 
     /// The facts that a plant lacks.

@@ -19,6 +19,7 @@ final class HeadingRows {
     private final Deque<SourceRow> ahead = new ArrayDeque<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<String> headings;
+    private long row;
     private Optional<SheetException> broken = Optional.empty();
 
     HeadingRows(String file, RowSource source) {
@@ -37,6 +38,7 @@ final class HeadingRows {
                                     .orElse("")));
             first = take().orElseThrow();
         }
+        this.row = first.number();
         this.headings = headings(first);
     }
 
@@ -54,6 +56,11 @@ final class HeadingRows {
 
     List<String> headings() {
         return headings;
+    }
+
+    /// The row of the headings, the lower of two.
+    long row() {
+        return row;
     }
 
     List<Finding> findings() {
@@ -100,6 +107,7 @@ final class HeadingRows {
             return upper.cells().stream().map(String::strip).toList();
         }
         ahead.poll();
+        row = lower.get().number();
         List<String> joined = new ArrayList<>();
         String group = "";
         int width = Math.max(upper.cells().size(), lower.get().cells().size());

@@ -26,7 +26,7 @@ public final class ImportPlanner {
     /// @param progress is called after each row with their number
     public static ImportPlan plan(
             Sheet sheet, ColumnMap map, NameBook book, ContainerNaming containers, LongConsumer progress) {
-        MappedHeadings headings = new MappedHeadings(sheet.file(), sheet.headings(), map);
+        MappedHeadings headings = new MappedHeadings(sheet, map);
         SpooledList.Builder<Finding> findings = new SpooledList.Builder<>(new FindingFormat());
         findings.addAll(sheet.findings());
         findings.addAll(headings.findings());

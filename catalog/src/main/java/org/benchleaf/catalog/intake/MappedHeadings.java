@@ -17,11 +17,16 @@ final class MappedHeadings {
     private final Map<String, Integer> placeOfMapped = new HashMap<>();
     private final Map<String, Column> columnOfField = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final String file;
+    private final long row;
     private final List<Integer> nameless = new ArrayList<>();
     private final List<Column> columns;
     private boolean complete = true;
 
-    MappedHeadings(String file, List<String> headings, ColumnMap map) {
+    MappedHeadings(Sheet sheet, ColumnMap map) {
+        this.file = sheet.file();
+        this.row = sheet.headingRow();
+        List<String> headings = sheet.headings();
         Set<String> known = map.headings().stream().map(Headings::folded).collect(Collectors.toSet());
         Set<String> unused = new HashSet<>(known);
         for (int at = 0; at < headings.size(); at++) {
@@ -31,12 +36,12 @@ final class MappedHeadings {
             if (heading.isEmpty()) {
                 nameless.add(at);
             } else if (places.putIfAbsent(folded, at) != null) {
-                report(file, heading, Problem.of("heading.twice", heading), Finding.Outcome.CELL_LEFT_OUT);
+                report(heading, Problem.of("heading.twice", heading), Finding.Outcome.CELL_LEFT_OUT);
             }
         }
         for (String heading : headings) {
             if (!heading.isEmpty() && !known.contains(Headings.folded(heading))) {
-                unknown(file, heading, map, unused);
+                unknown(heading, map, unused);
             }
         }
         for (String mapped : map.headings()) {
@@ -53,7 +58,6 @@ final class MappedHeadings {
             if (column.required() && column.headings().stream().noneMatch(this::isPresent)) {
                 complete = false;
                 report(
-                        file,
                         column.heading(),
                         Problem.of("heading.missing", column.heading()).with("present", String.join(", ", headings)),
                         Finding.Outcome.ROW_LEFT_OUT);
@@ -61,17 +65,18 @@ final class MappedHeadings {
         }
     }
 
-    private void unknown(String file, String heading, ColumnMap map, Set<String> unused) {
+    private void unknown(String heading, ColumnMap map, Set<String> unused) {
         Set<String> candidates = map.headings().stream()
                 .filter(candidate -> unused.contains(Headings.folded(candidate)))
                 .collect(Collectors.toSet());
-        Problem problem = Problem.of("heading.unknown", heading)
-                .with("nearest", Headings.nearest(heading, candidates).orElse(""));
-        report(file, heading, problem, Finding.Outcome.CELL_LEFT_OUT);
+        Problem problem = Headings.nearest(heading, candidates)
+                .map(nearest -> Problem.of("heading.unknown", heading).with("nearest", nearest))
+                .orElseGet(() -> Problem.of("heading.unused", heading).with("map", map.id()));
+        report(heading, problem, Finding.Outcome.CELL_LEFT_OUT);
     }
 
-    private void report(String file, String heading, Problem problem, Finding.Outcome outcome) {
-        findings.add(new Finding(new Place(file, 1, Optional.of(heading)), problem, outcome));
+    private void report(String heading, Problem problem, Finding.Outcome outcome) {
+        findings.add(new Finding(new Place(file, row, Optional.of(heading)), problem, outcome));
     }
 
     private boolean isPresent(String heading) {

@@ -44,6 +44,11 @@ public final class Sheet implements AutoCloseable {
         return below.headings();
     }
 
+    /// The row in which the headings stand, as a spreadsheet counts.
+    long headingRow() {
+        return below.row();
+    }
+
     /// What parts the cells: `,`, `;`, tab or `|`; a zero character for a workbook.
     public char delimiter() {
         return delimiter;

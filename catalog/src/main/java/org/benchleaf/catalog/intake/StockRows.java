@@ -5,8 +5,11 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.shared.Problem;
@@ -25,6 +28,11 @@ import org.benchleaf.shared.stock.StockSize;
 /// Turns the rows of one file into drafts of lots. A cell that says what is sold, how many and from when
 /// leaves its row out when it is not understood: a promise must not rest on a guess.
 final class StockRows {
+    /// What stands in the week from which a lot can be taken when it can be taken already.
+    private static final Set<String> READY_NOW = Set.of("now", "ready", "ready now");
+
+    private static final Pattern AMERICAN = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4}|\\d{2})");
+
     private static final int MOST = 10_000_000;
     private static final int MOST_DIGITS = 12;
     private static final Currency USUAL = Currency.getInstance("USD");
@@ -54,11 +62,12 @@ final class StockRows {
                 ? Optional.of(ItemForm.REGULAR)
                 : needed(row, Fields.FORM, Term.read(ItemForm.class, headings.field(row, Fields.FORM)), notes);
         Optional<Integer> count = needed(row, Fields.COUNT, count(headings.field(row, Fields.COUNT)), notes);
-        Optional<YearWeek> ready = headings.field(row, Fields.READY_WEEK).isEmpty()
+        String from = dated(row, Fields.READY_WEEK, notes);
+        Optional<YearWeek> ready = from.isEmpty() || READY_NOW.contains(from.toLowerCase(Locale.ROOT))
                 ? Optional.empty()
-                : needed(row, Fields.READY_WEEK, YearWeek.read(headings.field(row, Fields.READY_WEEK)), notes);
+                : needed(row, Fields.READY_WEEK, YearWeek.read(from), notes);
         Optional<Money> price = wanted(row, Fields.PRICE, Money.read(headings.field(row, Fields.PRICE), USUAL), notes);
-        Optional<LocalDate> seenOn = wanted(row, Fields.SEEN_ON, day(headings.field(row, Fields.SEEN_ON)), notes);
+        Optional<LocalDate> seenOn = wanted(row, Fields.SEEN_ON, day(dated(row, Fields.SEEN_ON, notes)), notes);
         Optional<Gtin> gtin = gtin(row, notes);
         Set<Condition> conditions = conditions(row, notes);
         if (notes.isLeftOut() || plant.isEmpty() || size.isEmpty() || form.isEmpty() || count.isEmpty()) {
@@ -185,6 +194,26 @@ final class StockRows {
         } catch (NumberFormatException | ArithmeticException notAWholeNumber) {
             return Reading.refused("count.unknown", cell);
         }
+    }
+
+    /// A cell that holds a date, one written the American way put right and told: `4/15/2027` as 2027-04-15.
+    private String dated(RawRow row, String field, RowNotes notes) {
+        String cell = headings.field(row, field);
+        Matcher american = AMERICAN.matcher(cell);
+        if (!american.matches()) {
+            return cell;
+        }
+        String year = american.group(3);
+        String date = "%s-%02d-%02d"
+                .formatted(
+                        year.length() == 2 ? "20" + year : year,
+                        Integer.parseInt(american.group(1)),
+                        Integer.parseInt(american.group(2)));
+        if (day(date).refusal().isPresent()) {
+            return cell; // no such day: whoever reads the cell refuses it as it stands
+        }
+        notes.kept(headings.heading(field), Problem.of("date.american", cell).with("meant", date));
+        return date;
     }
 
     private static Reading<LocalDate> day(String cell) {

@@ -207,8 +207,15 @@ class PlantPlanTest {
                                 Outcome.CELL_LEFT_OUT),
                         new Finding(
                                 new Place("list.csv", 1, Optional.of("shelf")),
-                                Problem.of("heading.unknown", "shelf").with("nearest", ""),
+                                Problem.of("heading.unused", "shelf").with("map", "own-plants"),
                                 Outcome.CELL_LEFT_OUT));
+    }
+
+    @Test
+    void tellsOfAHeadingInTheRowInWhichItStands() {
+        ImportPlan plan =
+                plants(new MemoryBook(), "Our list of 2027,,", ",,", "name,height,shelf", "Acer rubrum,40 ft,B");
+        assertThat(findings(plan)).contains("3 shelf heading.unused CELL_LEFT_OUT");
     }
 
     @Test

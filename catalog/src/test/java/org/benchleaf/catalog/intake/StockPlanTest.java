@@ -51,6 +51,25 @@ class StockPlanTest {
                         Optional.empty()));
     }
 
+    @Test
+    void readsDatesThatAreWrittenMonthFirstAndSaysSo() {
+        ImportPlan plan = stock(
+                book(),
+                HEADINGS,
+                "T1,Acer rubrum,#3,,B,5,4/15/2027,,in bud,11/3/26,",
+                "T2,Acer rubrum,#3,,B,5,Now,,,,",
+                "T3,Acer rubrum,#3,,B,5,15/4/2027,,,,");
+        assertThat(plan.lots()).hasSize(2);
+        assertThat(plan.lots().get(0).ready()).contains(new YearWeek(2027, 15));
+        assertThat(plan.lots().get(0).seenOn()).contains(LocalDate.of(2026, 11, 3));
+        assertThat(plan.lots().get(1).ready()).as("can be taken already").isEmpty();
+        assertThat(plan.findings())
+                .extracting(finding -> finding.place().row() + " "
+                        + finding.problem().key() + " "
+                        + finding.problem().details().getOrDefault("meant", ""))
+                .containsExactly("2 date.american 2027-04-15", "2 date.american 2026-11-03", "4 week.unknown ");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         T1,Acer rubrum,#3,,B,-5,,,,,        | count      | count.negative
@@ -75,7 +94,6 @@ class StockPlanTest {
     @CsvSource(delimiter = '|', textBlock = """
         T1,Acer rubrum,#3,,B,5,,cheap,,,               | price     | money.unknown
         T1,Acer rubrum,#3,,B,5,,,in bud; gorgeous,,    | condition | term.unknown
-        T1,Acer rubrum,#3,,B,5,,,,11/18/26,            | seen_on   | date.unknown
         T1,Acer rubrum,#3,,B,5,,,,,0000000000001       | gtin      | gtin.check
         T1,Acer rubrum,#3,,B,5,,,,,9.45E+12            | gtin      | cell.power
         """)

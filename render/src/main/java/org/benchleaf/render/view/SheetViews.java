@@ -127,8 +127,11 @@ final class SheetViews {
                 .toList();
     }
 
+    /// One that says the same in the words of the page is no other one.
     private List<SheetView.NoteLine> others(PageFact fact, SourceMarks marks) {
+        String shown = factWords.value(fact.value());
         return fact.others().stream()
+                .filter(other -> !factWords.value(other.value()).equals(shown))
                 .map(other -> new SheetView.NoteLine(
                         checked.apply(factWords.label(fact.kind()), factWords.value(other.value())),
                         marks.mark(java.util.Optional.of(other.source()), false)))
