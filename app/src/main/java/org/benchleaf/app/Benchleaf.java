@@ -131,11 +131,6 @@ public final class Benchleaf implements AutoCloseable {
         return LocalDate.now(clock);
     }
 
-    /// The zone of the shop's own time.
-    public ZoneId zone() {
-        return clock.getZone();
-    }
-
     /// The shop's own time, without fractions of a minute.
     public LocalDateTime now() {
         return LocalDateTime.now(clock).withSecond(0).withNano(0);
