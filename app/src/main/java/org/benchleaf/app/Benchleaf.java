@@ -37,6 +37,7 @@ import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
 import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
@@ -279,12 +280,17 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Looks at every plant; `each` is handed each result.
     public AuditSums audit(Consumer<PlantAudit> each) {
-        return Audit.run(catalog.view(), catalog.names(), each);
+        return Audit.run(catalog.view(), catalog.names(), olderNames(), each);
     }
 
     /// Looks at one plant.
     public PlantAudit audit(PlantRecord plant) {
-        return Audit.of(plant, catalog.names());
+        return Audit.of(plant, catalog.names(), olderNames());
+    }
+
+    /// Those of the shop's own reference list, then those that come with the program.
+    private OlderNames olderNames() {
+        return OlderNames.of(references().olderNames()).and(OlderNames.shipped());
     }
 
     public ReportPages reports() {

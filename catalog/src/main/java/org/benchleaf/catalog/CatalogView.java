@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.benchleaf.catalog.model.OwnWord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.catalog.rules.SaleRuleBook;
@@ -44,6 +46,14 @@ public interface CatalogView {
     ///
     /// @return the revision of that state
     CatalogRevision forEachPlant(Consumer<PlantRecord> consumer);
+
+    /// Hands over every plant that is not retired, in the order of keys, from one consistent state, with what of
+    /// it is the shop's own word.
+    ///
+    /// @return the revision of that state
+    default CatalogRevision forEachStated(BiConsumer<PlantRecord, OwnWord> consumer) {
+        return forEachPlant(plant -> consumer.accept(plant, OwnWord.NONE));
+    }
 
     /// Hands over the stock of every plant that has items, in the order of keys, from one consistent state.
     CatalogRevision forEachStock(Consumer<PlantStock> consumer);

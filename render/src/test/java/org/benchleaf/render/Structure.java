@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
 import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.TextPosition;
+import org.jspecify.annotations.Nullable;
 
 /// The structure of a PDF as a reader for the blind walks it, one element a line: `H1 Itea virginica`.
 final class Structure {
@@ -66,7 +67,7 @@ final class Structure {
         return text.toString();
     }
 
-    private void walk(PDStructureNode node, PDPage page) {
+    private void walk(PDStructureNode node, @Nullable PDPage page) {
         PDPage own = node instanceof PDStructureElement element && element.getPage() != null ? element.getPage() : page;
         StringBuilder line = new StringBuilder();
         if (node instanceof PDStructureElement element) {
@@ -97,8 +98,8 @@ final class Structure {
         }
     }
 
-    private String wordsOf(PDPage page, int id) {
-        return words.get(page.getCOSObject()).getOrDefault(id, "");
+    private String wordsOf(@Nullable PDPage page, int id) {
+        return page == null ? "" : words.getOrDefault(page.getCOSObject(), Map.of()).getOrDefault(id, "");
     }
 
     private static String scope(PDStructureElement element) {

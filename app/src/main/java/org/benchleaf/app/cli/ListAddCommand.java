@@ -45,6 +45,9 @@ final class ListAddCommand implements Callable<Integer> {
     @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "a remark of yours")
     private String note = "";
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     ListAddCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -60,13 +63,22 @@ final class ListAddCommand implements Callable<Integer> {
                     .with(number ->
                             new ListLine(number, record.key(), size, many.plants(), many.worked(), note.strip()));
             PlantList saved = benchleaf.lists().save(list);
+            int line = saved.lines().getLast().number();
+            if (json) {
+                console.out()
+                        .println(Json.text(ListJson.saved(saved)
+                                .put("line", line)
+                                .put("key", record.key().text())
+                                .put("name", record.name().toString())
+                                .put("quantity", many.plants())
+                                .put("worked", many.worked())));
+                return ErrorReport.DONE;
+            }
             console.out()
                     .println(words.text(
                             "list.added",
                             Map.of(
-                                    "line",
-                                            Integer.toString(
-                                                    saved.lines().getLast().number()),
+                                    "line", Integer.toString(line),
                                     "name", record.name().toString(),
                                     "count", words.count(many.plants()),
                                     "worked", many.worked().isEmpty() ? "" : " (" + many.worked() + ")",

@@ -1,5 +1,6 @@
 package org.benchleaf.app.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -8,6 +9,7 @@ import org.benchleaf.app.ErrorReport;
 import org.benchleaf.catalog.lists.PlantList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -27,6 +29,9 @@ final class ListChangeCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "LIST", description = "the name of the list")
     private String name = "";
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     ListChangeCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -37,6 +42,12 @@ final class ListChangeCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             PlantList list = ListCommand.find(benchleaf, name);
             PlantList saved = benchleaf.lists().save(list.at(site.site(list.site())));
+            if (json) {
+                ObjectNode answer = ListJson.saved(saved);
+                ListJson.site(answer.putObject("site"), saved.site());
+                console.out().println(Json.text(answer));
+                return ErrorReport.DONE;
+            }
             console.out()
                     .println(benchleaf
                             .wording()

@@ -17,6 +17,7 @@ import org.benchleaf.catalog.export.CatalogExport;
 import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -40,6 +41,9 @@ final class ListExportCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private Path file;
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     ListExportCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -56,6 +60,12 @@ final class ListExportCommand implements Callable<Integer> {
                 CatalogExport.table(format, report.list().name(), ListTable.HEADINGS, table.rows(report), out);
             } catch (IOException unwritable) {
                 throw new Refusal(Problem.of("print.unwritable", file.toString()));
+            }
+            if (json) {
+                console.out()
+                        .println(Json.text(
+                                Json.object().put("rows", report.lines().size()).put("file", file.toString())));
+                return ErrorReport.DONE;
             }
             console.out()
                     .println(benchleaf

@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Month;
 import java.util.List;
 import org.benchleaf.app.service.ListReport;
+import org.benchleaf.catalog.lists.ListSite;
+import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.content.Wording;
 
 /// A plant list as JSON; the shape is described in `docs/plant-lists.md`.
@@ -26,17 +28,24 @@ final class ListJson {
         return written(mapper, array);
     }
 
-    String text(ListReport report) {
-        ObjectNode root = mapper.createObjectNode();
-        root.put("name", report.list().name());
-        root.put("version", report.list().version());
-        ObjectNode site = root.putObject("site");
-        var where = report.list().site();
+    /// A list that was changed: which, and how often it has been.
+    static ObjectNode saved(PlantList list) {
+        return Json.object().put("list", list.name()).put("version", list.version());
+    }
+
+    static void site(ObjectNode site, ListSite where) {
         where.zone().ifPresent(zone -> site.put("zone", zone.toString()));
         where.light().ifPresent(light -> site.put("light", light.term()));
         where.soil().ifPresent(soil -> site.put("soil", soil.term()));
         where.shipTo().ifPresent(place -> site.put("shipTo", place.toString()));
         where.by().ifPresent(week -> site.put("by", week.toString()));
+    }
+
+    String text(ListReport report) {
+        ObjectNode root = mapper.createObjectNode();
+        root.put("name", report.list().name());
+        root.put("version", report.list().version());
+        site(root.putObject("site"), report.list().site());
         ArrayNode lines = root.putArray("lines");
         report.lines().forEach(line -> line(lines.addObject(), line));
         ArrayNode totals = root.putArray("totals");

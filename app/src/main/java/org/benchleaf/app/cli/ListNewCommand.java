@@ -11,6 +11,7 @@ import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -32,6 +33,9 @@ final class ListNewCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "LIST", description = "the name of the list")
     private String name = "";
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     ListNewCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -44,7 +48,11 @@ final class ListNewCommand implements Callable<Integer> {
         }
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             PlantList list = benchleaf.lists().save(PlantList.empty(name, site.site(ListSite.UNKNOWN)));
-            console.out().println(benchleaf.wording().text("list.begun", Map.of("name", list.name())));
+            console.out()
+                    .println(
+                            json
+                                    ? Json.text(ListJson.saved(list))
+                                    : benchleaf.wording().text("list.begun", Map.of("name", list.name())));
         }
         return ErrorReport.DONE;
     }

@@ -11,6 +11,7 @@ import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -30,6 +31,9 @@ final class ListRemoveCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "LINE", description = "the number of the line")
     private Optional<Integer> line = Optional.empty();
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     ListRemoveCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -41,7 +45,13 @@ final class ListRemoveCommand implements Callable<Integer> {
             PlantList list = ListCommand.find(benchleaf, name);
             if (line.isEmpty()) {
                 benchleaf.lists().delete(list.name());
-                console.out().println(benchleaf.wording().text("list.deleted", Map.of("list", list.name())));
+                console.out()
+                        .println(
+                                json
+                                        ? Json.text(Json.object()
+                                                .put("list", list.name())
+                                                .put("deleted", true))
+                                        : benchleaf.wording().text("list.deleted", Map.of("list", list.name())));
                 return ErrorReport.DONE;
             }
             int number = line.get();
@@ -49,11 +59,16 @@ final class ListRemoveCommand implements Callable<Integer> {
                 throw new Refusal(
                         Problem.of("list.line", Integer.toString(number)).with("list", list.name()));
             }
-            benchleaf.lists().save(list.without(number));
+            PlantList saved = benchleaf.lists().save(list.without(number));
             console.out()
-                    .println(benchleaf
-                            .wording()
-                            .text("list.removed", Map.of("line", Integer.toString(number), "list", list.name())));
+                    .println(
+                            json
+                                    ? Json.text(ListJson.saved(saved).put("removed", number))
+                                    : benchleaf
+                                            .wording()
+                                            .text(
+                                                    "list.removed",
+                                                    Map.of("line", Integer.toString(number), "list", list.name())));
         }
         return ErrorReport.DONE;
     }

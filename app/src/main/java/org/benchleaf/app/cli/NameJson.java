@@ -81,7 +81,7 @@ final class NameJson {
         name.tradeDesignation().ifPresent(trade -> node.put("tradeDesignation", trade));
     }
 
-    private static void written(ObjectNode node, BotanicalName name) {
+    static void written(ObjectNode node, BotanicalName name) {
         node.put("name", name.toString());
         node.put("label", name.labelName().toString());
         node.put("html", NameHtml.of(name));
@@ -98,6 +98,11 @@ final class NameJson {
             ArrayNode by = node.putArray("synonymBy");
             found.synonymBy().forEach(source -> by.add(source.text()));
         }
+        otherNames(node, plant);
+    }
+
+    /// Common names by language, and synonyms with who gives them.
+    static void otherNames(ObjectNode node, PlantRecord plant) {
         ObjectNode common = node.putObject("commonNames");
         for (CommonName name : plant.commonNames()) {
             common.withArray(name.language().getLanguage()).add(name.text());

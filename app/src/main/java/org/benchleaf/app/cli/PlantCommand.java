@@ -21,6 +21,7 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.shared.measure.YearWeek;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -37,6 +38,9 @@ final class PlantCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "PLANT", description = "a plant key or a name")
     private List<String> words = List.of();
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     PlantCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -50,7 +54,12 @@ final class PlantCommand implements Callable<Integer> {
                     .catalog()
                     .stock(List.of(plant.key()))
                     .getOrDefault(plant.key(), PlantStock.none(plant.key()));
-            write(plant, stock, benchleaf, console.out());
+            if (json) {
+                YearWeek week = YearWeek.of(benchleaf.today());
+                console.out().println(new PlantJson(clock.getZone()).text(plant, stock, week, clock.instant()));
+            } else {
+                write(plant, stock, benchleaf, console.out());
+            }
         }
         return ErrorReport.DONE;
     }

@@ -93,14 +93,18 @@ final class RulesCommand implements Callable<Integer> {
 
     private int load(Benchleaf benchleaf, Path file) {
         RuleList list = SaleRuleService.read(file);
+        if (json) {
+            Optional<Long> state = list.isBroken() ? Optional.empty() : Optional.of(take(benchleaf, list));
+            console.out().println(new RulesJson(benchleaf.wording()).loaded(file, list, state));
+            return list.isBroken() ? ErrorReport.FINDINGS : ErrorReport.DONE;
+        }
         FindingText findings = new FindingText(benchleaf.wording());
         list.findings().forEach(finding -> console.out().println(findings.line(finding)));
         if (list.isBroken()) {
             console.out().println(benchleaf.wording().text("rules.not-loaded", Map.of("file", file.toString())));
             return ErrorReport.FINDINGS;
         }
-        long state = benchleaf.saleRules().load(list).number();
-        benchleaf.afterChange();
+        long state = take(benchleaf, list);
         console.out()
                 .println(benchleaf
                         .wording()
@@ -118,6 +122,12 @@ final class RulesCommand implements Callable<Integer> {
                                                         .date(list.compiledOn().orElseThrow()),
                                         "revision", Long.toString(state))));
         return ErrorReport.DONE;
+    }
+
+    private static long take(Benchleaf benchleaf, RuleList list) {
+        long state = benchleaf.saleRules().load(list).number();
+        benchleaf.afterChange();
+        return state;
     }
 
     private int ask(Benchleaf benchleaf) {

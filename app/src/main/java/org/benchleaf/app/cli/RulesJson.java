@@ -3,12 +3,15 @@ package org.benchleaf.app.cli;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.app.service.SaleRuleService.Said;
+import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.content.Wording;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.rule.Destination;
@@ -25,6 +28,25 @@ final class RulesJson {
 
     RulesJson(Wording wording) {
         this.wording = wording;
+    }
+
+    /// @param state the catalog's after it; empty when the list was not loaded
+    String loaded(Path file, RuleList list, Optional<Long> state) {
+        ObjectNode root = Json.object();
+        root.put("file", file.toString());
+        root.put("loaded", state.isPresent());
+        state.ifPresent(number -> root.put("revision", number));
+        root.put("rules", list.rules().size());
+        list.compiledOn().ifPresent(day -> root.put("compiledOn", day.toString()));
+        ArrayNode findings = root.putArray("findings");
+        FindingText words = new FindingText(wording);
+        list.findings()
+                .forEach(finding -> findings.addObject()
+                        .put("row", finding.place().row())
+                        .put("column", finding.place().column().orElse(""))
+                        .put("problem", finding.problem().key())
+                        .put("text", words.line(finding)));
+        return Json.text(root);
     }
 
     String verdict(Said said, SaleVerdict verdict) {

@@ -99,6 +99,18 @@ final class StockJson {
         ObjectNode root = mapper.createObjectNode();
         root.put("plant", plant.key().text());
         root.put("name", plant.name().toString());
+        items(root, stock, items, by, week, now);
+        return text(root);
+    }
+
+    /// Items and their lots, and as of when.
+    void items(
+            ObjectNode root,
+            PlantStock stock,
+            List<ItemRecord> items,
+            Optional<YearWeek> by,
+            YearWeek week,
+            Instant now) {
         root.put("asOf", time(now));
         ArrayNode array = root.putArray("items");
         LocalDate today = LocalDate.ofInstant(now, zone);
@@ -115,7 +127,6 @@ final class StockJson {
             ArrayNode lots = node.putArray("lots");
             stock.lotsOf(item.key()).forEach(lot -> lot(lots.addObject(), lot));
         }
-        return text(root);
     }
 
     private static void outlook(ObjectNode node, ItemOutlook outlook, LocalDate today) {

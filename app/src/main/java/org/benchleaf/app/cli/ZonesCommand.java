@@ -1,5 +1,6 @@
 package org.benchleaf.app.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -16,6 +17,7 @@ import org.benchleaf.search.need.PostalZones;
 import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -33,6 +35,9 @@ final class ZonesCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "comma separated, with the headings zipcode and zone")
     private Path file = Path.of("");
 
+    @Option(names = "--json", description = "answer in JSON")
+    private boolean json;
+
     ZonesCommand(Console console, Clock clock) {
         this.console = console;
         this.clock = clock;
@@ -44,6 +49,12 @@ final class ZonesCommand implements Callable<Integer> {
                 Reader table = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
             PostalZones zones = PostalZones.read(table);
             Files.copy(file, benchleaf.workspace().postalZonesFile(), StandardCopyOption.REPLACE_EXISTING);
+            if (json) {
+                ObjectNode answer = Json.object().put("codes", zones.size());
+                zones.unread().forEach(answer.putArray("unread")::add);
+                console.out().println(Json.text(answer));
+                return zones.unread().isEmpty() ? ErrorReport.DONE : ErrorReport.FINDINGS;
+            }
             console.out()
                     .println(benchleaf
                             .wording()

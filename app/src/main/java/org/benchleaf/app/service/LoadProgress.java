@@ -14,7 +14,7 @@ public interface LoadProgress {
     };
 
     /// @param rows read so far
-    /// @param share of the file, 0 to 1; empty for a workbook
+    /// @param share of the file, 0 to 1; empty for a workbook that does not say how long it is
     void read(long rows, OptionalDouble share);
 
     /// @param rows written so far

@@ -23,6 +23,8 @@ import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
+import org.benchleaf.catalog.names.NameReader;
+import org.benchleaf.catalog.names.OlderNames.OlderName;
 import org.benchleaf.catalog.rules.SaleRuleBook;
 import org.benchleaf.demo.DemoCatalog;
 import org.benchleaf.shared.code.PlantKey;
@@ -88,6 +90,15 @@ public final class ReferencePlants {
                 .filter(plant -> plant.name().genus().equalsIgnoreCase(genus.strip()))
                 .findFirst()
                 .map(plant -> record(plant, rules));
+    }
+
+    /// Their synonyms, as older names of each.
+    public List<OlderName> olderNames() {
+        return plants.stream()
+                .flatMap(plant -> plant.synonyms().stream()
+                        .flatMap(synonym -> NameReader.read(synonym.text()).known().stream()
+                                .map(older -> new OlderName(older, plant.name(), synonym.source()))))
+                .toList();
     }
 
     /// Whether a plant is one of these and not in the catalog.

@@ -17,18 +17,19 @@ import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.shared.Problem;
-import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.LifeForm;
 
 /// Looks at every plant that is grown. Holds no state and changes nothing.
 ///
 /// The score of a plant is the weight of the facts that are known, own or taken from the taxon, and neither
-/// impossible nor in conflict, in percent of the weight of those that buyers ask for. The weights are ours, no
-/// source.
+/// impossible nor in conflict, in percent of the weight of those that buyers ask for; a name in use counts as one
+/// of them. The weights are ours, no source.
 public final class Audit {
     private static final Map<Attribute<?>, Integer> ASKED_FOR = askedFor();
+    private static final int NAME_IN_USE = 2;
 
     private Audit() {}
 
@@ -58,11 +59,12 @@ public final class Audit {
     /// Looks at every plant, in the order of keys.
     ///
     /// @param names of the same catalog
+    /// @param older what is known of older names beside the catalog's own synonyms
     /// @param each is handed every plant's result
-    public static AuditSums run(CatalogView view, NameBook names, Consumer<PlantAudit> each) {
+    public static AuditSums run(CatalogView view, NameBook names, OlderNames older, Consumer<PlantAudit> each) {
         AuditSums.Adder adder = new AuditSums.Adder();
         view.forEachPlant(plant -> {
-            PlantAudit result = of(plant, names);
+            PlantAudit result = of(plant, names, older);
             adder.add(result);
             each.accept(result);
         });
@@ -70,7 +72,7 @@ public final class Audit {
     }
 
     /// Looks at one plant.
-    public static PlantAudit of(PlantRecord plant, NameBook names) {
+    public static PlantAudit of(PlantRecord plant, NameBook names, OlderNames older) {
         List<Remark> remarks = new ArrayList<>();
         FactDoubts.of(plant.name(), plant.facts())
                 .forEach((attribute, problem) -> remarks.add(new Remark(Kind.IMPOSSIBLE, attribute.id(), problem)));
@@ -80,17 +82,12 @@ public final class Audit {
                     .filter(remark -> told.add(remark.attribute()))
                     .ifPresent(remarks::add);
         }
-        Optional<PlantKey> accepted = names.bySynonym(plant.name().toString()).filter(key -> !key.equals(plant.key()));
-        accepted.flatMap(names::byKey)
-                .ifPresent(other -> remarks.add(new Remark(
-                        Kind.NAME,
-                        "name",
-                        Problem.of("audit.name", plant.name().toString())
-                                .with("accepted", other.name().toString()))));
+        Optional<Remark> olderName = name(plant, names, older);
+        olderName.ifPresent(remarks::add);
         Set<String> spoilt = new HashSet<>();
         remarks.forEach(remark -> spoilt.add(remark.attribute()));
-        int all = 0;
-        int good = 0;
+        int all = NAME_IN_USE;
+        int good = olderName.isPresent() ? 0 : NAME_IN_USE;
         for (Map.Entry<Attribute<?>, Integer> asked : ASKED_FOR.entrySet()) {
             Attribute<?> attribute = asked.getKey();
             if (isNeedless(attribute, plant)) {
@@ -104,7 +101,22 @@ public final class Audit {
                 good += asked.getValue();
             }
         }
-        return new PlantAudit(plant.key(), plant.name(), remarks, all == 0 ? 0 : Math.round(100f * good / all));
+        return new PlantAudit(plant.key(), plant.name(), remarks, Math.round(100f * good / all));
+    }
+
+    /// A name that is an older one of another plant here, or by a list of older names.
+    private static Optional<Remark> name(PlantRecord plant, NameBook names, OlderNames older) {
+        String name = plant.name().toString();
+        Optional<Problem> twice = names.bySynonym(name)
+                .filter(key -> !key.equals(plant.key()))
+                .flatMap(names::byKey)
+                .map(other -> Problem.of("audit.name", name)
+                        .with("accepted", other.name().toString()));
+        return twice.or(() -> older.of(plant.name())
+                        .map(known -> Problem.of("audit.name.older", name)
+                                .with("accepted", known.accepted().toString())
+                                .with("source", known.source().text())))
+                .map(problem -> new Remark(Kind.NAME, "name", problem));
     }
 
     private static Optional<Remark> conflict(PlantRecord plant, Fact<?> other) {

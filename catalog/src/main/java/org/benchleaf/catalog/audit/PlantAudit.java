@@ -22,7 +22,7 @@ public record PlantAudit(PlantKey key, BotanicalName name, List<Remark> remarks,
         IMPOSSIBLE,
         /// Sources disagree widely.
         CONFLICT,
-        /// The name is another plant's older name.
+        /// The name is an older one: another plant here has it as a synonym, or a list of older names says so.
         NAME,
         /// A fact that buyers ask for is missing.
         GAP

@@ -7,12 +7,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.PlantRecord;
 
 /// Writes plants or stock in the catalog's own format: loaded again, the file changes nothing.
 ///
 /// Of facts that several sources state the chosen one is written, or with every source a row of each
-/// other one before it; what a cultivar takes from its taxon is left empty.
+/// other one before it, each with its rank; what a cultivar takes from its taxon is left empty.
 public final class CatalogExport {
     private CatalogExport() {}
 
@@ -44,15 +46,19 @@ public final class CatalogExport {
             headings.addAll(darwinCore ? DarwinCore.TERMS : List.of());
             table.row(headings);
             int[] count = new int[1];
-            view.forEachPlant(plant -> {
-                for (List<String> own :
-                        everySource ? PlantTable.everySource(plant) : List.of(PlantTable.cells(plant))) {
+            BiConsumer<PlantRecord, List<List<String>>> plantRows = (plant, rows) -> {
+                for (List<String> own : rows) {
                     List<String> cells = new ArrayList<>(own);
                     cells.addAll(darwinCore ? DarwinCore.cells(plant) : List.of());
                     write(table, cells);
                     count[0]++;
                 }
-            });
+            };
+            if (everySource) {
+                view.forEachStated((plant, own) -> plantRows.accept(plant, SourceRows.of(plant, own)));
+            } else {
+                view.forEachPlant(plant -> plantRows.accept(plant, List.of(PlantTable.cells(plant))));
+            }
             return count[0];
         } catch (UncheckedIOException unwritable) {
             throw unwritable.getCause();

@@ -1,12 +1,11 @@
 package org.benchleaf.catalog.export;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.benchleaf.catalog.intake.Column;
 import org.benchleaf.catalog.intake.ColumnMaps;
@@ -26,61 +25,50 @@ final class PlantTable {
                 .toList();
     }
 
-    /// A row for each source that states what is not shown, then the row of what is shown: of two rows of one
-    /// plant the later one counts when they are loaded.
-    static List<List<String>> everySource(PlantRecord plant) {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> shown = cells(plant);
-        String usual = shown.get(headings().indexOf("source"));
-        Set<String> sources = new TreeSet<>();
-        plant.otherFacts().forEach(fact -> sources.add(fact.source().text()));
-        plant.synonyms().forEach(synonym -> sources.add(synonym.source().text()));
-        for (String source : sources) {
-            List<Fact<?>> stated = plant.otherFacts().stream()
-                    .filter(fact -> fact.source().text().equals(source))
-                    .toList();
-            String synonyms = source.equals(usual) ? "" : synonyms(plant, source);
-            if (!stated.isEmpty() || !synonyms.isEmpty()) {
-                rows.add(row(plant, stated, source, synonyms));
-            }
-        }
-        rows.add(shown);
-        return rows;
-    }
-
-    private static List<String> row(PlantRecord plant, List<Fact<?>> stated, String source, String synonyms) {
-        List<String> cells = new ArrayList<>();
-        for (Column column : ColumnMaps.ownPlants().columns()) {
-            cells.add(
-                    switch (column.field()) {
-                        case "key" -> plant.key().text();
-                        case "name" -> plant.name().toString();
-                        case "common_names", "fact_sources" -> "";
-                        case "synonyms" -> synonyms;
-                        case "source" -> source;
-                        default -> fact(stated, column.field());
-                    });
-        }
-        return cells;
-    }
-
     static List<String> cells(PlantRecord plant) {
-        List<Fact<?>> own = plant.facts().all().stream()
+        List<Fact<?>> own = shown(plant);
+        String usual = usual(own, plant.synonyms());
+        return cells(
+                plant,
+                new Row(
+                        plant.commonNames(),
+                        plant.synonyms().stream()
+                                .filter(synonym -> synonym.source().text().equals(usual))
+                                .toList(),
+                        own,
+                        usual,
+                        ""));
+    }
+
+    /// What is shown and was not taken over from the taxon.
+    static List<Fact<?>> shown(PlantRecord plant) {
+        return plant.facts().all().stream()
                 .filter(fact -> !fact.inherited()
                         && Attributes.byId(fact.attribute().id()).isPresent())
                 .toList();
-        String usual = usual(own, plant);
+    }
+
+    /// What one row says of a plant.
+    ///
+    /// @param synonyms those of the usual source: a row states synonyms of no other one
+    /// @param usual the source of what names no other one
+    /// @param rank a word, or empty
+    record Row(List<CommonName> commonNames, List<Synonym> synonyms, List<Fact<?>> facts, String usual, String rank) {}
+
+    static List<String> cells(PlantRecord plant, Row row) {
         List<String> cells = new ArrayList<>();
         for (Column column : ColumnMaps.ownPlants().columns()) {
             cells.add(
                     switch (column.field()) {
                         case "key" -> plant.key().text();
                         case "name" -> plant.name().toString();
-                        case "common_names" -> commonNames(plant, column.language());
-                        case "synonyms" -> synonyms(plant, usual);
-                        case "source" -> usual;
-                        case "fact_sources" -> otherSources(own, usual);
-                        default -> fact(own, column.field());
+                        case "common_names" -> commonNames(row.commonNames(), column.language());
+                        case "synonyms" ->
+                            row.synonyms().stream().map(Synonym::text).collect(Collectors.joining("; "));
+                        case "source" -> row.usual();
+                        case "fact_sources" -> otherSources(row.facts(), row.usual());
+                        case "rank" -> row.rank();
+                        default -> fact(row.facts(), column.field());
                     });
         }
         return cells;
@@ -95,38 +83,30 @@ final class PlantTable {
     }
 
     /// The source of most facts; where there are none that of the synonyms.
-    private static String usual(List<Fact<?>> own, PlantRecord plant) {
+    static String usual(List<Fact<?>> own, List<Synonym> synonyms) {
         Map<String, Integer> counts = new HashMap<>();
         own.forEach(fact -> counts.merge(fact.source().text(), 1, Integer::sum));
         return counts.entrySet().stream()
                 .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
-                .orElseGet(() -> plant.synonyms().stream()
-                        .findFirst()
+                .orElseGet(() -> synonyms.stream()
                         .map(synonym -> synonym.source().text())
+                        .min(Comparator.naturalOrder())
                         .orElse(""));
     }
 
     private static String otherSources(List<Fact<?>> own, String usual) {
         return own.stream()
                 .filter(fact -> !fact.source().text().equals(usual))
-                .map(fact -> fact.attribute().id() + "=" + fact.source().text().replace(';', ','))
+                .map(fact -> fact.attribute().id() + "=" + fact.source().text().replace(";", "\\;"))
                 .sorted()
                 .collect(Collectors.joining("; "));
     }
 
-    private static String commonNames(PlantRecord plant, Locale language) {
-        return plant.commonNames().stream()
+    private static String commonNames(List<CommonName> names, Locale language) {
+        return names.stream()
                 .filter(name -> name.language().equals(language))
                 .map(CommonName::text)
-                .collect(Collectors.joining("; "));
-    }
-
-    /// Those of the row's source: a row states synonyms of no other one.
-    private static String synonyms(PlantRecord plant, String usual) {
-        return plant.synonyms().stream()
-                .filter(synonym -> synonym.source().text().equals(usual))
-                .map(Synonym::text)
                 .collect(Collectors.joining("; "));
     }
 }

@@ -2,6 +2,7 @@ package org.benchleaf.catalog.intake;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.fact.Source;
@@ -11,13 +12,16 @@ final class FactSources {
     private final Source usual;
     private final Map<String, Source> byAttribute = new HashMap<>();
 
+    /// What parts sources; one that belongs to a source has a backslash before it.
+    private static final Pattern BETWEEN = Pattern.compile("(?<!\\\\);");
+
     /// @param overrides `attribute=source`, several parted by `;`
     FactSources(Source usual, String overrides, String heading, RowNotes notes) {
         this.usual = usual;
-        for (String piece : overrides.split(";")) {
+        for (String piece : BETWEEN.split(overrides)) {
             int sign = piece.indexOf('=');
             String attribute = sign < 0 ? "" : piece.substring(0, sign).strip();
-            String source = piece.substring(sign + 1).strip();
+            String source = piece.substring(sign + 1).replace("\\;", ";").strip();
             if (piece.isBlank()) {
                 continue;
             }

@@ -11,6 +11,7 @@ final class Fields {
     static final String SYNONYMS = "synonyms";
     static final String SOURCE = "source";
     static final String FACT_SOURCES = "fact_sources";
+    static final String RANK = "rank";
 
     static final String LOT = "lot";
     static final String SIZE = "size";
@@ -23,7 +24,7 @@ final class Fields {
     static final String SEEN_ON = "seen_on";
     static final String GTIN = "gtin";
 
-    private static final Set<String> OF_PLANTS = Set.of(KEY, NAME, COMMON_NAMES, SYNONYMS, SOURCE, FACT_SOURCES);
+    private static final Set<String> OF_PLANTS = Set.of(KEY, NAME, COMMON_NAMES, SYNONYMS, SOURCE, FACT_SOURCES, RANK);
     private static final Set<String> OF_STOCK =
             Set.of(KEY, NAME, LOT, SIZE, FORM, PLACE, COUNT, READY_WEEK, PRICE, CONDITION, SEEN_ON, GTIN);
 

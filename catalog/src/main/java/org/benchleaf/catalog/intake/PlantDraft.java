@@ -16,16 +16,29 @@ import org.benchleaf.shared.name.BotanicalName;
 /// @param commonNames in living languages
 /// @param synonyms other botanical names
 /// @param facts the facts it states, each with its source
+/// @param rank how much its facts and names count; empty for as much as the file's
 public record PlantDraft(
         Place place,
         Optional<PlantKey> key,
         BotanicalName name,
         List<CommonName> commonNames,
         List<Synonym> synonyms,
-        List<Fact<?>> facts) {
+        List<Fact<?>> facts,
+        Optional<ImportPlan.Rank> rank) {
     public PlantDraft {
         commonNames = List.copyOf(commonNames);
         synonyms = List.copyOf(synonyms);
         facts = List.copyOf(facts);
+    }
+
+    /// Counts as much as its file.
+    public PlantDraft(
+            Place place,
+            Optional<PlantKey> key,
+            BotanicalName name,
+            List<CommonName> commonNames,
+            List<Synonym> synonyms,
+            List<Fact<?>> facts) {
+        this(place, key, name, commonNames, synonyms, facts, Optional.empty());
     }
 }

@@ -48,6 +48,7 @@ final class PlantFormat implements SpoolFormat<PlantDraft> {
             SpoolFormat.text(fact.text(), out);
             SpoolFormat.text(fact.source().text(), out);
         }
+        out.writeByte(draft.rank().map(rank -> rank.ordinal() + 1).orElse(0));
     }
 
     @Override
@@ -69,7 +70,10 @@ final class PlantFormat implements SpoolFormat<PlantDraft> {
             Attribute<?> attribute = Attributes.byId(id).orElseThrow();
             facts.add(fact(attribute, SpoolFormat.text(in), new Source(SpoolFormat.text(in))));
         }
-        return new PlantDraft(place, key, name, common, synonyms, facts);
+        int rank = in.readByte();
+        Optional<ImportPlan.Rank> ranked =
+                rank == 0 ? Optional.empty() : Optional.of(ImportPlan.Rank.values()[rank - 1]);
+        return new PlantDraft(place, key, name, common, synonyms, facts, ranked);
     }
 
     private <T> Fact<T> fact(Attribute<T> attribute, String text, Source source) {

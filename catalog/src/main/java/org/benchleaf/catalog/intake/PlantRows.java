@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -55,13 +56,18 @@ final class PlantRows {
         Optional<PlantKey> identity =
                 key.or(() -> plant.filter(known -> !known.name().equals(name)).map(PlantRecord::key));
         FactSources sources = sources(row, notes);
-        String said = headings.field(row, Fields.SOURCE) + '\u001f' + headings.field(row, Fields.FACT_SOURCES);
+        Optional<ImportPlan.Rank> rank = rank(row, notes);
+        String said = String.join(
+                "\u001f",
+                headings.field(row, Fields.SOURCE),
+                headings.field(row, Fields.FACT_SOURCES),
+                rank.map(ImportPlan.Rank::name).orElse(""));
         if (isRepeated(accepted, said, key, nameHeading, notes) || notes.isLeftOut()) {
             return Optional.empty();
         }
         List<Fact<?>> facts = facts(row, accepted, plant, sources, notes);
         return Optional.of(new PlantDraft(
-                notes.place(), identity, accepted, commonNames(row), synonyms(row, sources.usual()), facts));
+                notes.place(), identity, accepted, commonNames(row), synonyms(row, sources.usual()), facts, rank));
     }
 
     /// A key says which plant it is; another name then renames it, unless that name is another plant's.
@@ -114,6 +120,18 @@ final class PlantRows {
         Source usual = stated.isEmpty() ? map.source().orElseGet(() -> new Source(map.id())) : new Source(stated);
         return new FactSources(
                 usual, headings.field(row, Fields.FACT_SOURCES), headings.heading(Fields.FACT_SOURCES), notes);
+    }
+
+    private Optional<ImportPlan.Rank> rank(RawRow row, RowNotes notes) {
+        String word = headings.field(row, Fields.RANK).toUpperCase(Locale.ROOT);
+        Optional<ImportPlan.Rank> rank = Arrays.stream(ImportPlan.Rank.values())
+                .filter(each -> each.name().equals(word))
+                .findFirst();
+        if (rank.isEmpty() && !word.isEmpty()) {
+            notes.cellLeftOut(
+                    headings.heading(Fields.RANK), Problem.of("rank.unknown", headings.field(row, Fields.RANK)));
+        }
+        return rank;
     }
 
     private List<Fact<?>> facts(

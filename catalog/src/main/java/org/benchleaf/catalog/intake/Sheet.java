@@ -49,7 +49,7 @@ public final class Sheet implements AutoCloseable {
         return delimiter;
     }
 
-    /// How much of the file is read, 0 to 1; empty for a workbook.
+    /// How much of the file is read, 0 to 1; empty for a workbook that does not say how long it is.
     public OptionalDouble share() {
         double known = share.getAsDouble();
         return known < 0 ? OptionalDouble.empty() : OptionalDouble.of(known);

@@ -14,7 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.DoubleSupplier;
+import java.util.function.IntFunction;
 import org.benchleaf.shared.Problem;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
@@ -58,7 +60,11 @@ public final class SheetReader {
                     throw new SheetException(
                             Problem.of("file.large", file).with("most", Long.toString(MOST_BYTES / 1_000_000)));
                 }
-                return workbook(file, () -> new ReadableWorkbook(path.toFile(), WITH_FORMATS), name);
+                return workbook(
+                        file,
+                        () -> new ReadableWorkbook(path.toFile(), WITH_FORMATS),
+                        name,
+                        sheet -> WorkbookLength.rows(path, sheet));
             }
         } catch (IOException unreadable) {
             throw new SheetException(Problem.of("file.unreadable", file), unreadable);
@@ -85,7 +91,8 @@ public final class SheetReader {
                 return workbook(
                         file,
                         () -> new ReadableWorkbook(new ByteArrayInputStream(bytes), WITH_FORMATS),
-                        Optional.empty());
+                        Optional.empty(),
+                        sheet -> OptionalLong.empty());
             }
         } catch (IOException impossible) {
             throw new SheetException(Problem.of("file.unreadable", file), impossible);
@@ -101,9 +108,17 @@ public final class SheetReader {
         }
     }
 
-    private static Sheet workbook(String file, WorkbookRows.WorkbookSource source, Optional<String> name) {
+    private static Sheet workbook(
+            String file,
+            WorkbookRows.WorkbookSource source,
+            Optional<String> name,
+            IntFunction<OptionalLong> lengthOfSheet) {
         WorkbookRows.Opened opened = WorkbookRows.open(file, source, name);
-        return sheet(opened.file(), NONE, opened.rows(), opened.findings(), () -> -1);
+        OptionalLong length = lengthOfSheet.apply(opened.rows().sheet());
+        DoubleSupplier share = () -> length.isEmpty() || length.getAsLong() < 1
+                ? -1
+                : Math.min(1, (double) opened.rows().at() / length.getAsLong());
+        return sheet(opened.file(), NONE, opened.rows(), opened.findings(), share);
     }
 
     private static Sheet open(String file, ByteSource source, long length) {

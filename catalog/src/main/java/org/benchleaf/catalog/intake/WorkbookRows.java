@@ -20,13 +20,15 @@ final class WorkbookRows implements RowSource {
 
     private final String file;
     private final ReadableWorkbook workbook;
+    private final int sheet;
     private final WorkbookCells cells;
     private final Stream<Row> stream;
     private final Iterator<Row> rows;
-    private long blanksBefore;
+    private long lastRow;
 
-    private WorkbookRows(String file, ReadableWorkbook workbook, Stream<Row> stream) {
+    private WorkbookRows(String file, ReadableWorkbook workbook, int sheet, Stream<Row> stream) {
         this.file = file;
+        this.sheet = sheet;
         this.workbook = workbook;
         this.cells = new WorkbookCells(workbook.isDate1904());
         this.stream = stream;
@@ -36,7 +38,7 @@ final class WorkbookRows implements RowSource {
     /// What was opened, and what a person should know of it.
     ///
     /// @param file its name, with the sheet's when it has several
-    record Opened(String file, RowSource rows, List<Finding> findings) {}
+    record Opened(String file, WorkbookRows rows, List<Finding> findings) {}
 
     /// Opens the sheet of this name, or the first visible one.
     ///
@@ -84,7 +86,7 @@ final class WorkbookRows implements RowSource {
                     Problem.of("file.sheets", chosen.getName()).with("sheets", String.join(", ", names)),
                     Finding.Outcome.KEPT));
         }
-        return new Opened(place, new WorkbookRows(place, workbook, chosen.openStream()), findings);
+        return new Opened(place, new WorkbookRows(place, workbook, chosen.getIndex(), chosen.openStream()), findings);
     }
 
     @Override
@@ -94,12 +96,22 @@ final class WorkbookRows implements RowSource {
                 return Optional.empty();
             }
             Row row = rows.next();
-            blanksBefore = row.getRowNum();
+            lastRow = row.getRowNum();
             return Optional.of(row(row));
         } catch (RuntimeException broken) {
             throw new SheetException(
-                    Problem.of("file.workbook.row", file).with("row", Long.toString(blanksBefore + 1)), broken);
+                    Problem.of("file.workbook.row", file).with("row", Long.toString(lastRow + 1)), broken);
         }
+    }
+
+    /// The sheet's number, from 0.
+    int sheet() {
+        return sheet;
+    }
+
+    /// The row read last, as a spreadsheet counts.
+    long at() {
+        return lastRow;
     }
 
     private SourceRow row(Row row) {

@@ -46,7 +46,7 @@ final class PlantWriter {
     private final Session session;
     private final SourceIds sources;
     private final Source file;
-    private final int rank;
+    private final ImportPlan.Rank rank;
     private final long revision;
     private final ChangeLog log;
     private final BitSet changed = new BitSet();
@@ -58,7 +58,7 @@ final class PlantWriter {
         this.session = session;
         this.sources = new SourceIds(session);
         this.file = new Source(plan.file());
-        this.rank = plan.rank() == ImportPlan.Rank.OWN ? 1 : 0;
+        this.rank = plan.rank();
         this.revision = revision;
         this.log = log;
     }
@@ -132,8 +132,10 @@ final class PlantWriter {
         try (Batch batch = new Batch(session, FACT)) {
             for (PlantEdit edit : chunk) {
                 FactShelf shelf = shelves.computeIfAbsent(edit.serial, plant -> new FactShelf(sources.weights()));
-                for (Map.Entry<Stated, String> fact : stated(edit).entrySet()) {
-                    shelf.state(fact.getKey().attribute(), fact.getKey().source(), fact.getValue(), rank, revision);
+                for (Map.Entry<Stated, Value> fact : stated(edit).entrySet()) {
+                    Value value = fact.getValue();
+                    shelf.state(
+                            fact.getKey().attribute(), fact.getKey().source(), value.text(), value.rank(), revision);
                 }
                 for (FactShelf.Changed fact : shelf.changed()) {
                     FactShelf.Row row = fact.row();
@@ -157,14 +159,21 @@ final class PlantWriter {
 
     private record Stated(String attribute, int source) {}
 
+    private record Value(String text, int rank) {}
+
+    /// As it is stored: 0 a reference work, 1 the shop's own.
+    private int rank(PlantDraft draft) {
+        return draft.rank().orElse(rank) == ImportPlan.Rank.OWN ? 1 : 0;
+    }
+
     /// Of two rows in which one source states an attribute of one plant the later one counts.
-    private Map<Stated, String> stated(PlantEdit edit) throws SQLException {
-        Map<Stated, String> stated = new LinkedHashMap<>();
+    private Map<Stated, Value> stated(PlantEdit edit) throws SQLException {
+        Map<Stated, Value> stated = new LinkedHashMap<>();
         for (PlantDraft draft : edit.drafts) {
             for (Fact<?> fact : draft.facts()) {
                 Stated place = new Stated(fact.attribute().id(), sources.of(fact.source()));
                 stated.remove(place);
-                stated.put(place, plain(fact.text()));
+                stated.put(place, new Value(plain(fact.text()), rank(draft)));
             }
         }
         return stated;
@@ -220,7 +229,7 @@ final class PlantWriter {
                             LinkedHashMap::new,
                             Collectors.mapping(CommonName::text, Collectors.toList())));
             for (Map.Entry<String, List<String>> names : common.entrySet()) {
-                shelf.stateCommon(names.getKey(), names.getValue(), rank, sources.of(file));
+                shelf.stateCommon(names.getKey(), names.getValue(), rank(draft), sources.of(file));
             }
             Map<Source, List<String>> synonyms = draft.synonyms().stream()
                     .collect(Collectors.groupingBy(
@@ -228,7 +237,7 @@ final class PlantWriter {
                             LinkedHashMap::new,
                             Collectors.mapping(Synonym::text, Collectors.toList())));
             for (Map.Entry<Source, List<String>> names : synonyms.entrySet()) {
-                shelf.stateSynonyms(sources.of(names.getKey()), names.getValue(), rank);
+                shelf.stateSynonyms(sources.of(names.getKey()), names.getValue(), rank(draft));
             }
         }
         if (edit.formerName.isPresent()) {

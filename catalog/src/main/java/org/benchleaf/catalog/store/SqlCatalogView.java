@@ -7,9 +7,11 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.OwnWord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.catalog.rules.SaleRuleBook;
@@ -76,6 +78,15 @@ final class SqlCatalogView implements CatalogView {
         return inPages(
                 NEXT_PLANTS,
                 (session, keys) -> plants.read(session, keys).values().forEach(consumer));
+    }
+
+    @Override
+    public CatalogRevision forEachStated(BiConsumer<PlantRecord, OwnWord> consumer) {
+        return inPages(NEXT_PLANTS, (session, keys) -> {
+            Map<PlantKey, OwnWord> own = OwnWords.read(session, keys);
+            plants.read(session, keys)
+                    .forEach((key, plant) -> consumer.accept(plant, own.getOrDefault(key, OwnWord.NONE)));
+        });
     }
 
     @Override

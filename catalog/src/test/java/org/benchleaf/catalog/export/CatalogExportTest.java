@@ -33,6 +33,8 @@ import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Synonym;
+import org.benchleaf.catalog.names.OlderNames;
+import org.benchleaf.shared.name.BotanicalName;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -62,7 +64,7 @@ class CatalogExportTest {
         List<PlantDraft> plants = new ArrayList<>(maples());
         plants.add(alsoKnownAs(
                 plant(
-                        org.benchleaf.shared.name.BotanicalName.ofSpecies("Itea", "virginica"),
+                        BotanicalName.ofSpecies("Itea", "virginica"),
                         fact(Attributes.DESCRIPTION, "-5 °F, says the list; \"sweetspire\""),
                         fact(Attributes.SELLING_NOTE, "=SUM of fall colors"),
                         fact(Attributes.BLOOM, "Nov-Feb"),
@@ -182,7 +184,7 @@ class CatalogExportTest {
                         fact(Attributes.HEIGHT, "5-8 ft", Drafts.HANDBOOK),
                         fact(Attributes.HEIGHT_10YR, "70-80 ft", Drafts.HANDBOOK))));
         List<PlantAudit> plants = new ArrayList<>();
-        AuditSums sums = Audit.run(catalog.view(), catalog.names(), plants::add);
+        AuditSums sums = Audit.run(catalog.view(), catalog.names(), OlderNames.shipped(), plants::add);
         assertThat(sums.plants()).isEqualTo(3);
         assertThat(sums.score()).isBetween(1.0, 60.0);
         PlantAudit maple = plants.stream()
@@ -197,10 +199,37 @@ class CatalogExportTest {
     }
 
     @Test
+    void tellsOfEachPlantByAnOlderNameWhichNameIsAcceptedAndByWhom() {
+        // Cimicifuga: Iowa State University Extension, 1994 and 2015; Cornus stolonifera: USDA PLANTS
+        catalog.apply(Drafts.plan(
+                catalog,
+                plant(BotanicalName.ofSpecies("Cimicifuga", "racemosa").withCultivar("Atropurpurea")),
+                plant(BotanicalName.ofSpecies("Cornus", "stolonifera")),
+                plant(BotanicalName.ofSpecies("Actaea", "racemosa"))));
+        List<String> remarks = new ArrayList<>();
+        AuditSums sums = Audit.run(
+                catalog.view(),
+                catalog.names(),
+                OlderNames.shipped(),
+                plant -> plant.remarks().stream()
+                        .filter(remark -> remark.kind() == PlantAudit.Kind.NAME)
+                        .map(remark -> remark.problem().details())
+                        .forEach(told -> remarks.add(
+                                told.get("read") + " -> " + told.get("accepted") + ", " + told.get("source"))));
+        assertThat(remarks)
+                .containsExactlyInAnyOrder(
+                        "Cimicifuga racemosa 'Atropurpurea' -> Actaea racemosa 'Atropurpurea',"
+                                + " Iowa State University Extension, 2015",
+                        "Cornus stolonifera -> Cornus sericea, USDA PLANTS, state plant list");
+        assertThat(sums.byKind()).containsEntry(PlantAudit.Kind.NAME, 2);
+    }
+
+    @Test
     void scoresAPlantHigherWhenItsGapIsFilled() {
-        PlantAudit before = Audit.of(red(), catalog.names());
+        PlantAudit before = Audit.of(red(), catalog.names(), OlderNames.shipped());
         catalog.apply(Drafts.plan(catalog, plant(RED_MAPLE, fact(Attributes.EXPOSURE, "full sun"))));
-        assertThat(Audit.of(red(), catalog.names()).score()).isGreaterThan(before.score());
+        assertThat(Audit.of(red(), catalog.names(), OlderNames.shipped()).score())
+                .isGreaterThan(before.score());
     }
 
     private org.benchleaf.catalog.model.PlantRecord red() {

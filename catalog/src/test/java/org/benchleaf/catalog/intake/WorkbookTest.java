@@ -95,6 +95,20 @@ class WorkbookTest {
     }
 
     @Test
+    void tellsHowFarItIsByTheLengthThatTheWorkbookStates() {
+        for (String name : List.of("Stock", "Plants")) {
+            try (Sheet sheet = SheetReader.open(NORTHGATE, Optional.of(name))) {
+                assertThat(sheet.rows().count()).isPositive();
+                assertThat(sheet.share()).as(name).hasValue(1);
+            }
+        }
+        byte[] doesNotSay = workbook(rows -> rows.value(0, 0, "name"));
+        try (Sheet sheet = SheetReader.open("list.xlsx", doesNotSay)) {
+            assertThat(sheet.share()).isEmpty();
+        }
+    }
+
+    @Test
     void writesNumbersWithoutNoiseAndKeepsZonesThatAreNumbers() {
         byte[] bytes = workbook(sheet -> {
             sheet.value(0, 0, "name");

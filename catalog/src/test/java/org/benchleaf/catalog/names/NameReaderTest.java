@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /// The rules of docs/names.md, one test each; the clause stands beside it. ICN: Shenzhen Code (2018); ICNCP:
-/// 9th edition (2016); clause numbers from memory.
+/// 9th edition (2016); clause numbers from memory. Where each rule itself was seen stands in docs/names.md.
 class NameReaderTest {
     @Nested
     class WildPlants {

@@ -13,6 +13,7 @@ import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.Engine;
 import org.benchleaf.shared.code.PlantKey;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedClass;
@@ -32,6 +33,11 @@ class PrintLedgerTest {
 
     PrintLedgerTest(Engine engine) {
         this.engine = engine;
+    }
+
+    @BeforeEach
+    void open() {
+        catalog = engine.create(folder, at(Duration.ZERO));
     }
 
     @AfterEach
@@ -57,20 +63,15 @@ class PrintLedgerTest {
         return Clock.fixed(MONDAY.plus(later), ZoneOffset.UTC);
     }
 
-    private void openAt(Duration later) {
-        if (catalog == null) {
-            catalog = engine.create(folder, at(later));
-        } else {
-            catalog.close();
-            catalog = Catalog.open(engine.location(folder), at(later));
-        }
+    private void openAgainAfter(Duration later) {
+        catalog.close();
+        catalog = Catalog.open(engine.location(folder), at(later));
     }
 
     @Test
     void tellsTheNewestPrintOfAThingAndForgetsNone() {
-        openAt(Duration.ZERO);
         catalog.prints().add(List.of(card("21.50 USD", "a", "old.example")));
-        openAt(Duration.ofDays(2));
+        openAgainAfter(Duration.ofDays(2));
         PrintEntry dearer = card("22.50 USD", "b", "old.example");
         catalog.prints().add(List.of(dearer));
 
@@ -88,7 +89,6 @@ class PrintLedgerTest {
 
     @Test
     void keepsCardsAndLabelsOfAllFormatsApart() {
-        openAt(Duration.ZERO);
         PrintEntry card = card("21.50 USD", "a", "old.example");
         PrintEntry ofThePlant = new PrintEntry(
                 "card", "small", ITEA, Optional.empty(), "", card.name(), Optional.empty(), card.address(), "c", 1);
@@ -100,9 +100,8 @@ class PrintLedgerTest {
 
     @Test
     void countsThePaperThatDependsOnEachServer() {
-        openAt(Duration.ZERO);
         catalog.prints().add(List.of(card("1 USD", "a", "old.example"), card("2 USD", "b", "old.example")));
-        openAt(Duration.ofDays(1));
+        openAgainAfter(Duration.ofDays(1));
         catalog.prints().add(List.of(card("2 USD", "b", "new.example:8443")));
         assertThat(catalog.prints().bases())
                 .containsExactly(

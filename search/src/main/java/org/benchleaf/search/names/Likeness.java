@@ -190,7 +190,12 @@ final class Likeness {
     /// @param cost letters amiss, or how unlike it sounds
     /// @param unlike how unlike it sounds
     /// @param unsaid words its accepted name has more than were said; negative when it has fewer
-    record Guess(Named named, NameMatch how, int cost, int unlike, int unsaid) {}
+    record Guess(Named named, NameMatch how, int cost, int unlike, int unsaid) {
+        /// Whether another is told by the same way and is as many letters, or as much of its sound, off.
+        boolean isAsFarAs(Guess other) {
+            return how == other.how && cost == other.cost;
+        }
+    }
 
     /// What a part said costs.
     private interface Cost {

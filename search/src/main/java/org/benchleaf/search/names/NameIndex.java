@@ -2,9 +2,11 @@ package org.benchleaf.search.names;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.benchleaf.search.index.FoldedName;
@@ -119,7 +121,7 @@ public final class NameIndex {
     }
 
     private static List<Likeness.Guess> guesses(Likeness likeness, List<Named> candidates, NameMatch least) {
-        return candidates.stream()
+        return genusByGenus(candidates.stream()
                 .flatMap(named -> likeness.of(named, least).stream())
                 .sorted(Comparator.comparing(Likeness.Guess::how)
                         .thenComparing(Likeness.Guess::cost)
@@ -127,7 +129,30 @@ public final class NameIndex {
                         .thenComparing(Likeness.Guess::unsaid)
                         .thenComparing(guess -> guess.named().order())
                         .thenComparing(guess -> guess.named().plant()))
-                .toList();
+                .toList());
+    }
+
+    /// Of guesses that are as many letters off, the nearest of each genus comes before the other plants of the
+    /// first: whoever meant the second genus still sees it in a short list.
+    private static List<Likeness.Guess> genusByGenus(List<Likeness.Guess> sorted) {
+        List<Likeness.Guess> all = new ArrayList<>(sorted.size());
+        List<Likeness.Guess> later = new ArrayList<>();
+        Set<String> genera = new HashSet<>();
+        for (int at = 0; at < sorted.size(); at++) {
+            Likeness.Guess guess = sorted.get(at);
+            (genera.add(genus(guess.named())) ? all : later).add(guess);
+            boolean last = at + 1 == sorted.size() || !guess.isAsFarAs(sorted.get(at + 1));
+            if (last) {
+                all.addAll(later);
+                later.clear();
+                genera.clear();
+            }
+        }
+        return all;
+    }
+
+    private static String genus(Named named) {
+        return FoldedName.words(accepted(named)).stream().findFirst().orElse("");
     }
 
     private static void add(Hits hits, Likeness likeness, List<Likeness.Guess> guesses) {

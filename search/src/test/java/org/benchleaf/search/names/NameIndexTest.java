@@ -93,6 +93,26 @@ class NameIndexTest {
     }
 
     @Test
+    void tellsTheNearestOfEachGenusBeforeTheOthersOfTheFirst() {
+        put(10, name("Corylopsis", "spicata"), List.of(), List.of("spike winter hazel"));
+        put(11, name("Corylopsis", "pauciflora"), List.of(), List.of());
+        for (int serial = 12; serial < 20; serial++) {
+            put(serial, name("Coreopsis", "grandiflora").withCultivar("Sort " + serial), List.of(), List.of());
+        }
+        index.catchUp();
+
+        assertThat(names.find("kory opsis", 5))
+                .extracting(NameHit::matched)
+                .as("Coreopsis sounds just so, Corylopsis lacks a sound; both are two letters off")
+                .satisfies(matched -> assertThat(matched.get(0)).startsWith("Coreopsis"))
+                .satisfies(matched -> assertThat(matched.get(1)).startsWith("Corylopsis"));
+        assertThat(names.find("kory opsis moonbeam", 5))
+                .first()
+                .extracting(NameHit::plant)
+                .isEqualTo(PlantKey.ofSerial(2));
+    }
+
+    @Test
     void findsTheSameHoweverTheIndexLiesInParts() {
         put(20, name("Cornus", "florida"), List.of(), List.of("flowering dogwood"));
         index.catchUp();
