@@ -59,8 +59,9 @@ public final class LabelViews {
         double w = paper.labelWidth();
         double h = paper.labelHeight();
         double scale = Math.clamp(Math.min(h / USUAL_HEIGHT, w / USUAL_WIDTH), 0.72, 1.9);
-        // narrow and low labels give the code what they have
-        double box = Math.min(h - (h < 20 ? 1.2 : 2.4), w * (w < 62 ? 0.42 : 0.36));
+        // narrow and low labels give the code what they have; its quiet zone is part of it
+        boolean narrow = w < 62;
+        double box = Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
         CodeImage code =
                 CodeImage.of(label.link(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
@@ -75,7 +76,7 @@ public final class LabelViews {
         TextBlock common = label.title().commonNames().stream()
                 .findFirst()
                 .map(text -> text(
-                        characters, text, "common name", Face.FACTS, measure, range(7.6, 7, 6, 1, 1.2, scale), subject))
+                        characters, text, "common name", Face.FACTS, measure, range(7.6, 7, 6, narrow ? 2 : 1, 1.2, scale), subject))
                 .orElseGet(TextBlock::none);
         TextBlock size = label.size()
                 .map(stock -> text(
@@ -225,7 +226,8 @@ public final class LabelViews {
     private static TypeRange range(
             double largest, double oneLine, double least, int lines, double leading, double scale) {
         double smallest = Math.max(5.5, least * Math.min(1, scale));
-        return new TypeRange(largest * scale, Math.max(smallest, oneLine * scale), smallest, lines, leading);
+        return new TypeRange(
+                Math.max(smallest, largest * scale), Math.max(smallest, oneLine * scale), smallest, lines, leading);
     }
 
     static PrintRefused codeTooSmall(CodeImage code, double boxMm, String subject) {
