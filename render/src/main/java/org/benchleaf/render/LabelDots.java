@@ -1,9 +1,9 @@
 package org.benchleaf.render;
 
 import java.util.Map;
-import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.DotCanvas;
 import org.benchleaf.render.pdf.DotFonts;
+import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.view.LabelView;
 import org.benchleaf.render.view.TextBlock;

@@ -24,7 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/// Nothing outside the workspace is opened. The canary file is a pipe: whoever opened it to read would wait for ever. The
+/// Nothing outside the workspace is opened. The canary file is a pipe: whoever opened it to read would wait for ever.
+/// The
 /// canary socket hears whoever calls.
 class CanaryTest {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
@@ -68,7 +69,8 @@ class CanaryTest {
         try (ServerSocket canary = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
             canary.setSoTimeout(50);
             String socket = "http://127.0.0.1:" + canary.getLocalPort() + "/x.css";
-            for (String address : List.of(socket, pipe().toUri().toString(), pipe().toString(), "jar:" + socket + "!/x")) {
+            for (String address :
+                    List.of(socket, pipe().toUri().toString(), pipe().toString(), "jar:" + socket + "!/x")) {
                 String template = ContentPack.builtIn()
                         .text("templates/bench-card.ftlh")
                         .replace(before, hostile.replace("@", address) + before);
@@ -119,8 +121,8 @@ class CanaryTest {
                     new Shop("Shop", hostile),
                     Optional.empty());
             Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
-            try (Printed printed = Printed.of(
-                    out -> printer.benchCards(List.of(bad), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
+            try (Printed printed =
+                    Printed.of(out -> printer.benchCards(List.of(bad), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
                 assertThat(printed.text(0)).contains("<img src=", "<#include 'x'> ${1}");
             }
             assertThat(called(canary)).isFalse();
@@ -131,7 +133,10 @@ class CanaryTest {
         Path pipe = folder.resolve("canary");
         if (!Files.exists(pipe)) {
             assumeThat(Files.isExecutable(Path.of("/usr/bin/mkfifo"))).isTrue();
-            assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor()).isZero();
+            assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString())
+                            .start()
+                            .waitFor())
+                    .isZero();
         }
         return pipe;
     }

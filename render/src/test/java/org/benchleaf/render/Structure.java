@@ -99,7 +99,9 @@ final class Structure {
     }
 
     private String wordsOf(@Nullable PDPage page, int id) {
-        return page == null ? "" : words.getOrDefault(page.getCOSObject(), Map.of()).getOrDefault(id, "");
+        return page == null
+                ? ""
+                : words.getOrDefault(page.getCOSObject(), Map.of()).getOrDefault(id, "");
     }
 
     private static String scope(PDStructureElement element) {

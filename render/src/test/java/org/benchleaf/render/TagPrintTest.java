@@ -46,9 +46,7 @@ class TagPrintTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "roll-2x1, 203", "roll-2x1, 300", "roll-3x2, 203", "roll-6x4, 300", "roll-loop, 203", "roll-loop, 300"
-    })
+    @CsvSource({"roll-2x1, 203", "roll-2x1, 300", "roll-3x2, 203", "roll-6x4, 300", "roll-loop, 203", "roll-loop, 300"})
     void aRollPrinterGetsDotsThatAnotherDecoderReads(String paper, int dpi, @TempDir Path folder) throws Exception {
         List<Label> labels = Samples.labels(3);
         List<byte[]> pictures = new ArrayList<>();
@@ -69,8 +67,8 @@ class TagPrintTest {
     @CsvSource({"roll-2x1, 203", "tags-stake-32, 300", "tags-loop-10, 300", "roll-stake, 300"})
     void tagsArePrintedAsPdfWithCodesThatAreRead(String paper, int dpi, @TempDir Path folder) throws Exception {
         List<Label> labels = Samples.labels(4);
-        try (Printed printed = Printed.of(
-                out -> printer.labels(labels, run(paper, dpi, false), PrintStyle.ENGLISH, out))) {
+        try (Printed printed =
+                Printed.of(out -> printer.labels(labels, run(paper, dpi, false), PrintStyle.ENGLISH, out))) {
             List<String> read = new ArrayList<>();
             for (int page = 0; page < printed.pages(); page++) {
                 Path picture = folder.resolve("page-" + page + ".png");
@@ -99,17 +97,20 @@ class TagPrintTest {
         Label label = Samples.labels(1).getFirst();
         for (Label bad : List.of(withGtin(label, "5012345678900"), withGtin(label, "10036000241454"))) {
             assertThatThrownBy(() -> printer.labels(
-                            List.of(bad), run("roll-2x1", 300, true), PrintStyle.ENGLISH, OutputStream.nullOutputStream()))
-                    .isInstanceOfSatisfying(PrintRefused.class, refused -> assertThat(
-                                    refused.problem().details())
-                            .containsEntry("field", "bars"));
+                            List.of(bad),
+                            run("roll-2x1", 300, true),
+                            PrintStyle.ENGLISH,
+                            OutputStream.nullOutputStream()))
+                    .isInstanceOfSatisfying(
+                            PrintRefused.class,
+                            refused -> assertThat(refused.problem().details()).containsEntry("field", "bars"));
         }
     }
 
     @Test
     void aLabelWithoutANumberHasNoBars() throws IOException {
-        try (Printed printed = Printed.of(out ->
-                printer.labels(Samples.labels(1), run("roll-3x2", 300, true), PrintStyle.ENGLISH, out))) {
+        try (Printed printed = Printed.of(
+                out -> printer.labels(Samples.labels(1), run("roll-3x2", 300, true), PrintStyle.ENGLISH, out))) {
             assertThat(printed.text(0)).contains("Itea virginica");
         }
     }
@@ -117,8 +118,8 @@ class TagPrintTest {
     private static List<String> zbar(byte[] picture, Path folder) throws Exception {
         // a scanner sees paper around the label
         BufferedImage label = ImageIO.read(new ByteArrayInputStream(picture));
-        BufferedImage seen = new BufferedImage(
-                label.getWidth() + 80, label.getHeight() + 80, BufferedImage.TYPE_BYTE_GRAY);
+        BufferedImage seen =
+                new BufferedImage(label.getWidth() + 80, label.getHeight() + 80, BufferedImage.TYPE_BYTE_GRAY);
         var graphics = seen.createGraphics();
         graphics.setColor(java.awt.Color.WHITE);
         graphics.fillRect(0, 0, seen.getWidth(), seen.getHeight());

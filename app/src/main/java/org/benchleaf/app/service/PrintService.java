@@ -278,7 +278,8 @@ public final class PrintService {
         return room.print((printer, out) -> printer.labels(labels, run, style, out), findings, entries, press, file);
     }
 
-    /// The same labels as pictures of black and white dots, `1.png` and so on; one that cannot be printed has no picture.
+    /// The same labels as pictures of black and white dots, `1.png` and so on; one that cannot be printed has no
+    /// picture.
     ///
     /// @throws Refusal when the paper holds more than one label
     public void labelPictures(List<Wanted> wanted, boolean byCount, LabelRun run, PrintOrder order, Path folder) {
@@ -291,7 +292,8 @@ public final class PrintService {
         } catch (IOException unwritable) {
             throw new Refusal(Problem.of("print.unwritable", folder.toString()));
         }
-        Map<PlantKey, PlantStock> stock = stockOf(wanted.stream().map(Wanted::plant).toList());
+        Map<PlantKey, PlantStock> stock =
+                stockOf(wanted.stream().map(Wanted::plant).toList());
         List<Label> labels = new ArrayList<>();
         for (Wanted one : inOrder(wanted, stock, order)) {
             PlantStock own = stockOf(stock, one.plant());

@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.benchleaf.shared.code.Gtin;
 
-/// The bars of a trade number for a till: UPC-A for twelve digits, EAN-13 for thirteen, with the quiet zones that the GS1
+/// The bars of a trade number for a till: UPC-A for twelve digits, EAN-13 for thirteen, with the quiet zones that the
+/// GS1
 /// General Specifications ask for (from memory): eleven modules left and seven right of EAN-13, nine on both sides of
 /// UPC-A.
 public final class BarsImage {

@@ -14,7 +14,8 @@ import javax.imageio.ImageIO;
 import org.benchleaf.render.code.BarsImage;
 import org.benchleaf.render.code.CodeImage;
 
-/// Black and white dots, each one of the printer's: codes and bars are drawn dot by dot, words without gray. Places in mm.
+/// Black and white dots, each one of the printer's: codes and bars are drawn dot by dot, words without gray. Places in
+/// mm.
 public final class DotCanvas {
     private static final double INCH_MM = 25.4;
     /// Of the height of bars, in points, for their digits.

@@ -21,8 +21,7 @@ public final class DotFonts {
         for (Face face : Face.values()) {
             try {
                 fonts.put(
-                        face,
-                        Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(content.bytes(face.key()))));
+                        face, Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(content.bytes(face.key()))));
             } catch (FontFormatException | IOException broken) {
                 throw new PrintRefused(Problem.of("print.font", face.key()));
             }

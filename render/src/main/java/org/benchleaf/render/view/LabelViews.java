@@ -62,8 +62,7 @@ public final class LabelViews {
         // narrow and low labels give the code what they have; its quiet zone is part of it
         boolean narrow = w < 62;
         double box = Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
-        CodeImage code =
-                CodeImage.of(label.link(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
+        CodeImage code = CodeImage.of(label.link(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
                 code, code.dotsThatFit(box, run.dpi()).orElseThrow(() -> codeTooSmall(code, box, subject)), run.dpi());
         String codeKey = "figure:code-" + cell;
@@ -76,7 +75,13 @@ public final class LabelViews {
         TextBlock common = label.title().commonNames().stream()
                 .findFirst()
                 .map(text -> text(
-                        characters, text, "common name", Face.FACTS, measure, range(7.6, 7, 6, narrow ? 2 : 1, 1.2, scale), subject))
+                        characters,
+                        text,
+                        "common name",
+                        Face.FACTS,
+                        measure,
+                        range(7.6, 7, 6, narrow ? 2 : 1, 1.2, scale),
+                        subject))
                 .orElseGet(TextBlock::none);
         TextBlock size = label.size()
                 .map(stock -> text(
@@ -150,8 +155,9 @@ public final class LabelViews {
         }
         Gtin gtin = label.gtin().get();
         if (!BarsImage.canBe(gtin)) {
-            throw new PrintRefused(
-                    Problem.of("print.bars-none", gtin.toString()).with("name", subject).with("field", "bars"));
+            throw new PrintRefused(Problem.of("print.bars-none", gtin.toString())
+                    .with("name", subject)
+                    .with("field", "bars"));
         }
         double tall = Math.min(BARS_MM, run.paper().labelHeight() * 0.4);
         BarsDrawing drawing = new BarsDrawing(BarsImage.of(gtin), tall / POINT_MM, run.dpi());

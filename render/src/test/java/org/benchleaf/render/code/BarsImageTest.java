@@ -13,10 +13,11 @@ class BarsImageTest {
     /// Codes of the digits on the right half (R-codes) and first digits' parities: GS1 General Specifications, from
     /// memory; the numbers are those of gs1-check-digits.csv.
     private static final List<String> RIGHT = List.of(
-            "1110010", "1100110", "1101100", "1000010", "1011100", "1001110", "1010000", "1000100", "1001000", "1110100");
+            "1110010", "1100110", "1101100", "1000010", "1011100", "1001110", "1010000", "1000100", "1001000",
+            "1110100");
 
-    private static final List<String> PARITIES = List.of(
-            "LLLLLL", "LLGLGG", "LLGGLG", "LLGGGL", "LGLLGG", "LGGLLG", "LGGGLL", "LGLGLG", "LGLGGL", "LGGLGL");
+    private static final List<String> PARITIES =
+            List.of("LLLLLL", "LLGLGG", "LLGGLG", "LLGGGL", "LGLLGG", "LGGLLG", "LGGGLL", "LGLGLG", "LGLGGL", "LGGLGL");
 
     @ParameterizedTest
     @CsvSource({"5012345678900", "7300011000017", "4006381333931", "036000241457", "123456789012"})
