@@ -36,7 +36,7 @@ public final class Main {
     /// @return the exit code: see [ErrorReport]
     public static int run(Console console, Clock clock, String... arguments) {
         ErrorReport errors = new ErrorReport(Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.IMPERIAL));
-        CommandLine command = RootCommand.commandLine(console, clock);
+        CommandLine command = RootCommand.commandLine(console, clock, arguments);
         command.setOut(console.out());
         command.setErr(console.err());
         command.setExecutionExceptionHandler((failure, line, parsed) -> errors.report(failure, console.err()));

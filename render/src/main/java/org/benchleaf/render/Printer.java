@@ -4,6 +4,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,8 @@ import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.render.page.ListPack;
 import org.benchleaf.render.page.PlantSheet;
+import org.benchleaf.render.pdf.DotFonts;
+import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.PdfPrinter;
 import org.benchleaf.render.pdf.PhotoShelf;
@@ -30,6 +33,8 @@ import org.benchleaf.render.view.CardViews;
 import org.benchleaf.render.view.ComparisonViews;
 import org.benchleaf.render.view.DocumentView;
 import org.benchleaf.render.view.Figures;
+import org.benchleaf.render.view.LabelView;
+import org.benchleaf.render.view.LabelViews;
 import org.benchleaf.render.view.PackViews;
 
 /// The front door of paper: page models in, one PDF out.
@@ -157,6 +162,31 @@ public final class Printer {
                 "labels.title",
                 out,
                 (words, shelf, photos) -> new LabelPages(templates, labels, run, words, shelf, watch));
+    }
+
+    /// Draws labels as pictures for roll printers: PNG of black and white dots, each dot one of the printer's.
+    ///
+    /// @param run on paper that holds one label
+    /// @param each is handed each picture
+    /// @throws PrintRefused when a label cannot be printed as it stands
+    public void labelPictures(List<Label> labels, LabelRun run, PrintStyle style, Consumer<byte[]> each) {
+        Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
+        FontShelf shelf = shelves.borrow();
+        try {
+            LabelViews views = new LabelViews(run, words, shelf);
+            DotFonts fonts = new DotFonts(content);
+            for (Label label : labels) {
+                try {
+                    Map<String, Drawing> drawings = new LinkedHashMap<>();
+                    LabelView view = views.set(label, 0, drawings);
+                    each.accept(new LabelDots(fonts, shelf, run.dpi()).png(view, drawings));
+                } catch (PrintRefused refusal) {
+                    watch.refused(refusal);
+                }
+            }
+        } finally {
+            shelves.giveBack(shelf);
+        }
     }
 
     /// Prints the cells of a stock paper as outlines.

@@ -149,6 +149,7 @@ class PreflightTest {
                 card.spread(),
                 card.year(),
                 card.cautions(),
+                card.notices(),
                 card.stockSize(),
                 card.form(),
                 card.price(),

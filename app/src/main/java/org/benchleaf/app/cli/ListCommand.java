@@ -21,16 +21,18 @@ final class ListCommand implements Runnable {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    static CommandLine commandLine(Console console, Clock clock) {
+    static CommandLine commandLine(Console console, Clock clock, String... words) {
         CommandLine list = new CommandLine(new ListCommand());
-        list.addSubcommand(new ListNewCommand(console, clock));
-        list.addSubcommand(new ListAddCommand(console, clock));
-        list.addSubcommand(new ListChangeCommand(console, clock));
-        list.addSubcommand(new ListRemoveCommand(console, clock));
-        list.addSubcommand(new ListShowCommand(console, clock));
-        list.addSubcommand(new ListCheckCommand(console, clock));
-        list.addSubcommand(new ListQuantityCommand(console));
-        list.addSubcommand(new ListExportCommand(console, clock));
+        new Commands()
+                .with("new", () -> new ListNewCommand(console, clock))
+                .with("add", () -> new ListAddCommand(console, clock))
+                .with("site", () -> new ListChangeCommand(console, clock))
+                .with("remove", () -> new ListRemoveCommand(console, clock))
+                .with("show", () -> new ListShowCommand(console, clock))
+                .with("check", () -> new ListCheckCommand(console, clock))
+                .with("quantity", () -> new ListQuantityCommand(console))
+                .with("export", () -> new ListExportCommand(console, clock))
+                .addTo(list, words);
         return list;
     }
 

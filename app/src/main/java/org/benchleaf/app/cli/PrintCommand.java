@@ -17,22 +17,24 @@ final class PrintCommand implements Runnable {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    static CommandLine commandLine(Console console, Clock clock) {
+    static CommandLine commandLine(Console console, Clock clock, String... words) {
         CommandLine print = new CommandLine(new PrintCommand());
-        print.addSubcommand(new PrintSheetCommand(console, clock));
-        print.addSubcommand(new PrintCardsCommand(console, clock));
-        print.addSubcommand(new PrintLabelsCommand(console, clock));
-        print.addSubcommand(new PrintReprintCommand(console, clock));
-        print.addSubcommand(new PrintedCommand(console, clock));
-        print.addSubcommand(new PrintProofCommand(console, clock));
-        print.addSubcommand(new PrintCalibrationCommand(console, clock));
-        print.addSubcommand(new PrintCalibrateCommand(console, clock));
-        print.addSubcommand(new PrintComparisonCommand(console, clock));
-        print.addSubcommand(new PrintAvailabilityCommand(console, clock));
-        print.addSubcommand(new PrintBulletinCommand(console, clock));
-        print.addSubcommand(new PrintListCommand(console, clock));
-        print.addSubcommand(new PrintSignCommand(console, clock));
-        print.addSubcommand(new PrintContactSheetCommand(console, clock));
+        new Commands()
+                .with("sheet", () -> new PrintSheetCommand(console, clock))
+                .with("cards", () -> new PrintCardsCommand(console, clock))
+                .with("labels", () -> new PrintLabelsCommand(console, clock))
+                .with("reprint", () -> new PrintReprintCommand(console, clock))
+                .with("ledger", () -> new PrintedCommand(console, clock))
+                .with("proof", () -> new PrintProofCommand(console, clock))
+                .with("calibration", () -> new PrintCalibrationCommand(console, clock))
+                .with("calibrate", () -> new PrintCalibrateCommand(console, clock))
+                .with("comparison", () -> new PrintComparisonCommand(console, clock))
+                .with("availability", () -> new PrintAvailabilityCommand(console, clock))
+                .with("bulletin", () -> new PrintBulletinCommand(console, clock))
+                .with("list", () -> new PrintListCommand(console, clock))
+                .with("sign", () -> new PrintSignCommand(console, clock))
+                .with("contact-sheet", () -> new PrintContactSheetCommand(console, clock))
+                .addTo(print, words);
         return print;
     }
 

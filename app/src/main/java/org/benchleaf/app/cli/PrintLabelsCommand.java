@@ -61,6 +61,25 @@ final class PrintLabelsCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private String used;
 
+    @Option(
+            names = "--dpi",
+            paramLabel = "DOTS",
+            defaultValue = "300",
+            description = "dots to the inch of the printer: codes are made of whole ones (default: ${DEFAULT-VALUE})")
+    private int dpi;
+
+    @Option(names = "--outdoor", description = "codes that can still be read when a quarter of them is lost")
+    private boolean outdoors;
+
+    @Option(names = "--bars", description = "the bars of a till for items that have a trade number")
+    private boolean bars;
+
+    @Option(
+            names = "--png",
+            paramLabel = "FOLDER",
+            description = "for a roll printer: one picture of black and white dots a label, besides the PDF")
+    private Optional<Path> pictures = Optional.empty();
+
     @Option(names = "--by-column", description = "fill columns before rows")
     private boolean byColumn;
 
@@ -100,6 +119,9 @@ final class PrintLabelsCommand implements Callable<Integer> {
             try (PressProgress progress = new PressProgress(console.err(), benchleaf.wording(), wanted.size())) {
                 outcome = printing.labels(wanted, byCount, run, choice.order(), press.order(benchleaf, progress), file);
             }
+            if (outcome.pages() > 0 && pictures.isPresent()) {
+                printing.labelPictures(wanted, byCount, run, choice.order(), pictures.get());
+            }
             int sheets = outcome.pages();
             return press.report(
                     outcome,
@@ -112,7 +134,7 @@ final class PrintLabelsCommand implements Callable<Integer> {
     private LabelRun run(PrintService printing) {
         var order = byColumn ? LabelRun.FillOrder.BY_COLUMN : LabelRun.FillOrder.BY_ROW;
         try {
-            return new LabelRun(printing.paper(paper), cells(used), order, right, down);
+            return new LabelRun(printing.paper(paper), cells(used), order, right, down).with(dpi, outdoors, bars);
         } catch (IllegalArgumentException impossible) {
             throw new Refusal(Problem.of("print.run", String.valueOf(impossible.getMessage())));
         }

@@ -25,31 +25,33 @@ public final class RootCommand implements Runnable {
     RootCommand() {}
 
     /// The commands, each with what it needs.
-    public static CommandLine commandLine(Console console, Clock clock) {
+    public static CommandLine commandLine(Console console, Clock clock, String... words) {
         CommandLine command = new CommandLine(new RootCommand());
-        command.addSubcommand(new DemoCommand(console, clock));
-        command.addSubcommand(new NewCommand(console, clock));
-        command.addSubcommand(new LoadCommand(console, clock));
-        command.addSubcommand(new PreviewCommand(console, clock));
-        command.addSubcommand(new UndoCommand(console, clock));
-        command.addSubcommand(new MapCommand(console, clock));
-        command.addSubcommand(new AuditCommand(console, clock));
-        command.addSubcommand(new ExportCommand(console, clock));
-        command.addSubcommand(new NeedCommand(console, clock));
-        command.addSubcommand(new WhyCommand(console, clock));
-        command.addSubcommand(new FacetsCommand(console, clock));
-        command.addSubcommand(new ZonesCommand(console, clock));
-        command.addSubcommand(new PlantCommand(console, clock));
-        command.addSubcommand(new NameCommand(console, clock));
-        command.addSubcommand(new SizeCommand(console));
-        command.addSubcommand(new RulesCommand(console, clock));
-        command.addSubcommand(StockCommand.commandLine(console, clock));
-        command.addSubcommand(new SubstitutesCommand(console, clock));
-        command.addSubcommand(new PairingsCommand(console, clock));
-        command.addSubcommand(ListCommand.commandLine(console, clock));
-        command.addSubcommand(PrintCommand.commandLine(console, clock));
-        command.addSubcommand(StaffCommand.commandLine(console, clock));
-        command.addSubcommand(new ServeCommand(console, clock));
+        new Commands()
+                .with("demo", () -> new DemoCommand(console, clock))
+                .with("new", () -> new NewCommand(console, clock))
+                .with("load", () -> new LoadCommand(console, clock))
+                .with("preview", () -> new PreviewCommand(console, clock))
+                .with("undo", () -> new UndoCommand(console, clock))
+                .with("map", () -> new MapCommand(console, clock))
+                .with("audit", () -> new AuditCommand(console, clock))
+                .with("export", () -> new ExportCommand(console, clock))
+                .with("need", () -> new NeedCommand(console, clock))
+                .with("why", () -> new WhyCommand(console, clock))
+                .with("facets", () -> new FacetsCommand(console, clock))
+                .with("zones", () -> new ZonesCommand(console, clock))
+                .with("plant", () -> new PlantCommand(console, clock))
+                .with("name", () -> new NameCommand(console, clock))
+                .with("size", () -> new SizeCommand(console))
+                .with("rules", () -> new RulesCommand(console, clock))
+                .with("stock", () -> StockCommand.commandLine(console, clock, Commands.rest(words)))
+                .with("substitutes", () -> new SubstitutesCommand(console, clock))
+                .with("pairings", () -> new PairingsCommand(console, clock))
+                .with("list", () -> ListCommand.commandLine(console, clock, Commands.rest(words)))
+                .with("print", () -> PrintCommand.commandLine(console, clock, Commands.rest(words)))
+                .with("staff", () -> StaffCommand.commandLine(console, clock, Commands.rest(words)))
+                .with("serve", () -> new ServeCommand(console, clock))
+                .addTo(command, words);
         command.setUsageHelpAutoWidth(true);
         command.setCaseInsensitiveEnumValuesAllowed(true);
         command.registerConverter(StockSize.class, RootCommand::size);

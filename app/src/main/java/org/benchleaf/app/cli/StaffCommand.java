@@ -18,14 +18,16 @@ final class StaffCommand implements Runnable {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    static CommandLine commandLine(Console console, Clock clock) {
+    static CommandLine commandLine(Console console, Clock clock, String... words) {
         CommandLine staff = new CommandLine(new StaffCommand());
-        staff.addSubcommand(new StaffAddCommand(console, clock));
-        staff.addSubcommand(new StaffListCommand(console, clock));
-        staff.addSubcommand(new StaffRoleCommand(console, clock));
-        staff.addSubcommand(new StaffPasswordCommand(console, clock));
-        staff.addSubcommand(new StaffLeaveCommand(console, clock));
-        staff.addSubcommand(new StaffTokenCommand(console, clock));
+        new Commands()
+                .with("add", () -> new StaffAddCommand(console, clock))
+                .with("list", () -> new StaffListCommand(console, clock))
+                .with("role", () -> new StaffRoleCommand(console, clock))
+                .with("password", () -> new StaffPasswordCommand(console, clock))
+                .with("leave", () -> new StaffLeaveCommand(console, clock))
+                .with("token", () -> new StaffTokenCommand(console, clock))
+                .addTo(staff, words);
         return staff;
     }
 

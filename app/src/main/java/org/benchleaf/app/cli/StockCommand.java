@@ -17,19 +17,21 @@ final class StockCommand implements Runnable {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    static CommandLine commandLine(Console console, Clock clock) {
+    static CommandLine commandLine(Console console, Clock clock, String... words) {
         CommandLine stock = new CommandLine(new StockCommand());
-        stock.addSubcommand(new StockReceiveCommand(console, clock));
-        stock.addSubcommand(new StockCountCommand(console, clock));
-        stock.addSubcommand(new StockHoldCommand(console, clock));
-        stock.addSubcommand(new StockReleaseCommand(console, clock));
-        stock.addSubcommand(new StockShipCommand(console, clock));
-        stock.addSubcommand(new StockLoseCommand(console, clock));
-        stock.addSubcommand(new StockMoveCommand(console, clock));
-        stock.addSubcommand(new StockReadyCommand(console, clock));
-        stock.addSubcommand(new StockSeeCommand(console, clock));
-        stock.addSubcommand(new StockHistoryCommand(console, clock));
-        stock.addSubcommand(new StockAvailabilityCommand(console, clock));
+        new Commands()
+                .with("receive", () -> new StockReceiveCommand(console, clock))
+                .with("count", () -> new StockCountCommand(console, clock))
+                .with("hold", () -> new StockHoldCommand(console, clock))
+                .with("release", () -> new StockReleaseCommand(console, clock))
+                .with("ship", () -> new StockShipCommand(console, clock))
+                .with("lose", () -> new StockLoseCommand(console, clock))
+                .with("move", () -> new StockMoveCommand(console, clock))
+                .with("ready", () -> new StockReadyCommand(console, clock))
+                .with("see", () -> new StockSeeCommand(console, clock))
+                .with("history", () -> new StockHistoryCommand(console, clock))
+                .with("availability", () -> new StockAvailabilityCommand(console, clock))
+                .addTo(stock, words);
         return stock;
     }
 

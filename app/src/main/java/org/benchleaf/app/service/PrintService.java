@@ -1,5 +1,7 @@
 package org.benchleaf.app.service;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -246,13 +248,7 @@ public final class PrintService {
                 stockOf(wanted.stream().map(Wanted::plant).toList());
         for (Wanted one : inOrder(wanted, stock, order)) {
             PlantStock own = stockOf(stock, one.plant());
-            List<LotRecord> lots = own.lots().stream()
-                    .filter(lot -> lot.count() > 0)
-                    .filter(lot -> one.size().isEmpty()
-                            || item(own, lot.item()).size().equals(one.size().get()))
-                    .sorted(Comparator.comparing((LotRecord lot) -> walked(lot.place()))
-                            .thenComparing(LotRecord::lot))
-                    .toList();
+            List<LotRecord> lots = lots(one, own);
             findings.addAll(lots.isEmpty() ? List.of() : advice().sale(one.plant()));
             for (LotRecord lot : lots) {
                 Label label = sheets.label(one.plant(), item(own, lot.item()), lot);
@@ -280,6 +276,50 @@ public final class PrintService {
                     wanted.isEmpty() ? "" : wanted.getFirst().plant().name().toString()));
         }
         return room.print((printer, out) -> printer.labels(labels, run, style, out), findings, entries, press, file);
+    }
+
+    /// The same labels as pictures of black and white dots, `1.png` and so on; one that cannot be printed has no
+    /// picture.
+    ///
+    /// @throws Refusal when the paper holds more than one label
+    public void labelPictures(List<Wanted> wanted, boolean byCount, LabelRun run, PrintOrder order, Path folder) {
+        if (run.paper().cells() != 1) {
+            throw new Refusal(Problem.of("print.png-paper", run.paper().key()));
+        }
+        int[] number = {0};
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException unwritable) {
+            throw new Refusal(Problem.of("print.unwritable", folder.toString()));
+        }
+        Map<PlantKey, PlantStock> stock =
+                stockOf(wanted.stream().map(Wanted::plant).toList());
+        List<Label> labels = new ArrayList<>();
+        for (Wanted one : inOrder(wanted, stock, order)) {
+            PlantStock own = stockOf(stock, one.plant());
+            for (LotRecord lot : lots(one, own)) {
+                labels.addAll(Collections.nCopies(
+                        byCount ? lot.count() : one.copies().orElse(1),
+                        sheets.label(one.plant(), item(own, lot.item()), lot)));
+            }
+        }
+        printer.watchedBy(refusal -> {}).labelPictures(labels, run, style, picture -> {
+            try {
+                Files.write(folder.resolve(++number[0] + ".png"), picture);
+            } catch (IOException unwritable) {
+                throw new Refusal(Problem.of("print.unwritable", folder.toString()));
+            }
+        });
+    }
+
+    private static List<LotRecord> lots(Wanted one, PlantStock own) {
+        return own.lots().stream()
+                .filter(lot -> lot.count() > 0)
+                .filter(lot -> one.size().isEmpty()
+                        || item(own, lot.item()).size().equals(one.size().get()))
+                .sorted(Comparator.comparing((LotRecord lot) -> walked(lot.place()))
+                        .thenComparing(LotRecord::lot))
+                .toList();
     }
 
     /// The page that shows what a printer does wrong.

@@ -123,7 +123,8 @@ public final class SheetAssembler {
                 Optional.of(lot.lot()),
                 Optional.empty(),
                 LiftWeight.of(item.size()).filter(LiftWeight::isHeavy).map(LiftWeight::pounds),
-                LiveLink.of(settings.base(), item.key()));
+                LiveLink.of(settings.base(), item.key()),
+                item.gtin());
     }
 
     /// A cultivar without a common name of its own is called as its taxon is.

@@ -1,6 +1,7 @@
 package org.benchleaf.render.page;
 
 import java.util.Optional;
+import org.benchleaf.shared.code.Gtin;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.stock.ItemForm;
@@ -16,6 +17,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// @param price price each, when it is to be shown
 /// @param pounds about how heavy it is, when it is more than one person should lift
 /// @param link the address in the code
+/// @param gtin trade number of the item, when it has one
 public record Label(
         PlantTitle title,
         Optional<StockSize> size,
@@ -24,4 +26,18 @@ public record Label(
         Optional<String> lot,
         Optional<Money> price,
         Optional<Integer> pounds,
-        LiveLink link) {}
+        LiveLink link,
+        Optional<Gtin> gtin) {
+    /// A label of an item without a trade number.
+    public Label(
+            PlantTitle title,
+            Optional<StockSize> size,
+            ItemForm form,
+            Optional<String> place,
+            Optional<String> lot,
+            Optional<Money> price,
+            Optional<Integer> pounds,
+            LiveLink link) {
+        this(title, size, form, place, lot, price, pounds, link, Optional.empty());
+    }
+}

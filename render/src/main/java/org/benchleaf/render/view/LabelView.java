@@ -1,5 +1,7 @@
 package org.benchleaf.render.view;
 
+import java.util.List;
+
 /// One label in its place on the sheet; places and sizes in mm.
 ///
 /// @param left of the cell
@@ -11,6 +13,7 @@ package org.benchleaf.render.view;
 /// @param size in which it is sold; empty when not stated
 /// @param place block and row
 /// @param detail lot and price
+/// @param bars one place for the bars of a till, when there are any
 public record LabelView(
         double left,
         double top,
@@ -31,4 +34,10 @@ public record LabelView(
         double placeTop,
         TextBlock place,
         double detailTop,
-        TextBlock detail) {}
+        TextBlock detail,
+        List<Bars> bars) {
+    /// Where bars stand within the cell.
+    ///
+    /// @param key of their drawing
+    public record Bars(String key, double left, double top, double width) {}
+}

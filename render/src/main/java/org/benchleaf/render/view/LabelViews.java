@@ -7,14 +7,17 @@ import java.util.Map;
 import org.benchleaf.content.StockPaper;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintRefused;
+import org.benchleaf.render.code.BarsImage;
 import org.benchleaf.render.code.CodeImage;
 import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
+import org.benchleaf.render.pdf.BarsDrawing;
 import org.benchleaf.render.pdf.CodeDrawing;
 import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.code.Gtin;
 
 /// Sets labels in the cells of stock paper: the code at the left, the words beside it, in sizes that follow the cell.
 public final class LabelViews {
@@ -23,6 +26,12 @@ public final class LabelViews {
     private static final double USUAL_HEIGHT = 25.4;
 
     private static final double USUAL_WIDTH = 60;
+
+    /// Height of bars with their digits: lower than the nominal 25.9 mm, as labels of plants are; common practice, no
+    /// source.
+    private static final double BARS_MM = 13;
+
+    private static final double LEAST_BARS_MM = 9;
 
     private final LabelRun run;
     private final Wording words;
@@ -50,10 +59,12 @@ public final class LabelViews {
         double w = paper.labelWidth();
         double h = paper.labelHeight();
         double scale = Math.clamp(Math.min(h / USUAL_HEIGHT, w / USUAL_WIDTH), 0.72, 1.9);
-        double box = Math.min(h - 2.4, w * 0.36);
-        CodeImage code = CodeImage.of(label.link());
-        CodeDrawing drawn =
-                new CodeDrawing(code, code.dotsThatFit(box).orElseThrow(() -> codeTooSmall(code, box, subject)));
+        // narrow and low labels give the code what they have; its quiet zone is part of it
+        boolean narrow = w < 62;
+        double box = Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
+        CodeImage code = CodeImage.of(label.link(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
+        CodeDrawing drawn = new CodeDrawing(
+                code, code.dotsThatFit(box, run.dpi()).orElseThrow(() -> codeTooSmall(code, box, subject)), run.dpi());
         String codeKey = "figure:code-" + cell;
         drawings.put(codeKey, drawn);
         double side = drawn.width() * POINT_MM;
@@ -64,7 +75,13 @@ public final class LabelViews {
         TextBlock common = label.title().commonNames().stream()
                 .findFirst()
                 .map(text -> text(
-                        characters, text, "common name", Face.FACTS, measure, range(7.6, 7, 6, 1, 1.2, scale), subject))
+                        characters,
+                        text,
+                        "common name",
+                        Face.FACTS,
+                        measure,
+                        range(7.6, 7, 6, narrow ? 2 : 1, 1.2, scale),
+                        subject))
                 .orElseGet(TextBlock::none);
         TextBlock size = label.size()
                 .map(stock -> text(
@@ -91,7 +108,8 @@ public final class LabelViews {
                 ? TextBlock.none()
                 : text(characters, details, "lot", Face.FACTS, measure, range(7, 6.4, 6, 1, 1.2, scale), subject);
 
-        double bottom = h - 1.9 * scale;
+        List<LabelView.Bars> bars = bars(label, cell, textLeft, measure, h - 1.2, drawings, subject);
+        double bottom = bars.isEmpty() ? h - 1.9 * scale : bars.getFirst().top() - 0.6;
         double detailTop = bottom - detail.height();
         double sizeTop = detailTop - Math.max(size.height(), place.height()) - (detail.isEmpty() ? 0 : 0.2);
         double nameTop = 1.9 * scale;
@@ -119,7 +137,41 @@ public final class LabelViews {
                 round(sizeTop + size.height() - place.height() + lastBaseline(place) - lastBaseline(size)),
                 place,
                 round(detailTop),
-                detail);
+                detail,
+                bars);
+    }
+
+    /// The bars of a till stand under the words.
+    private List<LabelView.Bars> bars(
+            Label label,
+            int cell,
+            double left,
+            double measure,
+            double bottom,
+            Map<String, Drawing> drawings,
+            String subject) {
+        if (!run.bars() || label.gtin().isEmpty()) {
+            return List.of();
+        }
+        Gtin gtin = label.gtin().get();
+        if (!BarsImage.canBe(gtin)) {
+            throw new PrintRefused(Problem.of("print.bars-none", gtin.toString())
+                    .with("name", subject)
+                    .with("field", "bars"));
+        }
+        double tall = Math.min(BARS_MM, run.paper().labelHeight() * 0.4);
+        BarsDrawing drawing = new BarsDrawing(BarsImage.of(gtin), tall / POINT_MM, run.dpi());
+        double width = drawing.width() * POINT_MM;
+        if (width > measure || tall < LEAST_BARS_MM) {
+            throw new PrintRefused(Problem.of("print.bars-too-small", gtin.toString())
+                    .with("name", subject)
+                    .with("field", "bars")
+                    .with("width", String.format(Locale.ROOT, "%.1f", width))
+                    .with("room", String.format(Locale.ROOT, "%.1f", measure)));
+        }
+        String key = "figure:bars-" + cell;
+        drawings.put(key, drawing);
+        return List.of(new LabelView.Bars(key, round(left), round(bottom - tall), round(width)));
     }
 
     /// The name in the largest type that leaves room for the rest: on up to three lines, or smaller on two.
@@ -180,7 +232,8 @@ public final class LabelViews {
     private static TypeRange range(
             double largest, double oneLine, double least, int lines, double leading, double scale) {
         double smallest = Math.max(5.5, least * Math.min(1, scale));
-        return new TypeRange(largest * scale, Math.max(smallest, oneLine * scale), smallest, lines, leading);
+        return new TypeRange(
+                Math.max(smallest, largest * scale), Math.max(smallest, oneLine * scale), smallest, lines, leading);
     }
 
     static PrintRefused codeTooSmall(CodeImage code, double boxMm, String subject) {
