@@ -47,8 +47,8 @@ public final class Wording {
     private static final List<String> ON_PAPER = List.of("terms", "colors", "sheet", "documents");
 
     /// What the shop itself reads; English where nobody has put it into a language yet.
-    private static final List<String> ON_SCREEN =
-            List.of("problems", "wishes", "web", "catalog", "app", "rules", "stock", "substitutes", "lists", "walk", "desk");
+    private static final List<String> ON_SCREEN = List.of(
+            "problems", "wishes", "web", "catalog", "app", "rules", "stock", "substitutes", "lists", "walk", "desk");
 
     private final Locale language;
     private final LengthStyle lengths;
