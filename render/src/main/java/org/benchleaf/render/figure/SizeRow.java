@@ -16,6 +16,8 @@ public final class SizeRow {
     private static final double TOP = 5;
     private static final double FOOT = 24;
     private static final double TYPE = 7.8;
+    /// Mean width of a character of the sans face, bold, of its size; a little more than it is.
+    private static final double CHARACTER = 0.52;
 
     private final List<Mark> marks = new ArrayList<>();
     private final Wording words;
@@ -62,8 +64,8 @@ public final class SizeRow {
         List<Mark> figures = new ArrayList<>(Scale.rule(6, ground, scale));
         figures.addAll(Scale.person(14 + 27 * scale, ground, scale));
         marks.add(new Mark.Within(0, 0, side, ground, figures));
-        say(0.5, 1, words.text("stand.person." + words.lengths().name()), false, Mark.Anchor.START);
-        say(0.5, 2, words.text("stand.rule." + words.lengths().name()), false, Mark.Anchor.START);
+        say(0.5, 1, words.text("stand.person." + words.lengths().name()), false, side);
+        say(0.5, 2, words.text("stand.rule." + words.lengths().name()), false, side);
         double left = side;
         for (Plant plant : plants) {
             plant(plant.size(), left, column, scale);
@@ -73,7 +75,7 @@ public final class SizeRow {
 
     private void plant(SizeLook size, double left, double column, double scale) {
         if (size.height().isEmpty()) {
-            say(left, 1, words.text("stand.unknown"), false, Mark.Anchor.START);
+            say(left, 1, words.text("stand.unknown"), false, column);
             return;
         }
         LengthRange height = size.height().get();
@@ -87,14 +89,10 @@ public final class SizeRow {
         marks.add(new Mark.Line(Path.line(bracket, ground, bracket, high), Ink.Role.LINE, 0.4));
         marks.add(new Mark.Line(Path.line(bracket, low, bracket, high), Ink.Role.LINE, 1.2));
         marks.add(new Mark.Line(Path.line(bracket - 2.5, high, bracket + 2.5, high), Ink.Role.LINE, 0.6));
-        say(left, 1, words.text("card.height", Map.of("height", words.length(height))), true, Mark.Anchor.START);
+        say(left, 1, words.text("card.height", Map.of("height", words.length(height))), true, column);
         size.spread()
-                .ifPresent(wide -> say(
-                        left,
-                        2,
-                        words.text("stand.wide", Map.of("spread", words.length(wide))),
-                        false,
-                        Mark.Anchor.START));
+                .ifPresent(wide ->
+                        say(left, 2, words.text("stand.wide", Map.of("spread", words.length(wide))), false, column));
     }
 
     private static double spread(SizeLook size) {
@@ -107,8 +105,16 @@ public final class SizeRow {
                         * Silhouettes.usualProportion(size.habit().orElse(Habit.ROUNDED)));
     }
 
-    private void say(double x, int line, String text, boolean strong, Mark.Anchor anchor) {
+    /// @param room width in points; longer words, as of two units at once, are set smaller
+    private void say(double x, int line, String text, boolean strong, double room) {
+        double type = Math.min(TYPE, (room - 4) / (CHARACTER * text.length()));
         marks.add(new Mark.Words(
-                x, ground + 2.5 + line * 9.2, text, TYPE, strong, strong ? Ink.Role.TEXT : Ink.Role.SOFT, anchor));
+                x,
+                ground + 2.5 + line * 9.2,
+                text,
+                type,
+                strong,
+                strong ? Ink.Role.TEXT : Ink.Role.SOFT,
+                Mark.Anchor.START));
     }
 }
