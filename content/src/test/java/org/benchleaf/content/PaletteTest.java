@@ -1,5 +1,6 @@
 package org.benchleaf.content;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -28,7 +29,7 @@ class PaletteTest {
         // WCAG 2.x, success criterion 1.4.3: 4.5 for text
         for (Palette palette : content.palettes()) {
             for (String word : Palette.WORDS) {
-                assertThat(palette.inks().get(word).contrastWith(PAPER))
+                assertThat(requireNonNull(palette.inks().get(word)).contrastWith(PAPER))
                         .as(palette.name() + " " + word)
                         .isGreaterThanOrEqualTo(4.5);
             }
@@ -50,7 +51,7 @@ class PaletteTest {
                 assertThat(tinted.text("styles/" + style + ".css")).doesNotContainPattern("%[a-z]+%");
             }
             assertThat(tinted.text("styles/type.css"))
-                    .contains(palette.inks().get("ink").toString());
+                    .contains(requireNonNull(palette.inks().get("ink")).toString());
         }
         assertThat(content.text("styles/type.css")).contains("#262A26");
     }
