@@ -202,6 +202,15 @@ public final class Catalog implements AutoCloseable {
         void close();
     }
 
+    /// Copies the catalog as of one state into a new file, while work goes on.
+    ///
+    /// @param file must not exist
+    /// @throws CatalogUnusable `backup.server` when it lies on a server, which has means of its own; else when the
+    ///     file cannot be written
+    public void copy(Path file) {
+        store.copy(file);
+    }
+
     /// Looks through everything for damage: `check.damage`, `check.count`, `check.hold`, `check.choice`,
     /// `check.fact`.
     ///

@@ -33,6 +33,8 @@ public final class RootCommand implements Runnable {
                 .with("load", () -> new LoadCommand(console, clock))
                 .with("preview", () -> new PreviewCommand(console, clock))
                 .with("undo", () -> new UndoCommand(console, clock))
+                .with("backup", () -> new BackupCommand(console, clock))
+                .with("restore", () -> new RestoreCommand(console, clock))
                 .with("map", () -> new MapCommand(console, clock))
                 .with("audit", () -> new AuditCommand(console, clock))
                 .with("export", () -> new ExportCommand(console, clock))

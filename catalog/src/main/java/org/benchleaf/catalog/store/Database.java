@@ -1,5 +1,6 @@
 package org.benchleaf.catalog.store;
 
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -129,6 +130,16 @@ final class Database implements AutoCloseable {
         } catch (SQLException broken) {
             return false;
         }
+    }
+
+    /// Copies everything as of one state into a new file.
+    void copy(Path file) {
+        explained(() -> {
+            try (Connection connection = dialect.connectReader()) {
+                dialect.copy(connection, file);
+            }
+            return true;
+        });
     }
 
     /// Something to wait for between two looks at the change feed.

@@ -1,8 +1,10 @@
 package org.benchleaf.catalog.store;
 
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.shared.Problem;
 
 /// All in which databases differ for the catalog; everything else is SQL that SQLite and PostgreSQL both read.
@@ -44,6 +46,12 @@ interface Dialect {
 
     /// Why the database refused, as a problem that a shop's owner can act upon.
     Problem explain(SQLException refusal);
+
+    /// Writes everything as of one state into a file of its own, while others go on reading and writing. The connection
+    /// is in no transaction.
+    ///
+    /// @throws CatalogUnusable when the database is copied by means of its own
+    void copy(Connection connection, Path file) throws SQLException;
 
     /// What the database itself finds damaged; empty when nothing is.
     List<String> damage(Connection connection) throws SQLException;

@@ -1,5 +1,6 @@
 package org.benchleaf.catalog.store;
 
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Properties;
 import java.util.Set;
 import org.benchleaf.catalog.CatalogLocation;
+import org.benchleaf.catalog.CatalogUnusable;
 import org.benchleaf.shared.Problem;
 import org.postgresql.Driver;
 import org.postgresql.PGConnection;
@@ -86,6 +88,11 @@ record PostgresDialect(CatalogLocation.OnServer server, Duration patience) imple
         try (Statement statement = connection.createStatement()) {
             statement.execute(sql);
         }
+    }
+
+    @Override
+    public void copy(Connection connection, Path file) {
+        throw new CatalogUnusable(Problem.of("backup.server", shown()));
     }
 
     @Override

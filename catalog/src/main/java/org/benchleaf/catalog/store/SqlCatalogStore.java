@@ -242,6 +242,10 @@ public final class SqlCatalogStore implements AutoCloseable {
         return ChangeWatch.start(database, follower);
     }
 
+    public void copy(Path file) {
+        database.copy(file);
+    }
+
     public List<Problem> check() {
         return database.read(session -> new StoreCheck(database.dialect()).run(session));
     }
