@@ -46,7 +46,7 @@ class StockPaperTest {
     @Test
     void everyPaperIsReadAndNamesItsSource() {
         assertThat(content.papers())
-                .hasSize(14)
+                .hasSize(21)
                 .allSatisfy(paper -> assertThat(paper.source()).isNotBlank());
     }
 

@@ -41,6 +41,7 @@ class WordsTest {
             "stand.rule.",
             "stock.now.",
             "stock.from.",
+            "stock.more.",
             "rules.country.",
             "weight.",
             "color.",
