@@ -27,7 +27,8 @@ class BackupTest {
                 folder.resolve("plants.csv"),
                 "name,common_names,height,hardiness,source\nAcer rubrum,red maple,40-60 ft,3-9,a book\n");
         Path stock = Files.writeString(
-                folder.resolve("stock.csv"), "lot,name,size,place,count,ready_week,price\nL1,Acer rubrum,#3,A1,20,,18.50\n");
+                folder.resolve("stock.csv"),
+                "lot,name,size,place,count,ready_week,price\nL1,Acer rubrum,#3,A1,20,,18.50\n");
         run("new", shop.toString(), "--shop", "Test nursery");
         run("load", plants.toString(), stock.toString(), "-w", shop.toString());
         Files.writeString(shop.resolve("photographs/maple.jpg"), "a picture");
@@ -42,7 +43,8 @@ class BackupTest {
         run("stock", "ship", "L1", "3", "-w", shop.toString());
         Path again = folder.resolve("again");
         run("restore", made().toString(), "-w", again.toString());
-        assertThat(run("stock", "availability", "Acer rubrum", "--json", "-w", again.toString())).isEqualTo(before);
+        assertThat(run("stock", "availability", "Acer rubrum", "--json", "-w", again.toString()))
+                .isEqualTo(before);
         assertThat(again.resolve("photographs/maple.jpg")).hasContent("a picture");
         assertThat(run("need", "zone 6", "-w", again.toString())).contains("Acer rubrum");
     }

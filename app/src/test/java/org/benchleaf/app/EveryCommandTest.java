@@ -62,8 +62,8 @@ class EveryCommandTest {
 
     Stream<String> eachThatAnswers() {
         return commands.keySet().stream()
-                .filter(command -> !WITHOUT_JSON.containsKey(command)
-                        && !WITHOUT_JSON.containsKey(command.split(" ")[0]));
+                .filter(command ->
+                        !WITHOUT_JSON.containsKey(command) && !WITHOUT_JSON.containsKey(command.split(" ")[0]));
     }
 
     private CommandLine.Model.CommandSpec spec(String command) {
@@ -166,10 +166,17 @@ class EveryCommandTest {
         }
         try (Stream<Path> made = Files.list(folder.resolve("backups"))) {
             Path backup = made.findFirst().orElseThrow();
-            Run run = Run.benchleaf("restore", backup.toString(), "--json", "-w", folder.resolve("again").toString());
-            assertThat(new ObjectMapper().readTree(run.out()).get("plants").asInt()).isEqualTo(1);
+            Run run = Run.benchleaf(
+                    "restore",
+                    backup.toString(),
+                    "--json",
+                    "-w",
+                    folder.resolve("again").toString());
+            assertThat(new ObjectMapper().readTree(run.out()).get("plants").asInt())
+                    .isEqualTo(1);
         }
-        assertThat(Stream.concat(asked.stream().map(this::path), Stream.of("restore")).distinct())
+        assertThat(Stream.concat(asked.stream().map(this::path), Stream.of("restore"))
+                        .distinct())
                 .as("every command is asked")
                 .containsAll(eachThatAnswers().toList());
     }

@@ -37,6 +37,7 @@ final class BackupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return CopyText.report(new Backups(clock).make(Workspace.at(workspace.folder()), into), "backup.done", json, console);
+        return CopyText.report(
+                new Backups(clock).make(Workspace.at(workspace.folder()), into), "backup.done", json, console);
     }
 }

@@ -58,11 +58,14 @@ final class PressOptions {
                             finding -> console.err().println(benchleaf.wording().problem(finding.problem())));
             if (outcome.pages() > 0) {
                 console.out().println(written);
-            } else {
+            } else if (strict) {
                 console.err().println(benchleaf.wording().text("print.not-printed"));
             }
         }
         benchleaf.otherBases().forEach(line -> console.err().println(line));
+        if (outcome.pages() == 0 && !strict) {
+            return ErrorReport.FAILED;
+        }
         return outcome.findings().isEmpty() ? ErrorReport.DONE : ErrorReport.FINDINGS;
     }
 }

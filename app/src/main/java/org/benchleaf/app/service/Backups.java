@@ -23,7 +23,8 @@ import org.benchleaf.shared.Problem;
 /// Copies workspaces, and opens each copy to prove it. A copy is a workspace like any other: it can be looked into with
 /// every command. It stands under its name when it is whole, never before.
 public final class Backups {
-    private static final DateTimeFormatter NAME = DateTimeFormatter.ofPattern("'benchleaf-'yyyyMMdd-HHmmss", Locale.ROOT);
+    private static final DateTimeFormatter NAME =
+            DateTimeFormatter.ofPattern("'benchleaf-'yyyyMMdd-HHmmss", Locale.ROOT);
 
     private final Clock clock;
 
@@ -39,8 +40,7 @@ public final class Backups {
     /// @param lots lots in it
     /// @param files other files: settings, photographs, maps, content
     /// @param problems what was found amiss in it; the copy stands all the same
-    public record Copy(
-            Path folder, CatalogRevision revision, int plants, int lots, int files, List<Problem> problems) {
+    public record Copy(Path folder, CatalogRevision revision, int plants, int lots, int files, List<Problem> problems) {
         public Copy {
             problems = List.copyOf(problems);
         }

@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.File;
 import java.nio.file.Files;
@@ -42,6 +43,8 @@ public final class Chromium implements AutoCloseable {
 
     /// One of one's own, with more options on its command line, such as a camera that films a file; close it.
     public static Chromium start(List<String> options) {
+        // how soon a page is right is measured elsewhere; a busy machine must not fail a test
+        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         List<String> all = Stream.concat(

@@ -99,8 +99,10 @@ public final class Router implements AutoCloseable {
             reply = reply.headers().entrySet().stream()
                     .reduce(told, (made, header) -> made.with(header.getKey(), header.getValue()), (one, other) -> one);
         }
-        boolean shared = reply.status() < 400 && !request.isForSomebody();
-        boolean own = route.keeping() == Keeping.ASK_FIRST_PRIVATELY && reply.status() < 400;
+        // where somebody is sent on to depends on who asks
+        boolean answered = reply.status() < 300 || reply.status() == 304;
+        boolean shared = answered && !request.isForSomebody();
+        boolean own = answered && route.keeping() == Keeping.ASK_FIRST_PRIVATELY;
         write(reply, shared || own ? route.keeping() : Keeping.NEVER, context);
     }
 

@@ -1,0 +1,114 @@
+package org.benchleaf.app.web.staff;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.nio.file.Path;
+import org.benchleaf.app.Shop;
+import org.benchleaf.app.browser.Chromium;
+import org.benchleaf.app.browser.InChromium;
+import org.benchleaf.app.browser.Look;
+import org.benchleaf.app.browser.Sight;
+import org.benchleaf.catalog.accounts.Actor;
+import org.benchleaf.catalog.accounts.Role;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/// The desk and the walk as staff sees them, signed in as they would, in a real browser.
+@ExtendWith(InChromium.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class DeskLookTest {
+    private Shop shop;
+
+    @BeforeAll
+    void open(@TempDir Path folder) {
+        shop = Shop.with(folder, "", DeskShop.PLANTS, DeskShop.STOCK);
+        add("Olive", Role.OWNER);
+        add("Ann", Role.WALKER);
+    }
+
+    private void add(String name, Role role) {
+        shop.benchleaf()
+                .accounts()
+                .add(name, role, StaffClient.PASSWORD.toCharArray(), new Actor("test", Actor.COMMAND_LINE));
+    }
+
+    @AfterAll
+    void close() {
+        shop.close();
+    }
+
+    private static void signIn(Page page, String name) {
+        page.getByLabel("Name").fill(name);
+        page.getByLabel("Password").fill(StaffClient.PASSWORD);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Sign in"))
+                .click();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void everyPageIsSoundOnEveryScreen(Look look, Chromium chromium) {
+        try (Sight sight = chromium.open(look, shop.at("/desk"))) {
+            sight.isSound("sign in");
+            signIn(sight.page(), "Olive");
+            assertThat(sight.page()).hasURL(shop.at("/desk"));
+            sight.isSound("desk");
+            String key =
+                    shop.benchleaf().plantFinder().find("Itea virginica").key().text();
+            for (String path : new String[] {
+                "/desk/plants",
+                "/desk/plants?q=itea",
+                "/desk/plants/" + key,
+                "/desk/stock",
+                "/desk/stock/lot?lot=L1",
+                "/desk/call",
+                "/desk/call?plant=Itea+virginica&size=%233",
+                "/desk/import",
+                "/desk/staff",
+                "/desk/staff/log",
+                "/staff/me",
+                "/sightings",
+                "/bulletin-desk",
+                "/bulletin"
+            }) {
+                sight.go(shop.at(path)).isSound(path.substring(1));
+            }
+        }
+    }
+
+    @Test
+    void aSellerSignsInOnTheTelephoneAndWalks(Chromium chromium) {
+        try (Sight sight = chromium.open(Look.PHONE_LIGHT, shop.at("/walk"))) {
+            Page page = sight.page();
+            // the shop's clock stands still; one that is ahead would be told as a conflict
+            page.clock()
+                    .setFixedTime(shop.benchleaf()
+                            .now()
+                            .atZone(shop.benchleaf().zone())
+                            .toInstant()
+                            .toEpochMilli());
+            page.reload();
+            page.getByText("Sign in to send").click();
+            signIn(page, "Ann");
+            assertThat(page).hasURL(shop.at("/walk"));
+            page.getByLabel("Or type or dictate its name").fill("itea");
+            page.locator("#results a").first().click();
+            page.getByText("#3 · A1 · 60").click();
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("full fall color"))
+                    .click();
+            page.getByRole(
+                            AriaRole.BUTTON,
+                            new Page.GetByRoleOptions().setName("Keep").setExact(true))
+                    .click();
+            assertThat(page.locator("#outbox")).hasText("Nothing waits");
+            sight.isSound("walk, sent");
+        }
+    }
+}
