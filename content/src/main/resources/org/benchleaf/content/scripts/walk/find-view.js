@@ -18,7 +18,7 @@ export async function showFind(walk, main) {
     spellcheck: "false",
     enterkeyhint: "search",
     "aria-describedby": "typed-help",
-    oninput: () => showHits(walk, results, typed.value),
+    oninput: () => showHits(walk, results, typed),
   });
   const camera = el("div", { class: "camera", hidden: true });
   const stopping = { current: new AbortController() };
@@ -33,18 +33,19 @@ export async function showFind(walk, main) {
     el("p", { id: "typed-help", class: "help" }, words("find.help")),
     results,
   );
-  const refreshed = () => showHits(walk, results, typed.value);
+  const refreshed = () => showHits(walk, results, typed);
   addEventListener("nursery", refreshed);
-  await showSuggestions(walk, results);
+  await showSuggestions(walk, results, typed);
   return () => {
     removeEventListener("nursery", refreshed);
     stopping.current.abort();
   };
 }
 
-async function showHits(walk, results, typed) {
+async function showHits(walk, results, input) {
+  const typed = input.value;
   if (typed.trim() === "") {
-    await showSuggestions(walk, results);
+    await showSuggestions(walk, results, input);
     return;
   }
   const hits = walk.nursery.find(typed, SHOWN);
@@ -54,12 +55,14 @@ async function showHits(walk, results, typed) {
   );
 }
 
-async function showSuggestions(walk, results) {
+async function showSuggestions(walk, results, input) {
   if (walk.nursery.isEmpty) {
     fill(results, el("p", { class: "note" }, walk.words("find.empty")));
     return;
   }
-  const recent = ((await walk.store.get("recent")) ?? []).map((lot) => walk.nursery.row(lot)).filter((row) => row);
+  const seen = (await walk.store.get("recent")) ?? [];
+  if (input.value.trim() !== "") return; // typed meanwhile: the hits stay
+  const recent = seen.map((lot) => walk.nursery.row(lot)).filter((row) => row);
   const near = recent.length ? walk.nursery.near(recent[0].lot, NEAR) : [];
   fill(
     results,
