@@ -1,6 +1,7 @@
 package org.benchleaf.render;
 
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.render.page.Comparison;
 import org.benchleaf.render.page.LabelRun;
 import org.junit.jupiter.api.Test;
 
@@ -26,5 +27,19 @@ class AccessiblePdfTest {
         LabelRun run = LabelRun.on(ContentPack.builtIn().paper("letter-30"));
         Vera.assertAccessibleAndArchivable(
                 Printed.bytes(out -> printer.labels(Samples.labels(40), run, PrintStyle.ENGLISH, out)));
+    }
+
+    @Test
+    void documentsOfManyPlantsKeepToBothStandards() throws Exception {
+        PrintStyle style = PrintStyle.ENGLISH;
+        Comparison sideBySide = new Comparison(Samples.sheets().subList(0, 3), Samples.SHOP);
+        Vera.assertAccessibleAndArchivable(
+                Printed.bytes(out -> printer.comparison(sideBySide, SheetFormat.LETTER, style, out)));
+        Vera.assertAccessibleAndArchivable(Printed.bytes(
+                out -> printer.availability(DocumentSamples.availability(60), SheetFormat.LETTER, style, out)));
+        Vera.assertAccessibleAndArchivable(
+                Printed.bytes(out -> printer.bulletin(DocumentSamples.bulletin(), SheetFormat.A4, style, out)));
+        Vera.assertAccessibleAndArchivable(
+                Printed.bytes(out -> printer.listPack(DocumentSamples.pack(), SheetFormat.LETTER, style, out)));
     }
 }
