@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
@@ -18,8 +17,11 @@ import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.PressOrder;
+import org.benchleaf.app.service.PrintOrder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.SaleRuleService;
+import org.benchleaf.app.service.Wanted;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.intake.ColumnMap;
 import org.benchleaf.catalog.intake.ColumnMaps;
@@ -144,10 +146,19 @@ final class DemoCommand implements Callable<Integer> {
         PlantRecord plant = shown.get(0);
         Path print = folder.resolve("print");
         PrintService printing = benchleaf.printing();
-        printing.plantSheets(List.of(plant), SheetFormat.LETTER, print.resolve("product-sheet.pdf"));
-        printing.benchCards(List.of(plant), Optional.empty(), true, CardFormat.LARGE, print.resolve("bench-card.pdf"));
-        printing.labels(
-                shown, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
+        PressOrder usual = PressOrder.USUAL;
+        printing.sheets().print(List.of(plant), SheetFormat.LETTER, false, usual, print.resolve("product-sheet.pdf"));
+        printing.cards()
+                .print(
+                        List.of(Wanted.one(plant)),
+                        true,
+                        CardFormat.LARGE,
+                        PrintOrder.GIVEN,
+                        usual,
+                        print.resolve("bench-card.pdf"));
+        LabelRun run = LabelRun.on(printing.paper("letter-30"));
+        List<Wanted> all = shown.stream().map(Wanted::one).toList();
+        printing.labels().print(all, false, run, PrintOrder.GIVEN, usual, print.resolve("labels.pdf"));
         say("");
         say("Printed for " + plant.name() + ":");
         say("  " + print.resolve("product-sheet.pdf"));
