@@ -71,7 +71,7 @@ class NeedCommandsTest {
         Path needs = Files.writeString(folder.resolve("needs.txt"), "red stems in winter\n\nnative fern for shade\n");
         Run table = run("need", "--batch", needs.toString(), "--csv", "--limit", "3");
         assertThat(table.out().lines()).hasSize(7);
-        assertThat(table.out()).startsWith("need,place,key,name,common_name,met,missed,unknown,stock");
+        assertThat(table.out()).startsWith("need,place,key,name,common_name,met,missed,unknown,stock,as_of").contains(",2026-11-25T10:00");
         Run json = run("need", "--batch", needs.toString(), "--json", "--limit", "1");
         assertThat(json.out().lines()).hasSize(2).allMatch(line -> line.startsWith("{\"need\""));
     }

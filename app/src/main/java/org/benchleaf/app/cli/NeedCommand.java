@@ -65,7 +65,7 @@ final class NeedCommand implements Callable<Integer> {
             Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, NeedAnswer answer, AnswerCsv sheet) {
         YearWeek week = asked.query().now();
         if (many.csv()) {
-            sheet.lines(sentence, asked.query().skip(), answer, week).forEach(console.out()::println);
+            sheet.lines(sentence, asked.query().skip(), answer, week, benchleaf.now()).forEach(console.out()::println);
         } else if (many.json()) {
             AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
             console.out()
