@@ -95,6 +95,11 @@ class NeedCommandsTest {
         Run run = run("need", "arbustos para sombra, zona 6", "--language", "es", "--json", "--limit", "1");
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("\"notUnderstood\" : [ ]").contains("\"kind\" : \"OfForm\"");
+        assertThat(run("need", "arbustos para sombra, zona 6", "--language", "es", "--limit", "1").out())
+                .as("answered in the language it was asked in")
+                .contains("(nunca se renuncia)")
+                .contains("resistente en las zonas")
+                .doesNotContain("hardy");
     }
 
     @Test

@@ -17,7 +17,7 @@ final class Words {
     /// What customers read on paper; a language has all of it or is none of ours.
     private static final List<String> ON_PAPER = List.of("terms", "colors", "sheet", "documents");
 
-    /// What the shop itself reads; English where nobody has put it into a language yet.
+    /// What the shop itself reads; word by word English where nobody has put it into a language yet.
     private static final List<String> ON_SCREEN = List.of(
             "problems", "wishes", "web", "catalog", "app", "rules", "stock", "substitutes", "lists", "walk", "desk");
 
@@ -33,8 +33,10 @@ final class Words {
     static Words read(ContentPack content, Locale language) {
         Map<String, String> patterns = new HashMap<>();
         for (String file : ON_SCREEN) {
-            String own = key(file, language);
-            read(content.text(content.find(own).isPresent() ? own : key(file, Locale.ENGLISH)), patterns);
+            read(content.text(key(file, Locale.ENGLISH)), patterns);
+            if (content.find(key(file, language)).isPresent()) {
+                read(content.text(key(file, language)), patterns);
+            }
         }
         for (String file : ON_PAPER) {
             read(content.text(key(file, language)), patterns);

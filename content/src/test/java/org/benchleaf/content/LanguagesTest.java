@@ -101,6 +101,19 @@ class LanguagesTest {
     }
 
     @Test
+    void answersToANeedAreSpanishWithTheSameValues() throws IOException {
+        Properties english = words("wishes", "en");
+        assertThat(words("wishes", "es").stringPropertyNames()).isEqualTo(english.stringPropertyNames());
+        english.putAll(words("app", "en"));
+        Properties own = words("wishes", "es");
+        own.putAll(words("app", "es"));
+        for (String key : own.stringPropertyNames()) {
+            assertThat(values(own.getProperty(key))).as(key).isEqualTo(values(english.getProperty(key, "")));
+        }
+        assertThat(open("es").text("answer.option")).isEqualTo("(opción)");
+    }
+
+    @Test
     void messagesAreEnglishWhereALanguageHasNone() {
         assertThat(open("es").text("problem.print.nothing"))
                 .isEqualTo(open("en").text("problem.print.nothing"));
