@@ -99,7 +99,8 @@ class NeedCommandsTest {
                 .as("answered in the language it was asked in")
                 .contains("(nunca se renuncia)")
                 .contains("resistente en las zonas")
-                .doesNotContain("hardy");
+                .contains("media sombra")
+                .doesNotContain("hardy", "full sun", "shrub");
     }
 
     @Test
