@@ -1,5 +1,6 @@
 package org.benchleaf.app;
 
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -46,6 +47,7 @@ import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
 import org.benchleaf.render.ReportPages;
 import org.benchleaf.render.WebPages;
+import org.benchleaf.render.page.Shop;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.names.NameIndex;
@@ -64,6 +66,7 @@ public final class Benchleaf implements AutoCloseable {
     private final Clock clock;
     private final Catalog catalog;
     private final ContentPack content;
+    private final LogoFile logo;
     private @Nullable PlantIndex index;
     private @Nullable Wording wording;
     private @Nullable Accounts accounts;
@@ -77,6 +80,7 @@ public final class Benchleaf implements AutoCloseable {
         this.clock = clock;
         this.catalog = Catalog.open(workspace.catalog(settings), clock);
         this.content = ContentPack.withShopFolder(workspace.contentFolder());
+        this.logo = new LogoFile(workspace, settings.choices().look());
         catalog.prefer(settings.choices().sources());
     }
 
@@ -300,8 +304,25 @@ public final class Benchleaf implements AutoCloseable {
         return paper().contactSheet(style(), nameBook());
     }
 
+    /// Who stands on every page.
+    ///
+    /// @throws Refusal when the settings name a logo that cannot be printed
+    public Shop shop() {
+        return new Shop(settings.shopName(), settings.shopLine(), logo.logo());
+    }
+
+    /// The shop's logo.
+    public LogoFile logo() {
+        return logo;
+    }
+
+    /// What another base address would mean for paper in the field; ask before it is changed.
+    public BaseChange baseChange(URI to) {
+        return BaseChange.of(catalog.prints(), to);
+    }
+
     private PaperServices paper() {
-        return new PaperServices(settings, catalog, content, photographs(), clock);
+        return new PaperServices(settings, shop(), catalog, content, photographs(), clock);
     }
 
     /// Languages in which paper can be printed.

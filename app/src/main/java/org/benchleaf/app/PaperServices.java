@@ -19,15 +19,18 @@ import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
+import org.benchleaf.render.page.Shop;
 import org.benchleaf.shared.Problem;
 
 /// Makes everything that prints in one open workspace.
 ///
+/// @param shop who prints
 /// @param content with the shop's own files, without its inks
 /// @param photographs that pages may show
-record PaperServices(Settings settings, Catalog catalog, ContentPack content, PhotoFolder photographs, Clock clock) {
+record PaperServices(
+        Settings settings, Shop shop, Catalog catalog, ContentPack content, PhotoFolder photographs, Clock clock) {
     SheetAssembler sheets(Wording words, NameBook names) {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(names), words);
+        return new SheetAssembler(settings, shop, catalog.view(), new Relatives(names), words);
     }
 
     SheetAssembler sheets(PrintStyle style, NameBook names) {

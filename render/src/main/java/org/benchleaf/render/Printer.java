@@ -223,7 +223,7 @@ public final class Printer {
     public int availability(AvailabilityList list, SheetFormat format, PrintStyle style, OutputStream out) {
         return print(style, "availability.title", out, (words, shelf, photos) -> {
             Figures figures = new Figures();
-            List<DocumentView> pages = AvailabilityViews.pages(list, format, words, shelf, figures);
+            List<DocumentView> pages = AvailabilityViews.pages(list, format, words, shelf, photos, figures);
             return DocumentPages.of(pages, figures, format, templates, words);
         });
     }

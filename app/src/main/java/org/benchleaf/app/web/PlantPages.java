@@ -44,7 +44,8 @@ final class PlantPages {
         return List.of(
                 Route.get("/p/{key}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::page),
                 Route.get("/find", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::find),
-                Route.get("/photo/{file}", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::photograph));
+                Route.get("/photo/{file}", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::photograph),
+                Route.get("/logo", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::logo));
     }
 
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
@@ -90,6 +91,15 @@ final class PlantPages {
                 request,
                 view.telling(request),
                 () -> Reply.page(pages.needPage(needs.answer(request), view.style(request))));
+    }
+
+    /// `/logo`: what stands beside the shop's name.
+    private Reply logo(Request request) {
+        return benchleaf
+                .logo()
+                .logoIfThere()
+                .map(logo -> Reply.of("image/png", logo.png()))
+                .orElseGet(Reply::missing);
     }
 
     /// `/photo/FILE`: a photograph that a plant's page shows.

@@ -6,6 +6,7 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.page.AvailabilityList;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
 
 /// Sets an availability list.
 public final class AvailabilityViews {
@@ -14,9 +15,14 @@ public final class AvailabilityViews {
     /// @param figures receives the drawings
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public static List<DocumentView> pages(
-            AvailabilityList list, SheetFormat format, Wording words, FontShelf shelf, Figures figures) {
+            AvailabilityList list,
+            SheetFormat format,
+            Wording words,
+            FontShelf shelf,
+            PhotoShelf photos,
+            Figures figures) {
         DocumentMaker maker = new DocumentMaker(
-                words, shelf, PageFrame.of(format), list.asOf().getYear(), true, figures);
+                words, shelf, photos, PageFrame.of(format), list.asOf().getYear(), true, figures);
         for (AvailabilityList.Group group : list.groups()) {
             maker.plants(
                     group.kind()

@@ -50,7 +50,7 @@ public final class BulletinViews {
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(Bulletin bulletin) {
         int year = bulletin.from().getYear();
-        DocumentMaker maker = new DocumentMaker(words, shelf, frame, year, true, figures);
+        DocumentMaker maker = new DocumentMaker(words, shelf, photos, frame, year, true, figures);
         PlantRows rows = new PlantRows(words, shelf, frame.width(), year, figures);
         figures.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
         bulletin.lead().ifPresent(pick -> lead(pick, rows, maker));

@@ -47,7 +47,7 @@ public final class ComparisonViews {
     public List<DocumentView> pages(Comparison comparison) {
         List<PlantSheet> plants = comparison.plants();
         double column = (frame.width() - LABEL) / plants.size();
-        DocumentMaker maker = new DocumentMaker(words, shelf, frame, 0, false, figures);
+        DocumentMaker maker = new DocumentMaker(words, shelf, photos, frame, 0, false, figures);
         side(plants, column - 4, maker);
         List<DocumentView.ComparedRow> differs = new ArrayList<>();
         List<DocumentView.ComparedRow> agrees = new ArrayList<>();

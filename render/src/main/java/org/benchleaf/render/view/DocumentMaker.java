@@ -8,6 +8,7 @@ import org.benchleaf.render.page.PlantItems;
 import org.benchleaf.render.page.Shop;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
 
 /// Gathers the parts of a document and deals them to pages.
 final class DocumentMaker {
@@ -20,6 +21,11 @@ final class DocumentMaker {
     /// The line of marks at the foot of a page with a table.
     static final double LEGEND = 6;
 
+    /// The most that the shop's logo takes beside the title.
+    private static final double LOGO_WIDTH = 55;
+
+    private static final double LOGO_HEIGHT = 12;
+
     /// A heading above a table.
     private static final double HEADING = 11.5;
 
@@ -27,6 +33,8 @@ final class DocumentMaker {
     private final FontShelf shelf;
     private final Flow<Part> flow;
     private final PlantRows rows;
+    private final PhotoShelf photos;
+    private final Figures figures;
 
     /// What is dealt.
     private sealed interface Part {
@@ -39,7 +47,16 @@ final class DocumentMaker {
 
     /// @param year of the document, for dates
     /// @param marked whether it has tables with marks, whose meaning stands at the foot
-    DocumentMaker(Wording words, FontShelf shelf, PageFrame frame, int year, boolean marked, Figures figures) {
+    DocumentMaker(
+            Wording words,
+            FontShelf shelf,
+            PhotoShelf photos,
+            PageFrame frame,
+            int year,
+            boolean marked,
+            Figures figures) {
+        this.photos = photos;
+        this.figures = figures;
         this.words = words;
         this.shelf = shelf;
         this.rows = new PlantRows(words, shelf, frame.width(), year, figures);
@@ -103,9 +120,20 @@ final class DocumentMaker {
                     parts.stream().anyMatch(DocumentMaker::hasMarks) ? rows.legend() : List.of(),
                     number,
                     name,
-                    address));
+                    address,
+                    pages.isEmpty() ? logo(shop) : 0));
         }
         return pages;
+    }
+
+    private double logo(Shop shop) {
+        return shop.logo()
+                .map(logo -> {
+                    double width = logo.widthIn(LOGO_WIDTH, LOGO_HEIGHT);
+                    figures.put("figure:logo", photos.logo(logo, width / TextBlock.POINT_MM), shop.name());
+                    return Math.round(width * 1000) / 1000.0;
+                })
+                .orElse(0.0);
     }
 
     /// A cover says itself what the note would.

@@ -48,7 +48,8 @@ public final class PackViews {
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(ListPack pack) {
-        DocumentMaker maker = new DocumentMaker(words, shelf, frame, pack.day().getYear(), false, figures);
+        DocumentMaker maker =
+                new DocumentMaker(words, shelf, photos, frame, pack.day().getYear(), false, figures);
         maker.add(cover(pack), frame.height() - DocumentMaker.TITLE - 2);
         maker.turn();
         maker.table(
