@@ -19,6 +19,7 @@ import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
+import org.benchleaf.render.WebDocuments;
 import org.benchleaf.render.page.Shop;
 import org.benchleaf.shared.Problem;
 
@@ -50,7 +51,8 @@ record PaperServices(
     }
 
     DocumentService documents(PrintStyle style, NameBook names) {
-        return new DocumentService(assembler(sheets(style, names)), printer(), style);
+        return new DocumentService(
+                assembler(sheets(style, names)), printer(), WebDocuments.using(content, photographs), style);
     }
 
     ContactSheetService contactSheet(PrintStyle style, NameBook names) {

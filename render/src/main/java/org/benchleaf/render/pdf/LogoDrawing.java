@@ -36,6 +36,11 @@ record LogoDrawing(Logo logo, double width, Map<Logo, Image> written) implements
     }
 
     @Override
+    public String markup(String id, String words) {
+        return Markup.picture("image/png", logo.png(), logo.aspect(), words);
+    }
+
+    @Override
     public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
         Image image = written.computeIfAbsent(logo, LogoDrawing::image);
         double high = height() * scale;

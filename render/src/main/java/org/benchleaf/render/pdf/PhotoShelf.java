@@ -104,6 +104,15 @@ public final class PhotoShelf {
                             .with("pixels", Long.toString((long) Math.ceil(inches * LEAST_DPI))));
         }
 
+        @Override
+        public String markup(String id, String words) {
+            return Markup.picture(
+                    "image/jpeg",
+                    Objects.requireNonNull(image(file, subject).getOriginalData(), "the file it was made of"),
+                    width / height,
+                    words);
+        }
+
         /// Whom it shows.
         @Override
         public String alternative() {

@@ -15,6 +15,9 @@ final class DocumentMaker {
     /// Heading of the first page and its note, in mm.
     static final double TITLE = 16;
 
+    /// The heading where no note stands below it.
+    static final double TITLE_ALONE = 12.8;
+
     /// The small title of the pages that follow.
     static final double AGAIN = 8;
 
@@ -46,6 +49,7 @@ final class DocumentMaker {
     }
 
     /// @param year of the document, for dates
+    /// @param title height of the heading, [#TITLE] or [#TITLE_ALONE]
     /// @param marked whether it has tables with marks, whose meaning stands at the foot
     DocumentMaker(
             Wording words,
@@ -54,6 +58,7 @@ final class DocumentMaker {
             PageFrame frame,
             int year,
             boolean marked,
+            double title,
             Figures figures) {
         this.photos = photos;
         this.figures = figures;
@@ -61,7 +66,7 @@ final class DocumentMaker {
         this.shelf = shelf;
         this.rows = new PlantRows(words, shelf, frame.width(), year, figures);
         double page = frame.height() - (marked ? LEGEND : 0);
-        this.flow = new Flow<>(page - AGAIN, page - TITLE);
+        this.flow = new Flow<>(page - AGAIN, page - title);
     }
 
     /// A part that is not parted.

@@ -28,6 +28,11 @@ public record DocumentView(
         legend = List.copyOf(legend);
     }
 
+    /// The same page with other sections.
+    public DocumentView with(List<Section> other) {
+        return new DocumentView(title, heading, note, other, legend, number, shop, address, logo);
+    }
+
     /// A part of a page; the template tells them apart by [#kind].
     public sealed interface Section {
         /// Its name in templates.
