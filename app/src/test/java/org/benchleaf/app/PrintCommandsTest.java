@@ -115,14 +115,14 @@ class PrintCommandsTest {
     }
 
     @Test
-    void labelsThatSayAnotherPriceTodayArePrintedAgainOnTheirPaperOnly() throws IOException {
+    void labelsThatSayAnotherPlaceTodayArePrintedAgainOnTheirPaperOnly() throws IOException {
         print("labels", "Clethra alnifolia", "Itea virginica", "--copies", "2", "-o", out());
         Run unchanged = print("reprint", "--labels", "-o", out());
         assertThat(unchanged.err()).contains("nothing to print again");
 
         load("stock.csv", """
                 lot,name,size,price,count,place,seen_on
-                L1,Clethra alnifolia,#3,22.50,3,B4-12,2026-11-20
+                L1,Clethra alnifolia,#3,21.50,3,B4-14,2026-11-20
                 """);
         assertThat(print("reprint", "--labels", "--paper", "a4-21", "-o", out()).err())
                 .contains("nothing to print again");
