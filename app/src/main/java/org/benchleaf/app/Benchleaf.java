@@ -35,6 +35,7 @@ import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
 import org.benchleaf.catalog.lists.PlantLists;
+import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.catalog.prints.PrintLedger;
@@ -376,7 +377,7 @@ public final class Benchleaf implements AutoCloseable {
         return new ImportService(
                 catalog,
                 new MapShelf(workspace.mapsFolder()),
-                settings.choices().containers());
+                new ShopHabits(settings.choices().containers(), LocalDate.now(clock)));
     }
 
     /// The newest import that can be taken back.

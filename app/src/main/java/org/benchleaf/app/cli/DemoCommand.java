@@ -23,6 +23,7 @@ import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.Wanted;
 import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.catalog.intake.ColumnMap;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
@@ -97,7 +98,7 @@ final class DemoCommand implements Callable<Integer> {
         int plants = 0;
         int lots = 0;
         try (Catalog catalog = Catalog.create(workspace.database())) {
-            ImportService imports = new ImportService(catalog, new MapShelf(workspace.mapsFolder()));
+            ImportService imports = new ImportService(catalog, new MapShelf(workspace.mapsFolder()), ShopHabits.NONE);
             for (String file : DemoCatalog.plantFiles()) {
                 plants += load(imports, file, ColumnMaps.ownPlants()).plants().size();
             }
