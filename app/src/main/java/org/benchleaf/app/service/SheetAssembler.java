@@ -127,7 +127,8 @@ public final class SheetAssembler {
                 Optional.empty(),
                 LiftWeight.of(item.size()).filter(LiftWeight::isHeavy).map(LiftWeight::pounds),
                 LiveLink.of(settings.base(), item.key()),
-                item.gtin());
+                item.gtin(),
+                Optional.empty());
     }
 
     /// A cultivar without a common name of its own is called as its taxon is.

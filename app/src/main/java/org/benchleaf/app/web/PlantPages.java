@@ -16,7 +16,9 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.render.WebPages;
 import org.benchleaf.render.page.PageLinks;
+import org.benchleaf.shared.code.Gtin;
 import org.benchleaf.shared.code.ItemKey;
+import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.rule.Shipment;
@@ -45,6 +47,8 @@ final class PlantPages {
                 Route.get("/p/{key}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::page),
                 Route.get("/find", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::find),
                 Route.get("/photo/{file}", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::photograph),
+                Route.get("/01/{gtin}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::traded),
+                Route.get("/01/{gtin}/10/{lot}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::traded),
                 Route.get("/logo", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::logo));
     }
 
@@ -91,6 +95,16 @@ final class PlantPages {
                 request,
                 view.telling(request),
                 () -> Reply.page(pages.needPage(needs.answer(request), view.style(request))));
+    }
+
+    /// `/01/GTIN` or `/01/GTIN/10/LOT`: a code that says a trade number (GS1 Digital Link) leads to the plant's page.
+    private Reply traded(Request request) {
+        return Gtin.read(request.part("gtin"))
+                .toOptional()
+                .flatMap(benchleaf.catalog()::itemOf)
+                .map(item -> Reply.found(
+                        LiveLink.of(benchleaf.settings().base(), item).path()))
+                .orElseGet(Reply::missing);
     }
 
     /// `/logo`: what stands beside the shop's name.

@@ -98,14 +98,11 @@ final class CardLayout {
         }
         double footWidth = plan.width() - plan.margin() - footLeft;
         double priceType = priceType(footWidth);
-        CodeImage code = CodeImage.of(card.link());
+        CodeImage code = CodeImage.of(card.link(), card.trade(), CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
                 code,
                 code.dotsThatFit(plan.code()).orElseThrow(() -> LabelViews.codeTooSmall(code, plan.code(), subject)));
-        figures.put(
-                "figure:code",
-                drawn,
-                this.words.text("code.alternative", Map.of("link", card.link().toString())));
+        figures.put("figure:code", drawn, this.words.text("code.alternative", Map.of("link", code.address())));
         CardView view = new CardView(
                 this.words.text("card.title", Map.of("name", subject)),
                 page(),
