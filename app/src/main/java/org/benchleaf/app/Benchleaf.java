@@ -1,5 +1,6 @@
 package org.benchleaf.app;
 
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -33,8 +34,8 @@ import org.benchleaf.catalog.accounts.Accounts;
 import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
-import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.intake.ShopHabits;
+import org.benchleaf.catalog.lists.PlantLists;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.catalog.prints.PrintLedger;
@@ -47,6 +48,7 @@ import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
 import org.benchleaf.render.ReportPages;
 import org.benchleaf.render.WebPages;
+import org.benchleaf.render.page.Shop;
 import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.PlantsAtHand;
 import org.benchleaf.search.index.PlantIndex;
@@ -66,6 +68,7 @@ public final class Benchleaf implements AutoCloseable {
     private final Clock clock;
     private final Catalog catalog;
     private final ContentPack content;
+    private final LogoFile logo;
     private @Nullable PlantIndex index;
     private @Nullable Wording wording;
     private @Nullable Accounts accounts;
@@ -80,6 +83,7 @@ public final class Benchleaf implements AutoCloseable {
         this.clock = clock;
         this.catalog = Catalog.open(workspace.catalog(settings), clock);
         this.content = ContentPack.withShopFolder(workspace.contentFolder());
+        this.logo = new LogoFile(workspace, settings.choices().look());
         catalog.prefer(settings.choices().sources());
     }
 
@@ -318,8 +322,25 @@ public final class Benchleaf implements AutoCloseable {
         return paper().contactSheet(style(), nameBook());
     }
 
+    /// Who stands on every page.
+    ///
+    /// @throws Refusal when the settings name a logo that cannot be printed
+    public Shop shop() {
+        return new Shop(settings.shopName(), settings.shopLine(), logo.logo());
+    }
+
+    /// The shop's logo.
+    public LogoFile logo() {
+        return logo;
+    }
+
+    /// What another base address would mean for paper in the field; ask before it is changed.
+    public BaseChange baseChange(URI to) {
+        return BaseChange.of(catalog.prints(), to);
+    }
+
     private PaperServices paper() {
-        return new PaperServices(settings, catalog, content, photographs(), clock);
+        return new PaperServices(settings, shop(), catalog, content, photographs(), clock);
     }
 
     /// Languages in which paper can be printed.

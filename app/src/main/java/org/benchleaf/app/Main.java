@@ -19,10 +19,14 @@ public final class Main {
     /// Lucene recommends a JDK module in incubation at every start; held here so that the level is not forgotten.
     private static final Logger LUCENE = Logger.getLogger("org.apache.lucene.internal.vectorization");
 
+    /// What is wrong with a drawing is told by us, in one line.
+    private static final Logger DRAWINGS = Logger.getLogger("com.github.weisj.jsvg");
+
     private Main() {}
 
     public static void main(String[] arguments) {
         LUCENE.setLevel(Level.SEVERE);
+        DRAWINGS.setLevel(Level.OFF);
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
         int code = run(new Console(out, err), Clock.systemDefaultZone(), arguments);

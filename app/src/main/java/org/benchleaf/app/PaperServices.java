@@ -19,15 +19,19 @@ import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
+import org.benchleaf.render.WebDocuments;
+import org.benchleaf.render.page.Shop;
 import org.benchleaf.shared.Problem;
 
 /// Makes everything that prints in one open workspace.
 ///
+/// @param shop who prints
 /// @param content with the shop's own files, without its inks
 /// @param photographs that pages may show
-record PaperServices(Settings settings, Catalog catalog, ContentPack content, PhotoFolder photographs, Clock clock) {
+record PaperServices(
+        Settings settings, Shop shop, Catalog catalog, ContentPack content, PhotoFolder photographs, Clock clock) {
     SheetAssembler sheets(Wording words, NameBook names) {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(names), words);
+        return new SheetAssembler(settings, shop, catalog.view(), new Relatives(names), words);
     }
 
     SheetAssembler sheets(PrintStyle style, NameBook names) {
@@ -47,7 +51,8 @@ record PaperServices(Settings settings, Catalog catalog, ContentPack content, Ph
     }
 
     DocumentService documents(PrintStyle style, NameBook names) {
-        return new DocumentService(assembler(sheets(style, names)), printer(), style);
+        return new DocumentService(
+                assembler(sheets(style, names)), printer(), WebDocuments.using(content, photographs), style);
     }
 
     ContactSheetService contactSheet(PrintStyle style, NameBook names) {

@@ -63,6 +63,7 @@ public record Settings(
             "prices",
             "palette",
             "accent",
+            "logo",
             "paper",
             "proxy"));
 

@@ -36,6 +36,8 @@ final class SettingsText {
                 palette = %s
                 # an ink of the shop's own for headings and lines, as #7a3f1d; empty for that of the palette
                 accent = %s
+                # a PNG, JPEG or SVG file beside this one, for the head of pages; empty for none
+                logo = %s
                 # of whole-page documents: letter or a4
                 paper = %s
                 # network address of the TLS proxy in front of the server, such as 127.0.0.1: staff then sign in through it
@@ -55,6 +57,7 @@ final class SettingsText {
                         settings.choices().pricesText(),
                         settings.choices().look().palette(),
                         settings.choices().look().accentText(),
+                        settings.choices().look().logo().orElse(""),
                         settings.choices().look().paperText(),
                         String.join(", ", new TreeSet<>(settings.proxy())));
     }

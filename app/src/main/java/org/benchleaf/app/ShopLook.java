@@ -3,6 +3,7 @@ package org.benchleaf.app;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.regex.Pattern;
 import org.benchleaf.content.Palette;
 import org.benchleaf.render.SheetFormat;
 import org.benchleaf.shared.color.Srgb;
@@ -11,13 +12,17 @@ import org.benchleaf.shared.color.Srgb;
 ///
 /// @param palette name of its inks
 /// @param accent an ink of the shop's own for headings and lines; it stands out from white paper by 4.5 or more
+/// @param logo name of a PNG, JPEG or SVG file in the workspace
 /// @param paper of whole-page documents, when nobody says otherwise
-public record ShopLook(String palette, Optional<Srgb> accent, SheetFormat paper) {
+public record ShopLook(String palette, Optional<Srgb> accent, Optional<String> logo, SheetFormat paper) {
     /// The usual inks on letter paper.
-    public static final ShopLook USUAL = new ShopLook(Palette.USUAL, Optional.empty(), SheetFormat.LETTER);
+    public static final ShopLook USUAL =
+            new ShopLook(Palette.USUAL, Optional.empty(), Optional.empty(), SheetFormat.LETTER);
 
     /// WCAG 2.x, success criterion 1.4.3.
     private static final double LEAST_CONTRAST = 4.5;
+
+    private static final Pattern LOGO = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._-]{0,99}\\.(?i:png|jpe?g|svg)");
 
     private static final Srgb WHITE = new Srgb(0xFF, 0xFF, 0xFF);
 
@@ -27,7 +32,7 @@ public record ShopLook(String palette, Optional<Srgb> accent, SheetFormat paper)
         }
     }
 
-    /// Reads the settings that begin with `palette`, `accent` and `paper`.
+    /// Reads the settings that say how paper looks.
     static ShopLook read(Properties properties, SettingsTrouble trouble) {
         String format = properties.getProperty("paper", "").strip().toUpperCase(Locale.ROOT);
         if (!format.isEmpty() && !format.equals("LETTER") && !format.equals("A4")) {
@@ -36,6 +41,7 @@ public record ShopLook(String palette, Optional<Srgb> accent, SheetFormat paper)
         return new ShopLook(
                 properties.getProperty("palette", Palette.USUAL).strip(),
                 accent(properties.getProperty("accent", "").strip(), trouble),
+                logo(properties.getProperty("logo", "").strip(), trouble),
                 format.isEmpty() ? SheetFormat.LETTER : SheetFormat.valueOf(format));
     }
 
@@ -49,6 +55,18 @@ public record ShopLook(String palette, Optional<Srgb> accent, SheetFormat paper)
             throw trouble.tooPale("accent", text, contrast);
         }
         return Optional.of(ink);
+    }
+
+    /// Whether it is the bare name of a picture or drawing, so that it cannot lead out of the workspace.
+    public static boolean isLogoName(String text) {
+        return LOGO.matcher(text).matches();
+    }
+
+    private static Optional<String> logo(String file, SettingsTrouble trouble) {
+        if (!file.isEmpty() && !isLogoName(file)) {
+            throw trouble.value("logo", file, "logo.svg, logo.png (a file in the workspace)");
+        }
+        return Optional.of(file).filter(name -> !name.isEmpty());
     }
 
     String accentText() {

@@ -153,6 +153,7 @@ class EveryCommandTest {
                 List.of("stock", "history", "L1"),
                 List.of("stock", "availability", "Acer rubrum"),
                 List.of("staff", "list"),
+                List.of("settings", "palette", "fern"),
                 List.of("backup", folder.resolve("backups").toString()));
         for (List<String> words : asked) {
             List<String> all = new ArrayList<>(words);

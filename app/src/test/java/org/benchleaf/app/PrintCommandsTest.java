@@ -115,6 +115,40 @@ class PrintCommandsTest {
     }
 
     @Test
+    void labelsThatSayAnotherPlaceTodayArePrintedAgainOnTheirPaperOnly() throws IOException {
+        print("labels", "Clethra alnifolia", "Itea virginica", "--copies", "2", "-o", out());
+        Run unchanged = print("reprint", "--labels", "-o", out());
+        assertThat(unchanged.err()).contains("nothing to print again");
+
+        load("stock.csv", """
+                lot,name,size,price,count,place,seen_on
+                L1,Clethra alnifolia,#3,21.50,3,B4-14,2026-11-20
+                """);
+        assertThat(print("reprint", "--labels", "--paper", "a4-21", "-o", out()).err())
+                .contains("nothing to print again");
+        assertThat(print("reprint", "--labels", "-o", out()).out()).contains("1 sheet of changed label");
+        assertThat(print("ledger", "--last", "1").out()).contains("2 × label (letter-30)  Clethra alnifolia");
+        assertThat(print("reprint", "--labels", "-o", out()).err()).contains("nothing to print again");
+    }
+
+    @Test
+    void aSheetIsLookedThroughLikeACard() throws IOException {
+        load("plants.csv", """
+                key,name,photographs,source
+                P1BXYG7,Itea virginica,none.jpg,from memory
+                """);
+        Run run = print("sheet", "Itea virginica", "Clethra alnifolia", "-o", out());
+        assertThat(run.code()).isEqualTo(ErrorReport.FINDINGS);
+        assertThat(run.err()).contains("photograph none.jpg of Itea virginica is not in the folder");
+        assertThat(run.out()).contains("1 page");
+        assertThat(print("ledger").out())
+                .contains("1 × sheet (letter)  Clethra alnifolia")
+                .doesNotContain("Itea");
+        assertThat(print("sheet", "Itea virginica", "--strict", "-o", out()).err())
+                .contains("nothing");
+    }
+
+    @Test
     void theLedgerTellsWhatWasPrintedAtWhichPriceAndAddress() {
         print("cards", "Clethra alnifolia", "-o", out());
         print("labels", "Itea virginica", "--size", "#3", "--copies", "5", "-o", out());

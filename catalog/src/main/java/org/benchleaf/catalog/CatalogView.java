@@ -1,6 +1,7 @@
 package org.benchleaf.catalog;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,8 @@ import org.benchleaf.catalog.model.OwnWord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.catalog.rules.SaleRuleBook;
+import org.benchleaf.shared.code.Gtin;
+import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 
 /// The read side of a catalog: facts and stock as of now. Safe for many threads.
@@ -62,6 +65,15 @@ public interface CatalogView {
 
     /// What changed after a revision, oldest first; a plant that changed twice comes once, at its last change.
     List<Change> changesSince(CatalogRevision revision);
+
+    /// The item that bears a trade number, whatever zeros stand before it; empty when none does.
+    default Optional<ItemKey> itemOf(Gtin gtin) {
+        List<ItemKey> found = new ArrayList<>();
+        forEachStock(stock -> stock.items().stream()
+                .filter(item -> item.gtin().map(Gtin::padded).equals(Optional.of(gtin.padded())))
+                .forEach(item -> found.add(item.key())));
+        return found.stream().findFirst();
+    }
 
     /// The moment as of which stock is told: holds that have ended by then set nothing aside.
     default Instant now() {

@@ -36,6 +36,7 @@ import org.benchleaf.render.view.Figures;
 import org.benchleaf.render.view.LabelView;
 import org.benchleaf.render.view.LabelViews;
 import org.benchleaf.render.view.PackViews;
+import org.benchleaf.render.view.PageFrame;
 
 /// The front door of paper: page models in, one PDF out.
 ///
@@ -223,7 +224,8 @@ public final class Printer {
     public int availability(AvailabilityList list, SheetFormat format, PrintStyle style, OutputStream out) {
         return print(style, "availability.title", out, (words, shelf, photos) -> {
             Figures figures = new Figures();
-            List<DocumentView> pages = AvailabilityViews.pages(list, format, words, shelf, figures);
+            List<DocumentView> pages =
+                    AvailabilityViews.pages(list, PageFrame.of(format), words, shelf, photos, figures);
             return DocumentPages.of(pages, figures, format, templates, words);
         });
     }
@@ -237,7 +239,8 @@ public final class Printer {
     public int bulletin(Bulletin bulletin, SheetFormat format, PrintStyle style, OutputStream out) {
         return print(style, "bulletin.title", out, (words, shelf, photos) -> {
             Figures figures = new Figures();
-            List<DocumentView> pages = new BulletinViews(format, words, shelf, photos, figures).pages(bulletin);
+            List<DocumentView> pages =
+                    new BulletinViews(PageFrame.of(format), words, shelf, photos, figures).pages(bulletin);
             return DocumentPages.of(pages, figures, format, templates, words);
         });
     }
@@ -251,7 +254,8 @@ public final class Printer {
     public int comparison(Comparison comparison, SheetFormat format, PrintStyle style, OutputStream out) {
         return print(style, "comparison.title", out, (words, shelf, photos) -> {
             Figures figures = new Figures();
-            List<DocumentView> pages = new ComparisonViews(format, words, shelf, photos, figures).pages(comparison);
+            List<DocumentView> pages =
+                    new ComparisonViews(PageFrame.of(format), words, shelf, photos, figures).pages(comparison);
             return DocumentPages.of(pages, figures, format, templates, words);
         });
     }
@@ -265,7 +269,7 @@ public final class Printer {
     public int listPack(ListPack pack, SheetFormat format, PrintStyle style, OutputStream out) {
         return print(style, "pack.title", out, (words, shelf, photos) -> {
             Figures figures = new Figures();
-            List<DocumentView> pages = new PackViews(format, words, shelf, photos, figures).pages(pack);
+            List<DocumentView> pages = new PackViews(PageFrame.of(format), words, shelf, photos, figures).pages(pack);
             SheetPages sheets = new SheetPages(templates, format, words, shelf, photos);
             return joined(
                     DocumentPages.of(pages, figures, format, templates, words),

@@ -42,6 +42,7 @@ final class SheetPages {
                 "plant-sheet",
                 Map.of(
                         "sheet", set.view(),
+                        "logo", set.logo(),
                         "alt", set.alternatives(),
                         "density", density.style(),
                         "figures", sheets.figures(density, set.aspect()),

@@ -84,7 +84,7 @@ public final class WebPages {
         model.put("data", embedded(meta.data()));
         model.put("ring", yearRing(sheet, words));
         model.put("stand", sizeStand(sheet, words));
-        return templates.fill("plant-page", model);
+        return templates.fill("plant-parts", "plant-page", model);
     }
 
     /// JSON that no HTML reader can mistake for the end of its element: in JSON these stand in texts alone.

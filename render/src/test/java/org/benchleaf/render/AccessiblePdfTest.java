@@ -1,6 +1,8 @@
 package org.benchleaf.render;
 
+import java.util.List;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.Comparison;
 import org.benchleaf.render.page.LabelRun;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,17 @@ class AccessiblePdfTest {
         LabelRun run = LabelRun.on(ContentPack.builtIn().paper("letter-30"));
         Vera.assertAccessibleAndArchivable(
                 Printed.bytes(out -> printer.labels(SampleCards.labels(40), run, PrintStyle.ENGLISH, out)));
+    }
+
+    @Test
+    void pagesWithTheShopsLogoKeepToBothStandards() throws Exception {
+        PrintStyle style = PrintStyle.ENGLISH;
+        BenchCard card = SampleCards.withShop(SampleCards.iteaCard(), Samples.SHOP_WITH_LOGO);
+        Vera.assertAccessibleAndArchivable(
+                Printed.bytes(out -> printer.benchCards(List.of(card, card), CardFormat.LARGE, style, out)));
+        Comparison sideBySide = new Comparison(SampleSheets.sheets().subList(0, 3), Samples.SHOP_WITH_LOGO);
+        Vera.assertAccessibleAndArchivable(
+                Printed.bytes(out -> printer.comparison(sideBySide, SheetFormat.LETTER, style, out)));
     }
 
     @Test

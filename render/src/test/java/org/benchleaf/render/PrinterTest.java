@@ -9,7 +9,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.benchleaf.content.ContentPack;
@@ -118,8 +117,8 @@ class PrinterTest {
 
     @Test
     void markupInTheCatalogIsPrintedLiterally() throws IOException {
-        BenchCard hostile =
-                withShop(SampleCards.iteaCard(), new Shop("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}"));
+        BenchCard hostile = SampleCards.withShop(
+                SampleCards.iteaCard(), new Shop("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}"));
         try (Printed printed = Printed.of(out -> cards(List.of(hostile), out))) {
             assertThat(printed.text(0)).contains("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}");
         }
@@ -233,32 +232,7 @@ class PrinterTest {
                         OutputStream.nullOutputStream());
     }
 
-    private static BenchCard withShop(BenchCard card, Shop shop) {
-        return copy(card, card.title(), shop);
-    }
-
     private static BenchCard withTitle(BenchCard card, PlantTitle title) {
-        return copy(card, title, card.shop());
-    }
-
-    private static BenchCard copy(BenchCard card, PlantTitle title, Shop shop) {
-        return new BenchCard(
-                title,
-                Optional.empty(),
-                card.exposure(),
-                card.waterNeed(),
-                card.moisture(),
-                card.hardiness(),
-                card.height(),
-                card.spread(),
-                card.year(),
-                card.cautions(),
-                card.notices(),
-                card.stockSize(),
-                card.form(),
-                card.price(),
-                card.link(),
-                shop,
-                Optional.empty());
+        return SampleCards.copy(card, title, card.shop());
     }
 }

@@ -25,6 +25,7 @@ import java.util.Set;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.PlantTitle;
+import org.benchleaf.render.page.Shop;
 import org.benchleaf.render.page.YearLook;
 import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.LiveLink;
@@ -167,5 +168,31 @@ final class SampleCards {
                     LiveLink.of(BASE, new ItemKey(key(i), 1 + i % 9))));
         }
         return labels;
+    }
+
+    static BenchCard withShop(BenchCard card, Shop shop) {
+        return copy(card, card.title(), shop);
+    }
+
+    /// The card under other names and of another shop, without its line why now.
+    static BenchCard copy(BenchCard card, PlantTitle title, Shop shop) {
+        return new BenchCard(
+                title,
+                Optional.empty(),
+                card.exposure(),
+                card.waterNeed(),
+                card.moisture(),
+                card.hardiness(),
+                card.height(),
+                card.spread(),
+                card.year(),
+                card.cautions(),
+                card.notices(),
+                card.stockSize(),
+                card.form(),
+                card.price(),
+                card.link(),
+                shop,
+                Optional.empty());
     }
 }

@@ -1,11 +1,13 @@
 package org.benchleaf.render;
 
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.render.page.Shop;
 import org.benchleaf.render.page.Show;
 import org.benchleaf.render.page.YearLook;
+import org.benchleaf.render.picture.Logo;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.fact.Source;
@@ -25,9 +27,16 @@ import org.benchleaf.shared.stock.StockSize;
 final class Samples {
     static final URI BASE = URI.create("https://wrenfold.example");
     static final Shop SHOP = new Shop("Wrenfold Growers", "Ashlock, Pennsylvania · wrenfold.example");
+    static final Shop SHOP_WITH_LOGO = new Shop(SHOP.name(), SHOP.addressLine(), Optional.of(logo()));
     static final Source MEMORY = Source.FROM_MEMORY;
     static final Source USDA = new Source("USDA PLANTS");
     static final Source RUTGERS = new Source("Rutgers NJAES E271");
+
+    private static Logo logo() {
+        String leaf = "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 300 100'><circle cx='50' cy='50' r='48'"
+                + " fill='#2f5f34'/><rect x='115' y='30' width='180' height='40' fill='#2f5f34'/></svg>";
+        return Logo.read(leaf.getBytes(StandardCharsets.UTF_8), "logo.svg").orThrow();
+    }
 
     private Samples() {}
 

@@ -31,6 +31,9 @@ final class PrintAvailabilityCommand extends WorkspaceCommand {
     @Mixin
     private final DocumentOptions document = new DocumentOptions("availability.pdf");
 
+    @Mixin
+    private final HtmlOption html = new HtmlOption();
+
     PrintAvailabilityCommand(Console console, Clock clock) {
         super(console, clock);
     }
@@ -45,6 +48,7 @@ final class PrintAvailabilityCommand extends WorkspaceCommand {
                 : assembler.availability(plants.stream().map(finder::find).toList(), benchleaf.now(), all);
         int pages = documents.availability(list, document.format(benchleaf), document.file());
         tellWritten(document.file(), pages, "page");
+        html.write(console(), file -> documents.availability(list, file));
         return ErrorReport.DONE;
     }
 }

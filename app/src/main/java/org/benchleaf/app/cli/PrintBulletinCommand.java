@@ -43,6 +43,9 @@ final class PrintBulletinCommand extends WorkspaceCommand {
     @Mixin
     private final DocumentOptions document = new DocumentOptions("bulletin.pdf");
 
+    @Mixin
+    private final HtmlOption html = new HtmlOption();
+
     PrintBulletinCommand(Console console, Clock clock) {
         super(console, clock);
     }
@@ -61,6 +64,7 @@ final class PrintBulletinCommand extends WorkspaceCommand {
                 .bulletin(chosen, reasons, first, first.plusDays(Math.max(1, days) - 1L), benchleaf.now());
         int pages = documents.bulletin(bulletin, document.format(benchleaf), document.file());
         tellWritten(document.file(), pages, "page");
+        html.write(console(), file -> documents.bulletin(bulletin, file));
         return ErrorReport.DONE;
     }
 }

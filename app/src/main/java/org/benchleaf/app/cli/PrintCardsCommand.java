@@ -30,6 +30,9 @@ final class PrintCardsCommand extends WorkspaceCommand {
     @Mixin
     private final PaperOptions words = new PaperOptions();
 
+    @Mixin
+    private final CodeOption code = new CodeOption();
+
     @Option(
             names = "--card",
             paramLabel = "SIZE",
@@ -100,6 +103,7 @@ final class PrintCardsCommand extends WorkspaceCommand {
             outcome = benchleaf
                     .printing(words.style(benchleaf))
                     .cards()
+                    .with(code.kind())
                     .print(
                             wanted,
                             !unpriced,

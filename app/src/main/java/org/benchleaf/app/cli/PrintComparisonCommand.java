@@ -23,6 +23,9 @@ final class PrintComparisonCommand extends WorkspaceCommand {
     @Mixin
     private final DocumentOptions document = new DocumentOptions("comparison.pdf");
 
+    @Mixin
+    private final HtmlOption html = new HtmlOption();
+
     PrintComparisonCommand(Console console, Clock clock) {
         super(console, clock);
     }
@@ -34,9 +37,10 @@ final class PrintComparisonCommand extends WorkspaceCommand {
         if (chosen.size() < 2 || chosen.size() > Comparison.MOST) {
             throw new Refusal(Problem.of("print.compared", Integer.toString(chosen.size())));
         }
-        int pages = documents.comparison(
-                documents.assembler().comparison(chosen, benchleaf.now()), document.format(benchleaf), document.file());
+        Comparison comparison = documents.assembler().comparison(chosen, benchleaf.now());
+        int pages = documents.comparison(comparison, document.format(benchleaf), document.file());
         tellWritten(document.file(), pages, "page");
+        html.write(console(), file -> documents.comparison(comparison, file));
         return ErrorReport.DONE;
     }
 }

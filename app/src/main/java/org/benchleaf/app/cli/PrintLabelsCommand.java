@@ -27,6 +27,9 @@ final class PrintLabelsCommand extends WorkspaceCommand {
     private final PressOptions press = new PressOptions();
 
     @Mixin
+    private final CodeOption code = new CodeOption();
+
+    @Mixin
     private final LabelOptions labels = new LabelOptions();
 
     @Option(
@@ -63,10 +66,11 @@ final class PrintLabelsCommand extends WorkspaceCommand {
         PressOutcome outcome;
         try (PressProgress progress = new PressProgress(console().err(), benchleaf.wording(), wanted.size())) {
             outcome = printing.labels()
+                    .with(code.kind())
                     .print(wanted, byCount, run, choice.order(), press.order(benchleaf, progress), out.file());
         }
         if (outcome.pages() > 0 && pictures.isPresent()) {
-            printing.labels().pictures(wanted, byCount, run, choice.order(), pictures.get());
+            printing.labels().with(code.kind()).pictures(wanted, byCount, run, choice.order(), pictures.get());
         }
         String written = written(out.file(), outcome.pages(), "sheet") + " of "
                 + run.paper().key();

@@ -26,6 +26,9 @@ final class PrintListCommand extends WorkspaceCommand {
     @Mixin
     private final DocumentOptions document = new DocumentOptions("list.pdf");
 
+    @Mixin
+    private final HtmlOption html = new HtmlOption();
+
     PrintListCommand(Console console, Clock clock) {
         super(console, clock);
     }
@@ -35,8 +38,10 @@ final class PrintListCommand extends WorkspaceCommand {
         DocumentService documents = benchleaf.documents(document.style(benchleaf));
         ListReport report = benchleaf.listService().report(ListCommand.find(benchleaf, name), benchleaf.today(), false);
         ListPack pack = documents.assembler().pack(report, benchleaf.now());
-        int pages = documents.listPack(bare ? pack.withoutSheets() : pack, document.format(benchleaf), document.file());
+        ListPack shown = bare ? pack.withoutSheets() : pack;
+        int pages = documents.listPack(shown, document.format(benchleaf), document.file());
         tellWritten(document.file(), pages, "page");
+        html.write(console(), file -> documents.listPack(shown, file));
         return ErrorReport.DONE;
     }
 }

@@ -34,6 +34,9 @@ final class PrintReprintCommand extends WorkspaceCommand {
     private final LabelOptions labels = new LabelOptions();
 
     @Mixin
+    private final CodeOption code = new CodeOption();
+
+    @Mixin
     private final PaperOptions words = new PaperOptions();
 
     @Option(names = "--wide", description = "cards that lie instead of standing")
@@ -62,8 +65,10 @@ final class PrintReprintCommand extends WorkspaceCommand {
             PrintService printing = benchleaf.printing(words.style(benchleaf));
             PressOrder order = press.order(benchleaf, progress);
             PressOutcome outcome = asLabels
-                    ? printing.labels().changed(from, labels.run(printing), order, out.file())
-                    : printing.cards().changed(from, wide ? format.wide() : format, order, out.file());
+                    ? printing.labels().with(code.kind()).changed(from, labels.run(printing), order, out.file())
+                    : printing.cards()
+                            .with(code.kind())
+                            .changed(from, wide ? format.wide() : format, order, out.file());
             String thing = asLabels ? "sheet of changed label" : "changed card";
             return press.report(outcome, written(out.file(), outcome.pages(), thing), benchleaf, console());
         }

@@ -52,6 +52,7 @@ public final class RootCommand implements Runnable {
                 .with("list", () -> ListCommand.commandLine(console, clock, Commands.rest(words)))
                 .with("print", () -> PrintCommand.commandLine(console, clock, Commands.rest(words)))
                 .with("staff", () -> StaffCommand.commandLine(console, clock, Commands.rest(words)))
+                .with("settings", () -> new SettingsCommand(console, clock))
                 .with("serve", () -> new ServeCommand(console, clock))
                 .addTo(command, words);
         command.setUsageHelpAutoWidth(true);

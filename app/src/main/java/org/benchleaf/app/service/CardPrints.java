@@ -13,6 +13,7 @@ import org.benchleaf.catalog.prints.PrintedEntry;
 import org.benchleaf.render.CardFormat;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.code.DigitalLink;
 import org.benchleaf.shared.measure.Money;
 
 /// Prints bench cards and signs.
@@ -20,9 +21,16 @@ public final class CardPrints {
     private static final String CARD = "card";
 
     private final PrintDesk desk;
+    private final CodeKind codes;
 
-    CardPrints(PrintDesk desk) {
+    CardPrints(PrintDesk desk, CodeKind codes) {
         this.desk = desk;
+        this.codes = codes;
+    }
+
+    /// The same with codes of that kind.
+    public CardPrints with(CodeKind kind) {
+        return new CardPrints(desk, kind);
     }
 
     /// One bench card a plant, or as many as are wanted: for its item of the size wanted, else for its smallest.
@@ -78,6 +86,9 @@ public final class CardPrints {
         BenchCard card = card(plant, item, priced);
         batch.add(card, entry(card, format, priced, copies));
         batch.found(desk.advice().sale(plant));
+        if (codes == CodeKind.DIGITAL_LINK && card.trade().isEmpty()) {
+            batch.found(desk.advice().noTradeNumber(plant));
+        }
         if (priced) {
             batch.found(desk.advice().price(plant, card.price()));
         }
@@ -94,7 +105,12 @@ public final class CardPrints {
     }
 
     private BenchCard card(PlantRecord plant, Optional<ItemRecord> item, boolean priced) {
-        return desk.sheets().card(plant, item.map(one -> priced ? one : withoutPrice(one)), desk.today());
+        BenchCard card = desk.sheets().card(plant, item.map(one -> priced ? one : withoutPrice(one)), desk.today());
+        return codes == CodeKind.LIVE
+                ? card
+                : item.flatMap(ItemRecord::gtin)
+                        .map(gtin -> card.withTrade(new DigitalLink(card.link().base(), gtin, Optional.empty())))
+                        .orElse(card);
     }
 
     private static PrintEntry entry(BenchCard card, CardFormat format, boolean priced, int copies) {
@@ -106,7 +122,9 @@ public final class CardPrints {
                 priced ? "" : "no price",
                 card.title().botanical().toString(),
                 card.price().map(Money::toString),
-                card.link().toString(),
+                card.trade()
+                        .map(DigitalLink::toString)
+                        .orElseGet(() -> card.link().toString()),
                 ModelDigest.of(card),
                 copies);
     }

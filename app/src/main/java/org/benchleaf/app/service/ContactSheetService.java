@@ -17,10 +17,12 @@ import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.CardFormat;
+import org.benchleaf.render.Photographs;
 import org.benchleaf.render.PrintRefused;
 import org.benchleaf.render.PrintStyle;
 import org.benchleaf.render.Printer;
 import org.benchleaf.render.SheetFormat;
+import org.benchleaf.render.WebDocuments;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.shared.Problem;
@@ -98,7 +100,8 @@ public final class ContactSheetService {
 
     private void language(PrintStyle worded, List<PlantRecord> plants, LocalDateTime now, Run run) {
         DocumentAssembler assembler = documents.apply(assemblers.apply(worded));
-        DocumentService service = new DocumentService(assembler, printers.apply(content), worded);
+        DocumentService service = new DocumentService(
+                assembler, printers.apply(content), WebDocuments.using(content, Photographs.NONE), worded);
         SheetFormat format = SheetFormat.A4;
         String end = "-" + worded.language().getLanguage();
         List<PlantRecord> four = plants.subList(0, Math.min(4, plants.size()));

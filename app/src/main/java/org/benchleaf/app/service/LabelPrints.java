@@ -14,6 +14,7 @@ import org.benchleaf.catalog.prints.PrintedEntry;
 import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.shared.Problem;
+import org.benchleaf.shared.code.DigitalLink;
 import org.benchleaf.shared.measure.Money;
 
 /// Prints labels of lots.
@@ -21,9 +22,16 @@ public final class LabelPrints {
     private static final String LABEL = "label";
 
     private final PrintDesk desk;
+    private final CodeKind codes;
 
-    LabelPrints(PrintDesk desk) {
+    LabelPrints(PrintDesk desk, CodeKind codes) {
         this.desk = desk;
+        this.codes = codes;
+    }
+
+    /// The same with codes of that kind.
+    public LabelPrints with(CodeKind kind) {
+        return new LabelPrints(desk, kind);
     }
 
     /// Labels of every lot of the plants that holds any.
@@ -58,7 +66,7 @@ public final class LabelPrints {
         stock.lots(new Wanted(plant, Optional.empty(), Optional.empty())).stream()
                 .filter(lot -> lot.lot().equals(old.detail()))
                 .forEach(lot -> {
-                    Label label = desk.sheets().label(plant, stock.item(plant, lot.item()), lot);
+                    Label label = label(plant, stock, lot);
                     if (!ModelDigest.of(label).equals(old.digest())) {
                         batch.add(label, entry(plant, lot, label, run, old.copies()));
                         batch.found(desk.advice().sale(plant));
@@ -102,7 +110,10 @@ public final class LabelPrints {
             List<LotRecord> lots = stock.lots(one);
             batch.found(lots.isEmpty() ? List.of() : desk.advice().sale(one.plant()));
             for (LotRecord lot : lots) {
-                Label label = desk.sheets().label(one.plant(), stock.item(one.plant(), lot.item()), lot);
+                Label label = label(one.plant(), stock, lot);
+                if (codes == CodeKind.DIGITAL_LINK && label.trade().isEmpty()) {
+                    batch.found(desk.advice().noTradeNumber(one.plant()));
+                }
                 int copies = byCount ? lot.count() : one.copies().orElse(1);
                 batch.add(label, entry(one.plant(), lot, label, run, copies));
                 if (byCount) {
@@ -116,6 +127,15 @@ public final class LabelPrints {
             throw new Refusal(Problem.of("print.nothing", first));
         }
         return batch;
+    }
+
+    private Label label(PlantRecord plant, PrintStock stock, LotRecord lot) {
+        Label label = desk.sheets().label(plant, stock.item(plant, lot.item()), lot);
+        return codes == CodeKind.LIVE
+                ? label
+                : label.gtin()
+                        .map(gtin -> label.withTrade(DigitalLink.of(label.link().base(), gtin, lot.lot())))
+                        .orElse(label);
     }
 
     private PressOutcome press(PrintBatch<Label> batch, LabelRun run, PressOrder press, Path file) {
@@ -137,7 +157,9 @@ public final class LabelPrints {
                 lot.lot(),
                 label.title().botanical().toString(),
                 label.price().map(Money::toString),
-                label.link().toString(),
+                label.trade()
+                        .map(DigitalLink::toString)
+                        .orElseGet(() -> label.link().toString()),
                 ModelDigest.of(label),
                 copies);
     }

@@ -66,6 +66,10 @@ final class PrintAdvice {
         return findings;
     }
 
+    List<PrintFinding> noTradeNumber(PlantRecord plant) {
+        return List.of(finding(plant, "trade number", Problem.of("print.trade-number-missing", "")));
+    }
+
     private static PrintFinding finding(PlantRecord plant, String field, Problem problem) {
         return PrintFinding.of(plant.name().toString(), field, problem);
     }

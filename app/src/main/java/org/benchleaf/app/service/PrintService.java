@@ -21,11 +21,11 @@ public final class PrintService {
     }
 
     public CardPrints cards() {
-        return new CardPrints(desk);
+        return new CardPrints(desk, CodeKind.LIVE);
     }
 
     public LabelPrints labels() {
-        return new LabelPrints(desk);
+        return new LabelPrints(desk, CodeKind.LIVE);
     }
 
     /// The page that shows what a printer does wrong.

@@ -44,19 +44,22 @@ import org.benchleaf.shared.stock.LiftWeight;
 /// moment give the same page.
 public final class SheetAssembler {
     private final Settings settings;
+    private final Shop shop;
     private final CatalogView catalog;
     private final Relatives relatives;
     private final Lifting lifting;
     private final Wording words;
     private final Locale language;
 
+    /// @param shop who prints
     /// @param catalog where a cultivar's taxon is looked up
     /// @param words of the page: their language chooses common names, and the weight of a ball is told in them
-    public SheetAssembler(Settings settings, CatalogView catalog, Relatives relatives, Wording words) {
+    public SheetAssembler(Settings settings, Shop shop, CatalogView catalog, Relatives relatives, Wording words) {
         this.lifting = new Lifting(words);
         this.words = words;
         this.language = words.language();
         this.settings = settings;
+        this.shop = shop;
         this.catalog = catalog;
         this.relatives = relatives;
     }
@@ -124,7 +127,8 @@ public final class SheetAssembler {
                 Optional.empty(),
                 LiftWeight.of(item.size()).filter(LiftWeight::isHeavy).map(LiftWeight::pounds),
                 LiveLink.of(settings.base(), item.key()),
-                item.gtin());
+                item.gtin(),
+                Optional.empty());
     }
 
     /// A cultivar without a common name of its own is called as its taxon is.
@@ -151,7 +155,7 @@ public final class SheetAssembler {
     }
 
     public Shop shop() {
-        return new Shop(settings.shopName(), settings.shopLine());
+        return shop;
     }
 
     List<PageCaution> cautions(Facts facts, PlantStock stock) {

@@ -18,7 +18,6 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.ItemLine;
 import org.benchleaf.render.page.NeedPage;
-import org.benchleaf.render.page.Shop;
 import org.benchleaf.search.Match;
 import org.benchleaf.search.NeedAnswer;
 import org.benchleaf.search.NeedQuery;
@@ -144,7 +143,7 @@ final class NeedPages {
                 answer.filter(found -> question.skip() + PAGE < Math.min(found.total(), FARTHEST))
                         .map(found -> question.path(question.words(), question.chosen(), question.skip() + PAGE))
                         .orElse(""),
-                new Shop(benchleaf.settings().shopName(), benchleaf.settings().shopLine()));
+                new PublicView(benchleaf).shop());
     }
 
     /// The wishes that were chosen beside the words; what nobody offered is passed over.

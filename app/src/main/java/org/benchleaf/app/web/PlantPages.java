@@ -16,7 +16,9 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.render.WebPages;
 import org.benchleaf.render.page.PageLinks;
+import org.benchleaf.shared.code.Gtin;
 import org.benchleaf.shared.code.ItemKey;
+import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.rule.Shipment;
@@ -44,7 +46,10 @@ final class PlantPages {
         return List.of(
                 Route.get("/p/{key}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::page),
                 Route.get("/find", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::find),
-                Route.get("/photo/{file}", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::photograph));
+                Route.get("/photo/{file}", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::photograph),
+                Route.get("/01/{gtin}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::traded),
+                Route.get("/01/{gtin}/10/{lot}", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, this::traded),
+                Route.get("/logo", Access.EVERYONE, Keeping.AN_HOUR, Headers.FILE, this::logo));
     }
 
     /// `/p/KEY` or `/p/KEY-3`: the item's page is its plant's, which lists every size.
@@ -90,6 +95,25 @@ final class PlantPages {
                 request,
                 view.telling(request),
                 () -> Reply.page(pages.needPage(needs.answer(request), view.style(request))));
+    }
+
+    /// `/01/GTIN` or `/01/GTIN/10/LOT`: a code that says a trade number (GS1 Digital Link) leads to the plant's page.
+    private Reply traded(Request request) {
+        return Gtin.read(request.part("gtin"))
+                .toOptional()
+                .flatMap(benchleaf.catalog()::itemOf)
+                .map(item -> Reply.found(
+                        LiveLink.of(benchleaf.settings().base(), item).path()))
+                .orElseGet(Reply::missing);
+    }
+
+    /// `/logo`: what stands beside the shop's name.
+    private Reply logo(Request request) {
+        return benchleaf
+                .logo()
+                .logoIfThere()
+                .map(logo -> Reply.of("image/png", logo.png()))
+                .orElseGet(Reply::missing);
     }
 
     /// `/photo/FILE`: a photograph that a plant's page shows.

@@ -19,7 +19,10 @@ record PublicView(Benchleaf benchleaf) {
     }
 
     Shop shop() {
-        return new Shop(benchleaf.settings().shopName(), benchleaf.settings().shopLine());
+        return new Shop(
+                benchleaf.settings().shopName(),
+                benchleaf.settings().shopLine(),
+                benchleaf.logo().logoIfThere());
     }
 
     /// A path as the whole address by which people reach it.

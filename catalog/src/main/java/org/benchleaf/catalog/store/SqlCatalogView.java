@@ -15,6 +15,8 @@ import org.benchleaf.catalog.model.OwnWord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.catalog.rules.SaleRuleBook;
+import org.benchleaf.shared.code.Gtin;
+import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 
 /// The read side over the database. Each call sees one state; two calls may see two.
@@ -31,6 +33,9 @@ final class SqlCatalogView implements CatalogView {
                     + " FROM item i WHERE i.plant = p.serial AND i.withdrawn = 0) ORDER BY serial LIMIT ?";
     private static final String CHANGES = "SELECT c.revision, p.plant_key, c.kind FROM plant_change c"
             + " JOIN plant p ON p.serial = c.plant WHERE c.revision > ? ORDER BY c.revision, p.plant_key, c.kind";
+
+    private static final String ITEM_OF_GTIN = "SELECT p.plant_key, i.number FROM item i JOIN plant p ON p.serial ="
+            + " i.plant WHERE i.withdrawn = 0 AND i.gtin IN (?, ?, ?, ?) ORDER BY p.plant_key, i.number";
 
     private final Database database;
     private final RuleShelf rules = new RuleShelf();
@@ -129,6 +134,27 @@ final class SqlCatalogView implements CatalogView {
     @Override
     public Freed freedSince(Instant moment) {
         return database.read(session -> stock.freedSince(session, moment));
+    }
+
+    @Override
+    public Optional<ItemKey> itemOf(Gtin gtin) {
+        // stored as it was printed: with 8, 12, 13 or 14 digits
+        String all = gtin.padded();
+        return database
+                .read(session -> session.list(
+                        ITEM_OF_GTIN,
+                        row -> new ItemKey(new PlantKey(row.getString(1)), row.getInt(2)),
+                        all,
+                        shortened(all, 1),
+                        shortened(all, 2),
+                        shortened(all, 6)))
+                .stream()
+                .findFirst();
+    }
+
+    /// Without so many zeros before it; the same when something else stands there.
+    private static String shortened(String digits, int zeros) {
+        return digits.startsWith("0".repeat(zeros)) ? digits.substring(zeros) : digits;
     }
 
     @Override

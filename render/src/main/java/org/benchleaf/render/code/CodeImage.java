@@ -10,7 +10,9 @@ import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import org.benchleaf.shared.code.DigitalLink;
 import org.benchleaf.shared.code.LiveLink;
 
 /// A QR code of a live link: the address in capitals, so that the alphanumeric mode serves, with the quiet zone of four
@@ -51,6 +53,12 @@ public final class CodeImage {
 
     public static CodeImage of(LiveLink link, Damage borne) {
         return of(link.forCode(), link.toString(), borne);
+    }
+
+    /// A trade number when there is one to be said, else the live link.
+    public static CodeImage of(LiveLink link, Optional<DigitalLink> trade, Damage borne) {
+        return trade.map(number -> of(number.toString(), number.toString(), borne))
+                .orElseGet(() -> of(link, borne));
     }
 
     /// @param text exactly what a reader gets

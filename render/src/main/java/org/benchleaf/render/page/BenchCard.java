@@ -3,6 +3,7 @@ package org.benchleaf.render.page;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.shared.code.DigitalLink;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.Money;
@@ -33,6 +34,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// @param link leads to what is available now
 /// @param shop who prints
 /// @param photo leads the card when there is one
+/// @param trade what its code says in place of the live link, when the shop wants trade numbers in codes
 public record BenchCard(
         PlantTitle title,
         Optional<String> whyNow,
@@ -50,12 +52,53 @@ public record BenchCard(
         Optional<Money> price,
         LiveLink link,
         Shop shop,
-        Optional<Photo> photo) {
+        Optional<Photo> photo,
+        Optional<DigitalLink> trade) {
     public BenchCard {
         exposure = Set.copyOf(exposure);
         moisture = Set.copyOf(moisture);
         cautions = List.copyOf(cautions);
         notices = List.copyOf(notices);
+    }
+
+    /// A card whose code is the live link.
+    public BenchCard(
+            PlantTitle title,
+            Optional<String> whyNow,
+            Set<Exposure> exposure,
+            Optional<WaterNeed> waterNeed,
+            Set<Moisture> moisture,
+            Optional<ZoneRange> hardiness,
+            Optional<LengthRange> height,
+            Optional<LengthRange> spread,
+            YearLook year,
+            List<Caution> cautions,
+            List<String> notices,
+            Optional<StockSize> stockSize,
+            ItemForm form,
+            Optional<Money> price,
+            LiveLink link,
+            Shop shop,
+            Optional<Photo> photo) {
+        this(
+                title,
+                whyNow,
+                exposure,
+                waterNeed,
+                moisture,
+                hardiness,
+                height,
+                spread,
+                year,
+                cautions,
+                notices,
+                stockSize,
+                form,
+                price,
+                link,
+                shop,
+                photo,
+                Optional.empty());
     }
 
     /// The same card with another price.
@@ -77,6 +120,30 @@ public record BenchCard(
                 Optional.of(other),
                 link,
                 shop,
-                photo);
+                photo,
+                trade);
+    }
+
+    /// The same card with a trade number in its code.
+    public BenchCard withTrade(DigitalLink number) {
+        return new BenchCard(
+                title,
+                whyNow,
+                exposure,
+                waterNeed,
+                moisture,
+                hardiness,
+                height,
+                spread,
+                year,
+                cautions,
+                notices,
+                stockSize,
+                form,
+                price,
+                link,
+                shop,
+                photo,
+                Optional.of(number));
     }
 }

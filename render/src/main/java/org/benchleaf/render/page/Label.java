@@ -1,6 +1,7 @@
 package org.benchleaf.render.page;
 
 import java.util.Optional;
+import org.benchleaf.shared.code.DigitalLink;
 import org.benchleaf.shared.code.Gtin;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.Money;
@@ -18,6 +19,7 @@ import org.benchleaf.shared.stock.StockSize;
 /// @param pounds about how heavy it is, when it is more than one person should lift
 /// @param link the address in the code
 /// @param gtin trade number of the item, when it has one
+/// @param trade what its code says in place of the live link, when the shop wants trade numbers in codes
 public record Label(
         PlantTitle title,
         Optional<StockSize> size,
@@ -27,7 +29,8 @@ public record Label(
         Optional<Money> price,
         Optional<Integer> pounds,
         LiveLink link,
-        Optional<Gtin> gtin) {
+        Optional<Gtin> gtin,
+        Optional<DigitalLink> trade) {
     /// A label of an item without a trade number.
     public Label(
             PlantTitle title,
@@ -38,6 +41,11 @@ public record Label(
             Optional<Money> price,
             Optional<Integer> pounds,
             LiveLink link) {
-        this(title, size, form, place, lot, price, pounds, link, Optional.empty());
+        this(title, size, form, place, lot, price, pounds, link, Optional.empty(), Optional.empty());
+    }
+
+    /// The same label with a trade number in its code.
+    public Label withTrade(DigitalLink other) {
+        return new Label(title, size, form, place, lot, price, pounds, link, gtin, Optional.of(other));
     }
 }

@@ -43,6 +43,13 @@ public record CodeDrawing(CodeImage code, int dots, int dpi) implements Drawing 
         return code.address();
     }
 
+    /// Who reads a page on a screen follows a link.
+    @Override
+    public String markup(String id, String words) {
+        String address = Markup.escaped(code.address());
+        return "<a href=\"" + address + "\">" + address + "</a>";
+    }
+
     @Override
     public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
         if (Math.abs(scale - 1) > 0.002) {

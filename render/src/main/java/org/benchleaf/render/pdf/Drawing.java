@@ -17,6 +17,14 @@ public interface Drawing {
         return "";
     }
 
+    /// The same for a page of the web, as HTML of our own; empty when it has no place there.
+    ///
+    /// @param id that nothing else on the page has
+    /// @param words that stand for it
+    default String markup(String id, String words) {
+        return "";
+    }
+
     /// What makes it unfit to print; each names its `field`.
     default List<Problem> faults() {
         return List.of();

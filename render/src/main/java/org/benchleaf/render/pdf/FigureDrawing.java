@@ -5,6 +5,7 @@ import org.benchleaf.render.figure.Figure;
 import org.benchleaf.render.figure.Ink;
 import org.benchleaf.render.figure.Mark;
 import org.benchleaf.render.figure.Path;
+import org.benchleaf.render.figure.SvgWriter;
 import org.benchleaf.shared.color.Srgb;
 import org.openpdf.text.pdf.PdfContentByte;
 
@@ -24,6 +25,11 @@ public record FigureDrawing(Figure figure) implements Drawing {
     @Override
     public String alternative() {
         return figure.alternative().equals(figure.title()) ? "" : figure.alternative();
+    }
+
+    @Override
+    public String markup(String id, String words) {
+        return SvgWriter.write(figure, id);
     }
 
     @Override

@@ -20,6 +20,11 @@ public record LazyDrawing(double width, double height, Supplier<Figure> figure) 
     }
 
     @Override
+    public String markup(String id, String words) {
+        return new FigureDrawing(figure.get()).markup(id, words);
+    }
+
+    @Override
     public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
         new FigureDrawing(figure.get()).draw(page, shelf, x, top, scale);
     }

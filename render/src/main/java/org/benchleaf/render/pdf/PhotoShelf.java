@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.benchleaf.render.Photographs;
 import org.benchleaf.render.PrintRefused;
+import org.benchleaf.render.picture.Logo;
 import org.benchleaf.render.picture.Picture;
 import org.benchleaf.render.picture.PictureReader;
 import org.benchleaf.shared.Problem;
@@ -31,6 +32,7 @@ public final class PhotoShelf {
     private final Map<String, Double> aspects = new HashMap<>();
     private final Map<String, PdfTemplate> written = new HashMap<>();
     private final Map<String, Image> held = new LinkedHashMap<>();
+    private final Map<Logo, Image> logos = new HashMap<>();
 
     public PhotoShelf(Photographs photographs) {
         this.photographs = photographs;
@@ -55,6 +57,13 @@ public final class PhotoShelf {
     /// @param height of the box in points
     public Drawing fill(String file, String subject, double width, double height) {
         return new Filled(file, subject, width, height);
+    }
+
+    /// A shop's logo, stored in the file once.
+    ///
+    /// @param width in points
+    public Drawing logo(Logo logo, double width) {
+        return new LogoDrawing(logo, width, logos);
     }
 
     private final class Filled implements Drawing {
@@ -93,6 +102,15 @@ public final class PhotoShelf {
                             .with("dpi", Long.toString(dpi))
                             .with("least", Integer.toString(LEAST_DPI))
                             .with("pixels", Long.toString((long) Math.ceil(inches * LEAST_DPI))));
+        }
+
+        @Override
+        public String markup(String id, String words) {
+            return Markup.picture(
+                    "image/jpeg",
+                    Objects.requireNonNull(image(file, subject).getOriginalData(), "the file it was made of"),
+                    width / height,
+                    words);
         }
 
         /// Whom it shows.

@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Iterator;
 import java.util.Locale;
 import java.util.Objects;
@@ -42,6 +43,22 @@ public final class PictureReader {
     /// @param name for messages
     /// @return the picture, or `photograph.unreadable` or `photograph.too-large`
     public static Reading<Picture> read(byte[] file, String name) {
+        return read(file, name, LONG_SIDE);
+    }
+
+    /// The same with more pixels or fewer.
+    ///
+    /// @param longSide the longer side of the picture that comes out, in pixels
+    public static Reading<Picture> read(byte[] file, String name, int longSide) {
+        return switch (pixels(file, name, longSide)) {
+            case Reading.Refused<BufferedImage>(Problem problem) -> new Reading.Refused<>(problem);
+            case Reading.Read<BufferedImage>(BufferedImage image) ->
+                Reading.of(new Picture(jpeg(image), image.getWidth(), image.getHeight()));
+        };
+    }
+
+    /// Upright pixels on white.
+    static Reading<BufferedImage> pixels(byte[] file, String name, int longSide) {
         try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
@@ -50,7 +67,7 @@ public final class PictureReader {
             ImageReader reader = readers.next();
             try {
                 return FORMATS.contains(reader.getFormatName().toLowerCase(Locale.ROOT))
-                        ? read(reader, in, file, name)
+                        ? pixels(reader, in, file, name, longSide)
                         : Reading.refused("photograph.unreadable", name);
             } finally {
                 reader.dispose();
@@ -61,8 +78,8 @@ public final class PictureReader {
         }
     }
 
-    private static Reading<Picture> read(ImageReader reader, ImageInputStream in, byte[] file, String name)
-            throws IOException {
+    private static Reading<BufferedImage> pixels(
+            ImageReader reader, ImageInputStream in, byte[] file, String name, int longSide) throws IOException {
         reader.setInput(in, true, true);
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
@@ -71,11 +88,10 @@ public final class PictureReader {
                     Problem.of("photograph.too-large", name).with("size", width + " × " + height));
         }
         ImageReadParam param = reader.getDefaultReadParam();
-        int step = Math.max(1, Math.max(width, height) / (2 * LONG_SIDE));
+        int step = Math.max(1, Math.max(width, height) / (2 * longSide));
         param.setSourceSubsampling(step, step, 0, 0);
         BufferedImage upright = Orientation.of(file).turn(onWhite(reader.read(0, param)));
-        BufferedImage shown = smaller(upright);
-        return Reading.of(new Picture(jpeg(shown), shown.getWidth(), shown.getHeight()));
+        return Reading.of(smaller(upright, longSide));
     }
 
     /// Plain RGB; what is see-through becomes white.
@@ -87,8 +103,8 @@ public final class PictureReader {
         return plain;
     }
 
-    private static BufferedImage smaller(BufferedImage image) {
-        double scale = LONG_SIDE / (double) Math.max(image.getWidth(), image.getHeight());
+    private static BufferedImage smaller(BufferedImage image, int longSide) {
+        double scale = longSide / (double) Math.max(image.getWidth(), image.getHeight());
         if (scale >= 1) {
             return image;
         }
@@ -102,7 +118,7 @@ public final class PictureReader {
         return small;
     }
 
-    private static byte[] jpeg(BufferedImage image) throws IOException {
+    private static byte[] jpeg(BufferedImage image) {
         ImageWriter writer = Objects.requireNonNull(
                 ImageIO.getImageWritersByFormatName("jpeg").next(), "a writer of JPEG");
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(256 * 1024);
@@ -112,6 +128,8 @@ public final class PictureReader {
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
             param.setCompressionQuality(QUALITY);
             writer.write(null, new IIOImage(image, null, null), param);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         } finally {
             writer.dispose();
         }

@@ -3,20 +3,26 @@ package org.benchleaf.render.view;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.content.Wording;
-import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.page.AvailabilityList;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
 
 /// Sets an availability list.
 public final class AvailabilityViews {
     private AvailabilityViews() {}
 
+    /// @param frame of its pages
     /// @param figures receives the drawings
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public static List<DocumentView> pages(
-            AvailabilityList list, SheetFormat format, Wording words, FontShelf shelf, Figures figures) {
+            AvailabilityList list,
+            PageFrame frame,
+            Wording words,
+            FontShelf shelf,
+            PhotoShelf photos,
+            Figures figures) {
         DocumentMaker maker = new DocumentMaker(
-                words, shelf, PageFrame.of(format), list.asOf().getYear(), true, figures);
+                words, shelf, photos, frame, list.asOf().getYear(), true, DocumentMaker.TITLE, figures);
         for (AvailabilityList.Group group : list.groups()) {
             maker.plants(
                     group.kind()

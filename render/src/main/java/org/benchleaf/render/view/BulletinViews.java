@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.content.Wording;
-import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.code.CodeImage;
 import org.benchleaf.render.figure.Icons;
 import org.benchleaf.render.figure.YearRing;
@@ -38,19 +37,20 @@ public final class BulletinViews {
     private final PageFrame frame;
     private final Figures figures;
 
+    /// @param frame of its pages
     /// @param figures receives the drawings
-    public BulletinViews(SheetFormat format, Wording words, FontShelf shelf, PhotoShelf photos, Figures figures) {
+    public BulletinViews(PageFrame frame, Wording words, FontShelf shelf, PhotoShelf photos, Figures figures) {
         this.words = words;
         this.shelf = shelf;
         this.photos = photos;
-        this.frame = PageFrame.of(format);
+        this.frame = frame;
         this.figures = figures;
     }
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(Bulletin bulletin) {
         int year = bulletin.from().getYear();
-        DocumentMaker maker = new DocumentMaker(words, shelf, frame, year, true, figures);
+        DocumentMaker maker = new DocumentMaker(words, shelf, photos, frame, year, true, DocumentMaker.TITLE, figures);
         PlantRows rows = new PlantRows(words, shelf, frame.width(), year, figures);
         figures.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
         bulletin.lead().ifPresent(pick -> lead(pick, rows, maker));

@@ -15,6 +15,7 @@ import org.benchleaf.render.pdf.CodeDrawing;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.PhotoShelf;
+import org.benchleaf.render.picture.Logo;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.plant.Caution;
 
@@ -34,9 +35,12 @@ final class CardLayout {
     private final String subject;
     private final Characters characters;
     private final Typesetter typesetter;
+    private final boolean logo;
     private final Figures figures = new Figures();
 
-    CardLayout(CardPlan plan, Wording words, FontShelf shelf, PhotoShelf photos, BenchCard card) {
+    /// @param logo whether the shop's logo is shown, when it has one
+    CardLayout(CardPlan plan, Wording words, FontShelf shelf, PhotoShelf photos, BenchCard card, boolean logo) {
+        this.logo = logo;
         this.plan = plan;
         this.words = words;
         this.shelf = shelf;
@@ -62,7 +66,9 @@ final class CardLayout {
                 .map(text -> block(text, "selling note", Face.NAMES_ITALIC, inner, plan.why()))
                 .orElseGet(TextBlock::none);
         double s = plan.isSmall() ? 1 : plan.scale();
-        double commonTop = plan.margin() + name.height() + 1.8 * s;
+        List<CardView.CardLogo> head = head();
+        double nameTop = plan.margin() + (head.isEmpty() ? 0 : plan.logo() + plan.furniture(3.4, 2.4));
+        double commonTop = nameTop + name.height() + 1.8 * s;
         double ruleTop = commonTop + common.height() + (common.isEmpty() ? 2.4 : 3.4) * s;
         double whyTop = ruleTop + 3.2 * s;
         double middleTop = whyTop + why.height() + (why.isEmpty() ? 1 : 4) * s;
@@ -92,21 +98,18 @@ final class CardLayout {
         }
         double footWidth = plan.width() - plan.margin() - footLeft;
         double priceType = priceType(footWidth);
-        CodeImage code = CodeImage.of(card.link());
+        CodeImage code = CodeImage.of(card.link(), card.trade(), CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
                 code,
                 code.dotsThatFit(plan.code()).orElseThrow(() -> LabelViews.codeTooSmall(code, plan.code(), subject)));
-        figures.put(
-                "figure:code",
-                drawn,
-                this.words.text("code.alternative", Map.of("link", card.link().toString())));
+        figures.put("figure:code", drawn, this.words.text("code.alternative", Map.of("link", code.address())));
         CardView view = new CardView(
                 this.words.text("card.title", Map.of("name", subject)),
                 page(),
                 name,
                 common,
                 why,
-                round(plan.margin() + lower),
+                round(nameTop + lower),
                 round(commonTop + lower),
                 round(ruleTop + lower),
                 round(whyTop + lower),
@@ -132,8 +135,21 @@ final class CardLayout {
                 this.words.text("sheet.call"),
                 characters.checked(card.shop().name(), "shop", Face.FACTS_STRONG),
                 characters.checked(card.shop().addressLine(), "shop", Face.FACTS),
-                card.link().plant().toString());
+                card.link().plant().toString(),
+                head);
         return new CardViews.Set(view, figures.drawings(), figures.alternatives());
+    }
+
+    private List<CardView.CardLogo> head() {
+        if (!logo || card.shop().logo().isEmpty()) {
+            return List.of();
+        }
+        Logo shown = card.shop().logo().get();
+        double width = shown.widthIn(plan.innerWidth() * 0.45, plan.logo());
+        figures.put(
+                "figure:logo", photos.logo(shown, width / POINT_MM), card.shop().name());
+        double top = plan.margin() + (plan.logo() - width / shown.aspect()) / 2;
+        return List.of(new CardView.CardLogo(plan.margin(), round(top), round(width)));
     }
 
     private PrintRefused tooMuch() {

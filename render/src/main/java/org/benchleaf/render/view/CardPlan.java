@@ -161,6 +161,11 @@ record CardPlan(
         return furniture(5.5, 5);
     }
 
+    /// Height of the shop's logo at the head of the card, in mm.
+    double logo() {
+        return furniture(9, 7);
+    }
+
     /// A price is never set smaller: 36 pt on large cards, on small ones as large as stands beside the code.
     double leastPrice() {
         return isSmall() ? 24 : 36;

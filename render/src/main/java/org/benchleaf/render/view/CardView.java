@@ -20,6 +20,7 @@ import java.util.List;
 /// @param code side of the code with its quiet zone
 /// @param shop the shop's line
 /// @param key the plant's key, for those who cannot scan
+/// @param logo of the shop; one or none
 public record CardView(
         String title,
         Page page,
@@ -42,11 +43,13 @@ public record CardView(
         String call,
         String shop,
         String address,
-        String key) {
+        String key,
+        List<CardLogo> logo) {
     public CardView {
         icons = List.copyOf(icons);
         cautions = List.copyOf(cautions);
         picture = List.copyOf(picture);
+        logo = List.copyOf(logo);
     }
 
     /// Measures of the card.
@@ -97,6 +100,9 @@ public record CardView(
     /// @param credit may be empty
     public record CardPicture(
             String figure, double top, double left, double width, String credit, double creditTop, double creditType) {}
+
+    /// The shop's logo.
+    public record CardLogo(double left, double top, double width) {}
 
     /// One caution or notice and its place.
     ///

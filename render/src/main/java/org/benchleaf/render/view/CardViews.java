@@ -36,16 +36,31 @@ public final class CardViews {
     /// @throws PrintRefused when a text does not fit or cannot be printed
     public Set set(BenchCard card) {
         PrintRefused refusal = null;
+        if (card.shop().logo().isPresent()) {
+            for (CardPlan plan : plans.stream().filter(CardPlan::picture).toList()) {
+                try {
+                    return new CardLayout(plan, words, shelf, photos, card, true).set();
+                } catch (PrintRefused refused) {
+                    refusal = curable(refused);
+                }
+            }
+        }
+        // what people must know needs the logo's room
         for (CardPlan plan : plans) {
             try {
-                return new CardLayout(plan, words, shelf, photos, card).set();
+                return new CardLayout(plan, words, shelf, photos, card, false).set();
             } catch (PrintRefused refused) {
-                if (!TOO_MUCH.contains(refused.problem().key())) {
-                    throw refused;
-                }
-                refusal = refused;
+                refusal = curable(refused);
             }
         }
         throw Objects.requireNonNull(refusal);
+    }
+
+    /// @throws PrintRefused when no other plan cures it
+    private static PrintRefused curable(PrintRefused refused) {
+        if (!TOO_MUCH.contains(refused.problem().key())) {
+            throw refused;
+        }
+        return refused;
     }
 }

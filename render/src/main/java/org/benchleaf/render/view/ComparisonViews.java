@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.benchleaf.content.Wording;
-import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.figure.SizeRow;
 import org.benchleaf.render.figure.YearRing;
 import org.benchleaf.render.page.Comparison;
@@ -26,6 +25,13 @@ public final class ComparisonViews {
     private static final double STAND = 40;
     private static final double TYPE = 8.8;
 
+    /// What the style sheet puts between them, in mm.
+    private static final double BETWEEN = 7.7;
+
+    private static final double CREDIT = 3.4;
+    private static final double HEAD_PADDING = 1.2;
+    private static final double ROW_PADDING = 1.92;
+
     private final Wording words;
     private final FactWords factWords;
     private final FontShelf shelf;
@@ -33,13 +39,14 @@ public final class ComparisonViews {
     private final PageFrame frame;
     private final Figures figures;
 
+    /// @param frame of its pages
     /// @param figures receives the drawings
-    public ComparisonViews(SheetFormat format, Wording words, FontShelf shelf, PhotoShelf photos, Figures figures) {
+    public ComparisonViews(PageFrame frame, Wording words, FontShelf shelf, PhotoShelf photos, Figures figures) {
         this.words = words;
         this.factWords = new FactWords(words);
         this.shelf = shelf;
         this.photos = photos;
-        this.frame = PageFrame.of(format);
+        this.frame = frame;
         this.figures = figures;
     }
 
@@ -47,7 +54,8 @@ public final class ComparisonViews {
     public List<DocumentView> pages(Comparison comparison) {
         List<PlantSheet> plants = comparison.plants();
         double column = (frame.width() - LABEL) / plants.size();
-        DocumentMaker maker = new DocumentMaker(words, shelf, frame, 0, false, figures);
+        DocumentMaker maker =
+                new DocumentMaker(words, shelf, photos, frame, 0, false, DocumentMaker.TITLE_ALONE, figures);
         side(plants, column - 4, maker);
         List<DocumentView.ComparedRow> differs = new ArrayList<>();
         List<DocumentView.ComparedRow> agrees = new ArrayList<>();
@@ -63,7 +71,8 @@ public final class ComparisonViews {
         if (plants.stream().anyMatch(plant -> plant.stock().isPresent())) {
             differs.add(row(words.text("comparison.stock"), stock(plants), column - 3));
         }
-        maker.table(words.text("comparison.differs"), heads(plants, column - 3), 11, differs);
+        List<TextBlock> heads = heads(plants, column - 3);
+        maker.table(words.text("comparison.differs"), heads, tallest(heads) + HEAD_PADDING, differs);
         if (agrees.isEmpty()) {
             Texts texts = new Texts(shelf, comparison.shop().name());
             TextBlock none =
@@ -85,7 +94,8 @@ public final class ComparisonViews {
                 .orElse(0);
         double reasons =
                 cells.stream().mapToDouble(cell -> cell.reason().height()).max().orElse(0);
-        double height = names + FIGURE + reasons + STAND + 14;
+        double credit = cells.stream().allMatch(cell -> cell.credit().isEmpty()) ? 0 : CREDIT;
+        double height = names + FIGURE + credit + reasons + STAND + BETWEEN;
         figures.put(
                 "figure:stands",
                 SizeRow.draw(
@@ -201,8 +211,11 @@ public final class ComparisonViews {
         List<TextBlock> set = values.stream()
                 .map(value -> texts.flow(value, label, Face.FACTS, width, TYPE, 1.25))
                 .toList();
-        double height = set.stream().mapToDouble(TextBlock::height).max().orElse(0);
-        return new DocumentView.ComparedRow(head, set, Math.max(height, head.height()) + 2.2);
+        return new DocumentView.ComparedRow(head, set, Math.max(tallest(set), head.height()) + ROW_PADDING);
+    }
+
+    private static double tallest(List<TextBlock> blocks) {
+        return blocks.stream().mapToDouble(TextBlock::height).max().orElse(0);
     }
 
     private static double round(double mm) {

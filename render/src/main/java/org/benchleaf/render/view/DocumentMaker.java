@@ -8,17 +8,26 @@ import org.benchleaf.render.page.PlantItems;
 import org.benchleaf.render.page.Shop;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.PhotoShelf;
 
 /// Gathers the parts of a document and deals them to pages.
 final class DocumentMaker {
     /// Heading of the first page and its note, in mm.
     static final double TITLE = 16;
 
+    /// The heading where no note stands below it.
+    static final double TITLE_ALONE = 12.8;
+
     /// The small title of the pages that follow.
     static final double AGAIN = 8;
 
     /// The line of marks at the foot of a page with a table.
     static final double LEGEND = 6;
+
+    /// The most that the shop's logo takes beside the title.
+    private static final double LOGO_WIDTH = 55;
+
+    private static final double LOGO_HEIGHT = 12;
 
     /// A heading above a table.
     private static final double HEADING = 11.5;
@@ -27,6 +36,8 @@ final class DocumentMaker {
     private final FontShelf shelf;
     private final Flow<Part> flow;
     private final PlantRows rows;
+    private final PhotoShelf photos;
+    private final Figures figures;
 
     /// What is dealt.
     private sealed interface Part {
@@ -38,13 +49,24 @@ final class DocumentMaker {
     }
 
     /// @param year of the document, for dates
+    /// @param title height of the heading, [#TITLE] or [#TITLE_ALONE]
     /// @param marked whether it has tables with marks, whose meaning stands at the foot
-    DocumentMaker(Wording words, FontShelf shelf, PageFrame frame, int year, boolean marked, Figures figures) {
+    DocumentMaker(
+            Wording words,
+            FontShelf shelf,
+            PhotoShelf photos,
+            PageFrame frame,
+            int year,
+            boolean marked,
+            double title,
+            Figures figures) {
+        this.photos = photos;
+        this.figures = figures;
         this.words = words;
         this.shelf = shelf;
         this.rows = new PlantRows(words, shelf, frame.width(), year, figures);
         double page = frame.height() - (marked ? LEGEND : 0);
-        this.flow = new Flow<>(page - AGAIN, page - TITLE);
+        this.flow = new Flow<>(page - AGAIN, page - title);
     }
 
     /// A part that is not parted.
@@ -103,9 +125,20 @@ final class DocumentMaker {
                     parts.stream().anyMatch(DocumentMaker::hasMarks) ? rows.legend() : List.of(),
                     number,
                     name,
-                    address));
+                    address,
+                    pages.isEmpty() ? logo(shop) : 0));
         }
         return pages;
+    }
+
+    private double logo(Shop shop) {
+        return shop.logo()
+                .map(logo -> {
+                    double width = logo.widthIn(LOGO_WIDTH, LOGO_HEIGHT);
+                    figures.put("figure:logo", photos.logo(logo, width / TextBlock.POINT_MM), shop.name());
+                    return Math.round(width * 1000) / 1000.0;
+                })
+                .orElse(0.0);
     }
 
     /// A cover says itself what the note would.

@@ -12,6 +12,7 @@ import java.util.List;
 /// @param number `page 2 of 5`; empty when there is but one
 /// @param shop the shop's name
 /// @param address the shop's line
+/// @param logo width of its logo in mm, on the first page; 0 for none
 public record DocumentView(
         String title,
         String heading,
@@ -20,10 +21,16 @@ public record DocumentView(
         List<ConditionMarks.Meaning> legend,
         String number,
         String shop,
-        String address) {
+        String address,
+        double logo) {
     public DocumentView {
         sections = List.copyOf(sections);
         legend = List.copyOf(legend);
+    }
+
+    /// The same page with other sections.
+    public DocumentView with(List<Section> other) {
+        return new DocumentView(title, heading, note, other, legend, number, shop, address, logo);
     }
 
     /// A part of a page; the template tells them apart by [#kind].

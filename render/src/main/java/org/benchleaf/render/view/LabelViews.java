@@ -62,7 +62,8 @@ public final class LabelViews {
         // narrow and low labels give the code what they have; its quiet zone is part of it
         boolean narrow = w < 62;
         double box = Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
-        CodeImage code = CodeImage.of(label.link(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
+        CodeImage code = CodeImage.of(
+                label.link(), label.trade(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
                 code, code.dotsThatFit(box, run.dpi()).orElseThrow(() -> codeTooSmall(code, box, subject)), run.dpi());
         String codeKey = "figure:code-" + cell;

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.content.Wording;
-import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.figure.YearRing;
 import org.benchleaf.render.figure.YearShows;
 import org.benchleaf.render.figure.YearStrip;
@@ -37,18 +36,20 @@ public final class PackViews {
     private final PageFrame frame;
     private final Figures figures;
 
+    /// @param frame of its pages
     /// @param figures receives the drawings
-    public PackViews(SheetFormat format, Wording words, FontShelf shelf, PhotoShelf photos, Figures figures) {
+    public PackViews(PageFrame frame, Wording words, FontShelf shelf, PhotoShelf photos, Figures figures) {
         this.words = words;
         this.shelf = shelf;
         this.photos = photos;
-        this.frame = PageFrame.of(format);
+        this.frame = frame;
         this.figures = figures;
     }
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(ListPack pack) {
-        DocumentMaker maker = new DocumentMaker(words, shelf, frame, pack.day().getYear(), false, figures);
+        DocumentMaker maker = new DocumentMaker(
+                words, shelf, photos, frame, pack.day().getYear(), false, DocumentMaker.TITLE, figures);
         maker.add(cover(pack), frame.height() - DocumentMaker.TITLE - 2);
         maker.turn();
         maker.table(

@@ -6,7 +6,7 @@ import org.benchleaf.render.SheetFormat;
 ///
 /// @param width of the text
 /// @param height of the text, the line at the foot left out
-record PageFrame(double width, double height) {
+public record PageFrame(double width, double height) {
     /// As in the style sheet of documents.
     static final double SIDE = 14;
 
@@ -16,8 +16,15 @@ record PageFrame(double width, double height) {
     /// Kept free against differences in rounding between what is measured here and what the engine lays out.
     private static final double SPARE = 3;
 
-    static PageFrame of(SheetFormat format) {
+    private static final double ENDLESS = 1e9;
+
+    public static PageFrame of(SheetFormat format) {
         return new PageFrame(format.widthMm() - 2 * SIDE, format.heightMm() - TOP - BOTTOM - SPARE);
+    }
+
+    /// A page that never ends, for the web.
+    public static PageFrame endless() {
+        return new PageFrame(of(SheetFormat.LETTER).width(), ENDLESS);
     }
 
     double widthPt() {

@@ -14,12 +14,15 @@ import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.PhotoShelf;
+import org.benchleaf.render.picture.Logo;
 
 /// Sets product sheets for paper: name, code and the pair of figures.
 public final class PaperSheets {
     private static final double POINT_MM = 25.4 / 72;
     private static final double MARGIN = 17;
     private static final double CODE = 27;
+    private static final double LOGO_WIDTH = 31;
+    private static final double LOGO_HEIGHT = 11;
 
     private final SheetFormat format;
     private final Wording words;
@@ -37,8 +40,22 @@ public final class PaperSheets {
     ///
     /// @param alternatives words by the `src` of the drawings
     /// @param aspect width by height of its photograph, when it has one
+    /// @param logo width of the shop's logo in mm; 0 when it has none
     public record Set(
-            SheetView view, Map<String, Drawing> drawings, Map<String, String> alternatives, OptionalDouble aspect) {}
+            SheetView view,
+            Map<String, Drawing> drawings,
+            Map<String, String> alternatives,
+            OptionalDouble aspect,
+            double logo) {}
+
+    private double logo(Logo shown, PlantSheet sheet, Figures set) {
+        double width = shown.widthIn(LOGO_WIDTH, LOGO_HEIGHT);
+        set.put(
+                "figure:logo",
+                photos.logo(shown, width / POINT_MM),
+                sheet.shop().name());
+        return Math.round(width * 1000) / 1000.0;
+    }
 
     /// Where the figures of a sheet stand.
     ///
@@ -104,7 +121,9 @@ public final class PaperSheets {
                     () -> SizeStand.draw(sheet.size(), subject, width, height, words),
                     size);
         }
+        double logo = sheet.shop().logo().map(shown -> logo(shown, sheet, set)).orElse(0.0);
         set.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
-        return new Set(views.view(sheet, name, drawn.width() * POINT_MM), set.drawings(), set.alternatives(), aspect);
+        return new Set(
+                views.view(sheet, name, drawn.width() * POINT_MM), set.drawings(), set.alternatives(), aspect, logo);
     }
 }
