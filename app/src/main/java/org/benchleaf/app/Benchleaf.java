@@ -265,7 +265,10 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Holds plant lists against the catalog.
     public ListService listService() {
-        return new ListService(catalog.view(), new ListChecks(substitutes(), partners(), settings.place(), wording()));
+        return new ListService(
+                catalog.view(),
+                new ListChecks(substitutes(), partners(), settings.place(), wording()),
+                settings.choices().tiers());
     }
 
     /// Where a live page leads besides its own plant.

@@ -12,7 +12,9 @@ import org.benchleaf.shared.stock.ContainerNaming;
 /// @param sources whom it believes when sources disagree, the best first, after its own word
 /// @param telling how much of its stock strangers are told; staff is told everything
 /// @param look of its paper
-public record Choices(ContainerNaming containers, List<String> sources, Telling telling, ShopLook look) {
+/// @param tiers what kinds of customers pay; the catalog's price is wholesale
+public record Choices(
+        ContainerNaming containers, List<String> sources, Telling telling, ShopLook look, List<PriceTier> tiers) {
     /// Classes by number; of reference works the newest is believed.
     public static final Choices USUAL = new Choices(ContainerNaming.NUMBER, List.of());
 
@@ -21,11 +23,12 @@ public record Choices(ContainerNaming containers, List<String> sources, Telling 
 
     /// Strangers are told everything, and paper looks as usual.
     public Choices(ContainerNaming containers, List<String> sources) {
-        this(containers, sources, Telling.ALL, ShopLook.USUAL);
+        this(containers, sources, Telling.ALL, ShopLook.USUAL, List.of());
     }
 
     public Choices {
         sources = List.copyOf(sources);
+        tiers = List.copyOf(tiers);
     }
 
     static Optional<ContainerNaming> containers(String text) {

@@ -65,6 +65,7 @@ public record Settings(
             "accent",
             "logo",
             "paper",
+            "tiers",
             "proxy"));
 
     public Settings {
@@ -150,6 +151,7 @@ public record Settings(
         String sources = properties.getProperty("sources", "");
         String counts = properties.getProperty("counts", "");
         String prices = properties.getProperty("prices", "");
+        String tiers = properties.getProperty("tiers", "");
         return new Choices(
                 Choices.containers(containers)
                         .orElseThrow(() -> trouble.value("containers", containers, "number, gallon")),
@@ -158,7 +160,8 @@ public record Settings(
                 Choices.telling(counts, prices)
                         .orElseThrow(() -> trouble.value(
                                 "counts, prices", counts + ", " + prices, "public, coarse, hidden; public, hidden")),
-                ShopLook.read(properties, trouble));
+                ShopLook.read(properties, trouble),
+                PriceTier.read(tiers).orElseThrow(() -> trouble.value("tiers", tiers, "landscaper 1.15, retail 2.2")));
     }
 
     /// Reads the address of a database server.

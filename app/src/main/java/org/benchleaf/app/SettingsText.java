@@ -2,6 +2,7 @@ package org.benchleaf.app;
 
 import java.util.Locale;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.benchleaf.shared.rule.Destination;
 
 /// The settings as a file, with a word on each for whoever opens it.
@@ -32,6 +33,8 @@ final class SettingsText {
                 counts = %s
                 # and of prices: public or hidden
                 prices = %s
+                # what kinds of customers pay, times the wholesale price: landscaper 1.15, retail 2.2; may be empty
+                tiers = %s
                 # inks of paper: slate, fern, loam, dusk, or one of the shop's own content/palettes.csv
                 palette = %s
                 # an ink of the shop's own for headings and lines, as #7a3f1d; empty for that of the palette
@@ -55,6 +58,9 @@ final class SettingsText {
                         settings.choices().sourcesText(),
                         settings.choices().countsText(),
                         settings.choices().pricesText(),
+                        settings.choices().tiers().stream()
+                                .map(PriceTier::toString)
+                                .collect(Collectors.joining(", ")),
                         settings.choices().look().palette(),
                         settings.choices().look().accentText(),
                         settings.choices().look().logo().orElse(""),

@@ -11,6 +11,7 @@ import org.benchleaf.app.service.ListReport;
 import org.benchleaf.catalog.lists.ListSite;
 import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.content.Wording;
+import org.benchleaf.shared.measure.Money;
 
 /// A plant list as JSON; the shape is described in `docs/plant-lists.md`.
 final class ListJson {
@@ -48,11 +49,14 @@ final class ListJson {
         site(root.putObject("site"), report.list().site());
         ArrayNode lines = root.putArray("lines");
         report.lines().forEach(line -> line(lines.addObject(), line));
-        ArrayNode totals = root.putArray("totals");
-        report.totals()
-                .forEach(total -> totals.addObject()
-                        .put("amount", total.amount())
-                        .put("currency", total.currency().getCurrencyCode()));
+        amounts(root.putArray("totals"), report.totals());
+        ArrayNode tiers = root.putArray("tiers");
+        for (ListReport.TierTotal tier : report.tiers()) {
+            ObjectNode node = tiers.addObject()
+                    .put("tier", tier.tier().name())
+                    .put("factor", tier.tier().factor());
+            amounts(node.putArray("totals"), tier.totals());
+        }
         root.put("linesWithoutPrice", report.unpriced());
         ObjectNode months = root.putObject("months");
         for (Month month : Month.values()) {
@@ -104,5 +108,11 @@ final class ListJson {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         }
+    }
+
+    private static void amounts(ArrayNode node, List<Money> amounts) {
+        amounts.forEach(amount -> node.addObject()
+                .put("amount", amount.amount())
+                .put("currency", amount.currency().getCurrencyCode()));
     }
 }

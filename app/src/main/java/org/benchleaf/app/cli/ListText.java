@@ -95,13 +95,23 @@ final class ListText {
         out.println();
         int plants =
                 report.lines().stream().mapToInt(line -> line.line().quantity()).sum();
-        String sum = report.totals().stream().map(words::money).collect(Collectors.joining(" + "));
+        String sum = sum(report.totals());
         out.println(words.text(
                 report.unpriced() > 0 ? "list.total.gaps" : "list.total",
                 Map.of(
                         "plants", words.count(plants),
-                        "total", sum.isEmpty() ? words.money(Money.usDollars("0")) : sum,
+                        "total", sum,
                         "lines", words.count(report.unpriced()))));
+        for (ListReport.TierTotal tier : report.tiers()) {
+            out.println(words.text(
+                    "list.total.tier", Map.of("tier", tier.tier().name(), "total", sum(tier.totals()))));
+        }
+    }
+
+    private String sum(List<Money> amounts) {
+        return amounts.isEmpty()
+                ? words.money(Money.usDollars("0"))
+                : amounts.stream().map(words::money).collect(Collectors.joining(" + "));
     }
 
     /// Each month with the lines that show something in it, and what.

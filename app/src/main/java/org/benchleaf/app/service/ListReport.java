@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.app.PriceTier;
 import org.benchleaf.catalog.lists.ListLine;
 import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.catalog.model.ItemRecord;
@@ -20,6 +21,7 @@ import org.benchleaf.shared.plant.Season;
 /// @param remarks what a person should know, the serious ones first
 /// @param months what is seen in each month; empty for a month in which nothing is
 /// @param totals the sum of what has a price, one a currency
+/// @param tiers what the same costs other kinds of customers, in the shop's order
 /// @param unpriced lines without a price
 public record ListReport(
         PlantList list,
@@ -27,12 +29,14 @@ public record ListReport(
         List<Remark> remarks,
         Map<Month, List<Seen>> months,
         List<Money> totals,
+        List<TierTotal> tiers,
         int unpriced) {
     public ListReport {
         lines = List.copyOf(lines);
         remarks = List.copyOf(remarks);
         months = Collections.unmodifiableMap(months);
         totals = List.copyOf(totals);
+        tiers = List.copyOf(tiers);
     }
 
     /// Whether something stands against planting the list as it is.
@@ -45,6 +49,15 @@ public record ListReport(
         return java.util.Arrays.stream(Month.values())
                 .filter(month -> months.getOrDefault(month, List.of()).isEmpty())
                 .toList();
+    }
+
+    /// What the list costs a kind of customer.
+    ///
+    /// @param totals one a currency
+    public record TierTotal(PriceTier tier, List<Money> totals) {
+        public TierTotal {
+            totals = List.copyOf(totals);
+        }
     }
 
     /// A line with what the catalog knows of it.

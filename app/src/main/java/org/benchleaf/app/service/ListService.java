@@ -4,15 +4,17 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Currency;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.benchleaf.app.PriceTier;
 import org.benchleaf.app.service.ListReport.Line;
 import org.benchleaf.app.service.ListReport.Seen;
+import org.benchleaf.app.service.ListReport.TierTotal;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.lists.ListLine;
 import org.benchleaf.catalog.lists.PlantList;
@@ -31,10 +33,13 @@ import org.benchleaf.shared.stock.ItemForm;
 public final class ListService {
     private final CatalogView catalog;
     private final ListChecks checks;
+    private final List<PriceTier> tiers;
 
-    public ListService(CatalogView catalog, ListChecks checks) {
+    /// @param tiers what kinds of customers pay
+    public ListService(CatalogView catalog, ListChecks checks, List<PriceTier> tiers) {
         this.catalog = catalog;
         this.checks = checks;
+        this.tiers = List.copyOf(tiers);
     }
 
     /// The list with facts and stock as of now.
@@ -52,9 +57,16 @@ public final class ListService {
             PlantStock stock = stocks.getOrDefault(line.plant(), PlantStock.none(line.plant()));
             lines.add(line(line, Optional.ofNullable(plants.get(line.plant())), stock, by, taken));
         }
+        int unpriced =
+                (int) lines.stream().filter(line -> line.total().isEmpty()).count();
         return new ListReport(
-                list, lines, checked ? checks.of(list, lines, today) : List.of(), months(lines), totals(lines), (int)
-                        lines.stream().filter(line -> line.total().isEmpty()).count());
+                list,
+                lines,
+                checked ? checks.of(list, lines, today) : List.of(),
+                months(lines),
+                sums(lines.stream().flatMap(line -> line.total().stream())),
+                tiers.stream().map(tier -> tierTotal(tier, lines)).toList(),
+                unpriced);
     }
 
     /// The item with enough plants, in the usual form before others, the cheapest first; or else the one with
@@ -71,7 +83,7 @@ public final class ListService {
         int free = item.map(one -> free(stock, one, by, taken)).orElse(0);
         item.ifPresent(one -> taken.merge(one.key(), Math.min(free, line.quantity()), Integer::sum));
         Optional<Money> total = item.flatMap(ItemRecord::price)
-                .map(price -> new Money(price.minor() * line.quantity(), price.currency()));
+                .map(price -> times(price, line.quantity()));
         return new Line(line, plant, stock, item, free, total);
     }
 
@@ -98,17 +110,25 @@ public final class ListService {
         return months;
     }
 
-    private static List<Money> totals(List<Line> lines) {
+    /// Each price is rounded to the cent before it is multiplied, as on an invoice.
+    private static TierTotal tierTotal(PriceTier tier, List<Line> lines) {
+        return new TierTotal(
+                tier,
+                sums(lines.stream()
+                        .flatMap(line -> line.item().flatMap(ItemRecord::price).map(tier::of).stream()
+                                .map(price -> times(price, line.line().quantity())))));
+    }
+
+    private static Money times(Money price, int quantity) {
+        return new Money(price.minor() * quantity, price.currency());
+    }
+
+    private static List<Money> sums(Stream<Money> amounts) {
         Map<String, Money> sums = new TreeMap<>();
-        for (Line line : lines) {
-            line.total().ifPresent(total -> {
-                Currency currency = total.currency();
-                sums.merge(
-                        currency.getCurrencyCode(),
-                        total,
-                        (one, other) -> new Money(one.minor() + other.minor(), currency));
-            });
-        }
+        amounts.forEach(amount -> sums.merge(
+                amount.currency().getCurrencyCode(),
+                amount,
+                (one, other) -> new Money(one.minor() + other.minor(), amount.currency())));
         return List.copyOf(sums.values());
     }
 }
