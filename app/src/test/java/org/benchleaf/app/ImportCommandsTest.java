@@ -93,6 +93,21 @@ class ImportCommandsTest {
     }
 
     @Test
+    void loadsPlantsAndTheirLotsFromOneListOfAnotherGrower() throws IOException {
+        String list = "Botanical Name,Size,Available,Price,Ready,Zone,Height\n"
+                + "Nyssa sylvatica,#7,12,$45.00,now,4-9,30-50 ft\n"
+                + "Nyssa sylvatica,#15,5,$120.00,wk 14,4-9,30-50 ft\n";
+        Run loaded = run("load", file("both.csv", list));
+        assertThat(loaded.code()).as("the year of the week is told").isEqualTo(1);
+        assertThat(loaded.out()).contains("2 rows read, 3 to load, 0 left out");
+        assertThat(run("stock", "availability", "Nyssa sylvatica").out())
+                .contains("#7, $45.00")
+                .contains("5 more from the week of 5 April 2027");
+        assertThat(run("preview", file("both.csv", list.replace("12", "9"))).out())
+                .contains("1 changed lot, 2 the same");
+    }
+
+    @Test
     void auditsInTextPageAndJson() throws IOException {
         Path page = folder.resolve("audit.html");
         Run text = run("audit", "--html", page.toString());

@@ -31,7 +31,7 @@ final class FindingText {
                         "file", plan.file(),
                         "rows", wording.count(plan.rows()),
                         "loaded", wording.count(loaded),
-                        "left", wording.count(plan.rows() - loaded),
+                        "left", wording.count(plan.rowsLeftOut()),
                         "findings", wording.count(findings.size()))));
     }
 

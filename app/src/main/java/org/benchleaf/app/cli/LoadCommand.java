@@ -74,7 +74,7 @@ final class LoadCommand implements Callable<Integer> {
         try (Progress progress = new Progress(console.err(), benchleaf.wording())) {
             plan = imports.plan(file, maps.map(), maps.sheet(), progress);
         }
-        boolean blocked = plan.plants().size() + plan.lots().size() < plan.rows() && !leaveOut;
+        boolean blocked = plan.rowsLeftOut() > 0 && !leaveOut;
         if (json) {
             Optional<Long> revision =
                     dryRun || blocked ? Optional.empty() : Optional.of(apply(imports, plan, benchleaf));

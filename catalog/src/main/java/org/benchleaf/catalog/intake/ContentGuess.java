@@ -45,57 +45,66 @@ final class ContentGuess {
         if (!taken.contains(Fields.NAME) && mostly(texts, ContentGuess::isName)) {
             return Optional.of(Fields.NAME);
         }
-        if (rows == RowKind.STOCK) {
-            guess(
-                    guesses,
-                    taken,
-                    Fields.SIZE,
-                    mostly(texts, text -> StockSize.read(text).refusal().isEmpty()));
-            guess(
-                    guesses,
-                    taken,
-                    Fields.GTIN,
-                    mostly(texts, text -> Gtin.read(text).refusal().isEmpty()));
-            guess(
-                    guesses,
-                    taken,
-                    Fields.READY_WEEK,
-                    mostly(texts, text -> YearWeek.read(text).refusal().isEmpty()));
-            guess(
-                    guesses,
-                    taken,
-                    Fields.PRICE,
-                    mostly(texts, text -> PRICE.matcher(text).matches()));
-        } else {
-            guess(guesses, taken, Attributes.HARDINESS.id(), mostly(texts, ContentGuess::isZones) && areWide(texts));
-            guess(guesses, taken, Attributes.BLOOM.id(), mostly(texts, ContentGuess::isMonths));
-            boolean lengths =
-                    mostly(texts, text -> LengthRange.read(text).refusal().isEmpty());
-            guess(guesses, taken, Attributes.HEIGHT.id(), lengths);
-            if (guesses.isEmpty()) {
-                guess(guesses, taken, Attributes.SPREAD.id(), lengths);
-            }
-            for (Attribute<?> attribute : Attributes.all()) {
-                boolean vocabulary =
-                        attribute.codec().read("no such word").refusal().isPresent()
-                                && attribute.codec().read("5-9").refusal().isPresent();
-                guess(
-                        guesses,
-                        taken,
-                        attribute.id(),
-                        vocabulary
-                                && mostly(texts, text -> MONTH.matcher(text).matches())
-                                && mostly(
-                                        texts,
-                                        text -> attribute
-                                                .codec()
-                                                .read(text)
-                                                .refusal()
-                                                .isEmpty()));
-            }
+        if (rows.areStock()) {
+            stock(guesses, texts, taken);
+        }
+        if (rows.arePlants()) {
+            plants(guesses, texts, taken);
         }
         List<String> distinct = guesses.stream().distinct().toList();
         return distinct.size() == 1 ? Optional.of(distinct.get(0)) : Optional.empty();
+    }
+
+    private static void stock(List<String> guesses, List<String> texts, Set<String> taken) {
+        guess(
+                guesses,
+                taken,
+                Fields.SIZE,
+                mostly(texts, text -> StockSize.read(text).refusal().isEmpty()));
+        guess(
+                guesses,
+                taken,
+                Fields.GTIN,
+                mostly(texts, text -> Gtin.read(text).refusal().isEmpty()));
+        guess(
+                guesses,
+                taken,
+                Fields.READY_WEEK,
+                mostly(texts, text -> YearWeek.read(text).refusal().isEmpty()));
+        guess(
+                guesses,
+                taken,
+                Fields.PRICE,
+                mostly(texts, text -> PRICE.matcher(text).matches()));
+    }
+
+    private static void plants(List<String> guesses, List<String> texts, Set<String> taken) {
+        guess(guesses, taken, Attributes.HARDINESS.id(), mostly(texts, ContentGuess::isZones) && areWide(texts));
+        guess(guesses, taken, Attributes.BLOOM.id(), mostly(texts, ContentGuess::isMonths));
+        boolean lengths =
+                mostly(texts, text -> LengthRange.read(text).refusal().isEmpty());
+        guess(guesses, taken, Attributes.HEIGHT.id(), lengths);
+        if (guesses.isEmpty()) {
+            guess(guesses, taken, Attributes.SPREAD.id(), lengths);
+        }
+        for (Attribute<?> attribute : Attributes.all()) {
+            boolean vocabulary =
+                    attribute.codec().read("no such word").refusal().isPresent()
+                            && attribute.codec().read("5-9").refusal().isPresent();
+            guess(
+                    guesses,
+                    taken,
+                    attribute.id(),
+                    vocabulary
+                            && mostly(texts, text -> MONTH.matcher(text).matches())
+                            && mostly(
+                                    texts,
+                                    text -> attribute
+                                            .codec()
+                                            .read(text)
+                                            .refusal()
+                                            .isEmpty()));
+        }
     }
 
     /// Whether a column of lengths gives bare numbers, which want a unit.

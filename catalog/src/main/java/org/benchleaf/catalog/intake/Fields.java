@@ -34,6 +34,7 @@ final class Fields {
         return switch (rows) {
             case PLANTS -> OF_PLANTS.contains(field) || Attributes.byId(field).isPresent();
             case STOCK -> OF_STOCK.contains(field);
+            case PLANTS_AND_STOCK -> isKnown(RowKind.PLANTS, field) || isKnown(RowKind.STOCK, field);
         };
     }
 }

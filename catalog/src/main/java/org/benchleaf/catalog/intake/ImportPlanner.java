@@ -30,7 +30,7 @@ public final class ImportPlanner {
         SpooledList.Builder<PlantDraft> plants = new SpooledList.Builder<>(new PlantFormat());
         SpooledList.Builder<LotDraft> lots = new SpooledList.Builder<>(new LotFormat());
         PlantRows plantRows = new PlantRows(map, headings, book);
-        StockRows stockRows = new StockRows(headings, book, habits);
+        StockRows stockRows = new StockRows(map.rows(), headings, book, habits);
         RowFilter filter = new RowFilter();
         boolean toldNameless = false;
         long count = 0;
@@ -56,9 +56,12 @@ public final class ImportPlanner {
                 notes.cellLeftOut("", Problem.of("heading.empty", nameless.get()));
             }
             if (row.isUsable()) {
-                switch (map.rows()) {
-                    case PLANTS -> plantRows.draft(row, notes).ifPresent(plants::add);
-                    case STOCK -> stockRows.draft(row, notes).ifPresent(lots::add);
+                Optional<LotDraft> lot = map.rows().areStock() ? stockRows.draft(row, notes) : Optional.empty();
+                boolean usable = map.rows().arePlants() && !notes.isLeftOut();
+                Optional<PlantDraft> plant = usable ? plantRows.draft(row, notes) : Optional.empty();
+                if (!notes.isLeftOut()) {
+                    plant.ifPresent(plants::add);
+                    lot.ifPresent(lots::add);
                 }
             }
             findings.addAll(notes.findings());

@@ -120,7 +120,7 @@ public final class MapFile {
 
     private static <E extends Enum<E>> Optional<E> constant(E[] values, String name) {
         return List.of(values).stream()
-                .filter(value -> value.name().equalsIgnoreCase(name))
+                .filter(value -> value.name().replace('_', '-').equalsIgnoreCase(name))
                 .findFirst();
     }
 
@@ -156,7 +156,7 @@ public final class MapFile {
         try {
             return JSON.writeValueAsString(new Form(
                             map.id(),
-                            map.rows().name().toLowerCase(Locale.ROOT),
+                            map.rows().name().replace('_', '-').toLowerCase(Locale.ROOT),
                             map.rank().name().toLowerCase(Locale.ROOT),
                             map.source().map(Source::text).orElse(null),
                             map.columns().stream().map(MapFile::form).toList(),

@@ -73,13 +73,15 @@ public final class MapProposal {
     private static final Set<String> SPAN_ENDS =
             Set.of("min", "max", "from", "to", "low", "high", "start", "end", "color", "months", "zone", "time");
 
+    private static final int LEAST_FACTS = 2;
+
     private MapProposal() {}
 
     /// @param id a name for the map
     /// @param headings the file's headings
     /// @param source who states what the file says
     public static ColumnMap of(String id, List<String> headings, Source source) {
-        RowKind rows = looksLikeStock(headings) ? RowKind.STOCK : RowKind.PLANTS;
+        RowKind rows = looksLikeStock(headings) ? stock(headings) : RowKind.PLANTS;
         List<Column> columns = new ArrayList<>();
         Set<String> taken = new HashSet<>();
         for (String heading : headings) {
@@ -99,7 +101,7 @@ public final class MapProposal {
             cells.add(sample.stream().map(row -> row.get(at)).toList());
         }
         RowKind rows = looksLikeStock(headings) || !namesPlants(headings) && ContentGuess.looksLikeStock(cells)
-                ? RowKind.STOCK
+                ? stock(headings)
                 : RowKind.PLANTS;
         Map<Integer, Column> found = new TreeMap<>();
         Set<String> taken = new HashSet<>();
@@ -139,6 +141,16 @@ public final class MapProposal {
                 column.cases(),
                 column.everyCase(),
                 "the file gives no unit; feet were taken");
+    }
+
+    /// Whether lots are all that the rows of stock tell, or facts of their plants too. One heading may be chance.
+    private static RowKind stock(List<String> headings) {
+        long facts = headings.stream()
+                .filter(heading -> column(RowKind.STOCK, heading).isEmpty())
+                .flatMap(heading -> column(RowKind.PLANTS, heading).stream())
+                .filter(column -> Attributes.byId(column.field()).isPresent())
+                .count();
+        return facts >= LEAST_FACTS ? RowKind.PLANTS_AND_STOCK : RowKind.STOCK;
     }
 
     private static boolean namesPlants(List<String> headings) {
@@ -185,11 +197,12 @@ public final class MapProposal {
 
     private static Optional<String> field(RowKind rows, String heading) {
         String folded = Headings.folded(heading);
-        boolean own = Fields.isKnown(rows, folded)
-                || rows == RowKind.PLANTS && Attributes.byId(folded).isPresent();
-        return own
-                ? Optional.of(folded)
-                : Optional.ofNullable((rows == RowKind.PLANTS ? PLANT_WORDS : STOCK_WORDS).get(folded));
+        if (Fields.isKnown(rows, folded)) {
+            return Optional.of(folded);
+        }
+        Optional<String> ofStock =
+                rows.areStock() ? Optional.ofNullable(STOCK_WORDS.get(folded)) : Optional.empty();
+        return ofStock.or(() -> rows.arePlants() ? Optional.ofNullable(PLANT_WORDS.get(folded)) : Optional.empty());
     }
 
     private static Map<String, String> words(String table) {

@@ -95,6 +95,9 @@ final class PlantRows {
     private boolean isRepeated(
             BotanicalName name, String said, Optional<PlantKey> key, String heading, RowNotes notes) {
         OptionalLong first = rowByName.putIfAbsent(name + "\u001f" + said, notes.row());
+        if (first.isPresent() && map.rows().areStock()) {
+            return true; // another lot of it: what the first row says of the plant counts
+        }
         if (first.isPresent()) {
             notes.rowLeftOut(
                     heading,

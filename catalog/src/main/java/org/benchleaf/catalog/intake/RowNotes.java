@@ -30,7 +30,10 @@ final class RowNotes {
     }
 
     void add(String heading, Problem problem, Finding.Outcome outcome) {
-        findings.add(new Finding(new Place(file, row, Optional.of(heading)), problem, outcome));
+        Finding finding = new Finding(new Place(file, row, Optional.of(heading)), problem, outcome);
+        if (!findings.contains(finding)) { // a name is read for the plant and for its lot
+            findings.add(finding);
+        }
     }
 
     Place place() {

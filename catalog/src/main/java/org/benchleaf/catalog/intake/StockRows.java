@@ -47,13 +47,16 @@ final class StockRows {
     private final ContainerNaming containers;
     private final ReadyWeeks weeks;
     private final boolean namesLots;
+    private final boolean newPlants;
     private final TextNumbers rowByLot = new TextNumbers();
 
-    StockRows(MappedHeadings headings, NameBook book, ShopHabits habits) {
+    /// @param rows whether the rows tell of the plants too, which may be new
+    StockRows(RowKind rows, MappedHeadings headings, NameBook book, ShopHabits habits) {
         this.containers = habits.containers();
         this.weeks = new ReadyWeeks(habits.today());
         this.namesLots = headings.has(Fields.LOT);
         this.headings = headings;
+        this.newPlants = rows.arePlants();
         this.book = book;
         this.names = new NameCells(book);
     }
@@ -65,7 +68,7 @@ final class StockRows {
                     headings.heading(Fields.LOT), Problem.of("cell.empty", "").with("field", Fields.LOT));
         }
         Optional<PlantKey> key = names.key(headings.field(row, Fields.KEY), headings.heading(Fields.KEY), notes);
-        Optional<PlantRecord> plant = plant(row, key, notes);
+        Optional<Meant> plant = plant(row, key, notes);
         Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(size(row), containers), notes);
         Optional<ItemForm> form = headings.field(row, Fields.FORM).isEmpty()
                 ? Optional.of(ItemForm.REGULAR)
@@ -91,7 +94,7 @@ final class StockRows {
         return Optional.of(new LotDraft(
                 notes.place(),
                 lot.get(),
-                plant.map(PlantRecord::key),
+                plant.get().key(),
                 plant.get().name(),
                 size.get(),
                 form.get(),
@@ -143,7 +146,7 @@ final class StockRows {
     /// The lot's number; where a list has none, what is sold where: the same row of next week's list is the same lot.
     private Optional<String> lot(
             RawRow row,
-            Optional<PlantRecord> plant,
+            Optional<Meant> plant,
             Optional<StockSize> size,
             Optional<ItemForm> form,
             RowNotes notes) {
@@ -152,7 +155,7 @@ final class StockRows {
             hasItsZeros(lot, notes);
         } else if (plant.isPresent() && size.isPresent() && form.isPresent()) {
             lot = Stream.of(
-                            plant.get().key().text(),
+                            plant.get().name().toString(),
                             size.get().toString(),
                             form.get() == ItemForm.REGULAR ? "" : form.get().term(),
                             headings.field(row, Fields.PLACE))
@@ -173,7 +176,16 @@ final class StockRows {
         return Optional.of(lot);
     }
 
-    private Optional<PlantRecord> plant(RawRow row, Optional<PlantKey> key, RowNotes notes) {
+    /// The plant of a lot.
+    ///
+    /// @param key empty when the plant is new and comes with the same list
+    private record Meant(Optional<PlantKey> key, BotanicalName name) {
+        static Meant of(PlantRecord plant) {
+            return new Meant(Optional.of(plant.key()), plant.name());
+        }
+    }
+
+    private Optional<Meant> plant(RawRow row, Optional<PlantKey> key, RowNotes notes) {
         String text = headings.field(row, Fields.NAME);
         String heading = headings.heading(Fields.NAME);
         Optional<PlantRecord> byKey = key.flatMap(book::byKey);
@@ -184,7 +196,7 @@ final class StockRows {
             return Optional.empty();
         }
         if (byKey.isPresent() && text.isEmpty()) {
-            return byKey;
+            return byKey.map(Meant::of);
         }
         Optional<BotanicalName> name = names.name(text, heading, notes);
         if (name.isEmpty()) {
@@ -200,12 +212,15 @@ final class StockRows {
                                 .with("key", key.map(PlantKey::text).orElse(""))
                                 .with("plant", byKey.get().name().toString()));
             }
-            return byKey;
+            return byKey.map(Meant::of);
+        }
+        if (byName.isEmpty() && newPlants) {
+            return Optional.of(new Meant(Optional.empty(), name.get()));
         }
         if (byName.isEmpty()) {
             notes.rowLeftOut(heading, Problem.of("plant.missing", text));
         }
-        return byName;
+        return byName.map(Meant::of);
     }
 
     private Set<Condition> conditions(RawRow row, RowNotes notes) {

@@ -115,4 +115,26 @@ class GrowersListsTest {
         assertThat(findings(plan)).containsExactly("3 - row.duplicate PASSED_OVER");
         assertThat(plan.rows()).isEqualTo(1);
     }
+
+    @Test
+    void readsFactsAndStockOfOneListTogether() {
+        ImportPlan plan = plan("""
+            Botanical Name,Size,Available,Price,Zone,Height,Bloom Time
+            Acer rubrum,#7,12,$45.00,3-9,40-60 ft,Mar-Apr
+            Acer rubrum,#15,5,$120.00,3-9,40-60 ft,Mar-Apr
+            Fothergilla gardenii,#3,60,$24.50,5-8,2-3 ft,Apr-May
+            Nyssa sylvatica,big,60,$24.50,4-9,30-50 ft,May
+            """, PLANTS);
+        assertThat(plan.plants())
+                .as("a row a plant, however many lots it has; none of a row that is left out")
+                .extracting(draft -> draft.name().toString())
+                .containsExactly("Acer rubrum", "Fothergilla gardenii");
+        assertThat(plan.plants().get(1).facts())
+                .extracting(fact -> fact.attribute() + " " + fact.text())
+                .contains("hardiness 5-8", "height 61-91 cm", "bloom Apr-May");
+        assertThat(plan.lots())
+                .extracting(LotDraft::lot)
+                .containsExactly("Acer rubrum #7", "Acer rubrum #15", "Fothergilla gardenii #3");
+        assertThat(findings(plan)).containsExactly("5 Size size.unknown ROW_LEFT_OUT");
+    }
 }

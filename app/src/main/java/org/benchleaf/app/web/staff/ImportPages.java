@@ -129,7 +129,7 @@ final class ImportPages {
 
     /// Whether some row is not in the plan: then a person must say that the others are wanted without it.
     private static boolean isBlocked(ImportPlan plan) {
-        return plan.plants().size() + plan.lots().size() < plan.rows();
+        return plan.rowsLeftOut() > 0;
     }
 
     /// Nothing of a path, and nothing a file system could take amiss.
