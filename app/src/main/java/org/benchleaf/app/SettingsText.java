@@ -47,24 +47,22 @@ final class SettingsText {
                 # from elsewhere; empty: staff sign in on this computer only
                 proxy = %s
                 """.formatted(
-                        settings.shopName(),
-                        settings.shopLine(),
-                        settings.base(),
-                        settings.language().toLanguageTag(),
-                        settings.lengths().name().toLowerCase(Locale.ROOT),
-                        settings.place().map(Destination::toString).orElse(""),
-                        settings.database().orElse(""),
-                        settings.choices().containers().name().toLowerCase(Locale.ROOT),
-                        settings.choices().sourcesText(),
-                        settings.choices().countsText(),
-                        settings.choices().pricesText(),
-                        settings.choices().tiers().stream()
-                                .map(PriceTier::toString)
-                                .collect(Collectors.joining(", ")),
-                        settings.choices().look().palette(),
-                        settings.choices().look().accentText(),
-                        settings.choices().look().logo().orElse(""),
-                        settings.choices().look().paperText(),
-                        String.join(", ", new TreeSet<>(settings.proxy())));
+                settings.shopName(),
+                settings.shopLine(),
+                settings.base(),
+                settings.language().toLanguageTag(),
+                settings.lengths().name().toLowerCase(Locale.ROOT),
+                settings.place().map(Destination::toString).orElse(""),
+                settings.database().orElse(""),
+                settings.choices().containers().name().toLowerCase(Locale.ROOT),
+                settings.choices().sourcesText(),
+                settings.choices().countsText(),
+                settings.choices().pricesText(),
+                settings.choices().tiers().stream().map(PriceTier::toString).collect(Collectors.joining(", ")),
+                settings.choices().look().palette(),
+                settings.choices().look().accentText(),
+                settings.choices().look().logo().orElse(""),
+                settings.choices().look().paperText(),
+                String.join(", ", new TreeSet<>(settings.proxy())));
     }
 }

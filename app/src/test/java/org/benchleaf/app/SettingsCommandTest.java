@@ -54,11 +54,13 @@ class SettingsCommandTest {
         Run.benchleaf("list", "new", "Mill Lane", "-w", shop.toString());
         Run.benchleaf("list", "add", "Mill Lane", "Itea virginica", "--quantity", "3", "-w", shop.toString());
         // 3 at 18.50; 18.50 x 1.15 = 21.275, rounded 21.28; 18.50 x 2.2 = 40.70
-        assertThat(Run.benchleaf("list", "show", "Mill Lane", "-w", shop.toString()).out())
+        assertThat(Run.benchleaf("list", "show", "Mill Lane", "-w", shop.toString())
+                        .out())
                 .contains("3 plants, $55.50")
                 .contains("landscaper: $63.84")
                 .contains("retail: $122.10");
-        assertThat(Run.benchleaf("list", "show", "Mill Lane", "--json", "-w", shop.toString()).out())
+        assertThat(Run.benchleaf("list", "show", "Mill Lane", "--json", "-w", shop.toString())
+                        .out())
                 .contains("\"tier\" : \"landscaper\"")
                 .contains("\"amount\" : \"63.84\"");
         assertThat(settings("tiers", "landscaper none").err()).contains("landscaper 1.15, retail 2.2");

@@ -64,9 +64,8 @@ final class SeenWords {
     }
 
     private String fact(Wish wish, String stored) {
-        Optional<String> months = wish instanceof Wish.Shows
-                ? MonthSet.read(stored).toOptional().map(words::months)
-                : Optional.empty();
+        Optional<String> months =
+                wish instanceof Wish.Shows ? MonthSet.read(stored).toOptional().map(words::months) : Optional.empty();
         return months.orElseGet(() -> Stream.of(stored.strip().split("\\s*;\\s*"))
                 .map(piece -> piece(wish, piece))
                 .collect(Collectors.joining(words.text("list.comma"))));

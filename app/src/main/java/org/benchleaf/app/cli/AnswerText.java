@@ -105,7 +105,8 @@ final class AnswerText {
         }
         wishes.stream()
                 .filter(wish -> reading.need().wishes().stream().noneMatch(wish::equals))
-                .forEach(wish -> out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wording.wish(wish)));
+                .forEach(wish ->
+                        out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wording.wish(wish)));
         for (Note note : reading.notes()) {
             out.println("  "
                     + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));

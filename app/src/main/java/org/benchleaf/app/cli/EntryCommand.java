@@ -43,12 +43,7 @@ abstract class EntryCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             Said said = said(benchleaf.ledger());
             LedgerEntry entry = new LedgerEntry(
-                    said.lot(),
-                    said.event(),
-                    given.person(),
-                    given.why(),
-                    given.key(),
-                    given.at(clock.getZone()));
+                    said.lot(), said.event(), given.person(), given.why(), given.key(), given.at(clock.getZone()));
             switch (benchleaf.ledger().record(entry)) {
                 case LedgerResult.Applied(Balance lot) -> write(benchleaf, entry, lot, false);
                 case LedgerResult.AlreadyApplied(Balance lot) -> write(benchleaf, entry, lot, true);

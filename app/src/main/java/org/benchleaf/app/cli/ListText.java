@@ -103,8 +103,7 @@ final class ListText {
                         "total", sum,
                         "lines", words.count(report.unpriced()))));
         for (ListReport.TierTotal tier : report.tiers()) {
-            out.println(words.text(
-                    "list.total.tier", Map.of("tier", tier.tier().name(), "total", sum(tier.totals()))));
+            out.println(words.text("list.total.tier", Map.of("tier", tier.tier().name(), "total", sum(tier.totals()))));
         }
     }
 

@@ -65,7 +65,8 @@ final class NeedCommand implements Callable<Integer> {
             Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, NeedAnswer answer, AnswerCsv sheet) {
         YearWeek week = asked.query().now();
         if (many.csv()) {
-            sheet.lines(sentence, asked.query().skip(), answer, week, benchleaf.now()).forEach(console.out()::println);
+            sheet.lines(sentence, asked.query().skip(), answer, week, benchleaf.now())
+                    .forEach(console.out()::println);
         } else if (many.json()) {
             AnswerJson writer = new AnswerJson(need.wording(benchleaf), benchleaf.settings(), !many.batch());
             console.out()

@@ -52,7 +52,9 @@ final class StockJson {
     String promise(ItemKey item, List<Promises.Part> parts, Instant now) {
         ObjectNode root = mapper.createObjectNode();
         root.put("item", item.toString());
-        root.put("number", parts.stream().mapToInt(part -> part.entry().event().stated()).sum());
+        root.put(
+                "number",
+                parts.stream().mapToInt(part -> part.entry().event().stated()).sum());
         ArrayNode holds = root.putArray("holds");
         for (Promises.Part part : parts) {
             ObjectNode node = holds.addObject()

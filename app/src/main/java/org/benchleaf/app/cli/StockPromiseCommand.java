@@ -88,8 +88,8 @@ final class StockPromiseCommand implements Callable<Integer> {
                 return ErrorReport.DONE;
             }
             StockWords words = new StockWords(benchleaf.wording(), clock.getZone());
-            parts.forEach(part -> words.entry(part.entry(), part.lot(), part.writtenBefore())
-                    .forEach(console.out()::println));
+            parts.forEach(part ->
+                    words.entry(part.entry(), part.lot(), part.writtenBefore()).forEach(console.out()::println));
             console.out().println(words.asOf(benchleaf.now()));
         }
         return ErrorReport.DONE;
@@ -103,10 +103,8 @@ final class StockPromiseCommand implements Callable<Integer> {
     /// The one item meant: of several sizes nobody guesses.
     private ItemKey item(Benchleaf benchleaf, PlantRecord found) {
         Optional<ItemKey> only = PlantFinder.itemKey(plant);
-        PlantStock stock = benchleaf
-                .catalog()
-                .stock(List.of(found.key()))
-                .getOrDefault(found.key(), PlantStock.none(found.key()));
+        PlantStock stock =
+                benchleaf.catalog().stock(List.of(found.key())).getOrDefault(found.key(), PlantStock.none(found.key()));
         List<ItemRecord> items = stock.items().stream()
                 .filter(item -> only.map(item.key()::equals).orElse(true))
                 .filter(item -> size.map(item.size()::equals).orElse(true))

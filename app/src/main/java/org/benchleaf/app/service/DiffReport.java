@@ -83,7 +83,10 @@ public final class DiffReport {
 
     private void sum(List<Report.Sum> sums, String key, long count, Mark mark) {
         if (count > 0) {
-            sums.add(new Report.Sum(wording.text("preview.sum." + key, Map.of("count", wording.count(count))), wording.count(count), mark));
+            sums.add(new Report.Sum(
+                    wording.text("preview.sum." + key, Map.of("count", wording.count(count))),
+                    wording.count(count),
+                    mark));
         }
     }
 

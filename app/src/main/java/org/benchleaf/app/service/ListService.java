@@ -82,8 +82,7 @@ public final class ListService {
                 .min(best);
         int free = item.map(one -> free(stock, one, by, taken)).orElse(0);
         item.ifPresent(one -> taken.merge(one.key(), Math.min(free, line.quantity()), Integer::sum));
-        Optional<Money> total = item.flatMap(ItemRecord::price)
-                .map(price -> times(price, line.quantity()));
+        Optional<Money> total = item.flatMap(ItemRecord::price).map(price -> times(price, line.quantity()));
         return new Line(line, plant, stock, item, free, total);
     }
 

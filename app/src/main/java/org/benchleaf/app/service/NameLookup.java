@@ -32,9 +32,8 @@ public final class NameLookup {
     public NameAnswer ask(String typed, int limit) {
         NameReading reading = NameReader.read(typed);
         List<Found> found = found(names.find(typed, limit));
-        List<PlantRecord> kin = found.isEmpty()
-                ? reading.known().map(name -> kin(name, limit)).orElse(List.of())
-                : List.of();
+        List<PlantRecord> kin =
+                found.isEmpty() ? reading.known().map(name -> kin(name, limit)).orElse(List.of()) : List.of();
         return new NameAnswer(typed, reading, found, kin);
     }
 

@@ -13,7 +13,6 @@ import org.benchleaf.catalog.StockLedger;
 import org.benchleaf.catalog.ledger.Balance;
 import org.benchleaf.catalog.ledger.Hold;
 import org.benchleaf.catalog.ledger.LedgerEntry;
-import org.benchleaf.catalog.ledger.StockEvent;
 import org.benchleaf.catalog.model.LotRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.shared.Problem;

@@ -19,9 +19,9 @@ import org.benchleaf.app.service.LoadProgress;
 import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
-import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
+import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.demo.DemoCatalog;
 import org.benchleaf.shared.measure.LengthStyle;
 

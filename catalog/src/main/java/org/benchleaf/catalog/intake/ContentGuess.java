@@ -81,8 +81,7 @@ final class ContentGuess {
     private static void plants(List<String> guesses, List<String> texts, Set<String> taken) {
         guess(guesses, taken, Attributes.HARDINESS.id(), mostly(texts, ContentGuess::isZones) && areWide(texts));
         guess(guesses, taken, Attributes.BLOOM.id(), mostly(texts, ContentGuess::isMonths));
-        boolean lengths =
-                mostly(texts, text -> LengthRange.read(text).refusal().isEmpty());
+        boolean lengths = mostly(texts, text -> LengthRange.read(text).refusal().isEmpty());
         guess(guesses, taken, Attributes.HEIGHT.id(), lengths);
         if (guesses.isEmpty()) {
             guess(guesses, taken, Attributes.SPREAD.id(), lengths);

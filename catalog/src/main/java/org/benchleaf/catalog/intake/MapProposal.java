@@ -200,8 +200,7 @@ public final class MapProposal {
         if (Fields.isKnown(rows, folded)) {
             return Optional.of(folded);
         }
-        Optional<String> ofStock =
-                rows.areStock() ? Optional.ofNullable(STOCK_WORDS.get(folded)) : Optional.empty();
+        Optional<String> ofStock = rows.areStock() ? Optional.ofNullable(STOCK_WORDS.get(folded)) : Optional.empty();
         return ofStock.or(() -> rows.arePlants() ? Optional.ofNullable(PLANT_WORDS.get(folded)) : Optional.empty());
     }
 

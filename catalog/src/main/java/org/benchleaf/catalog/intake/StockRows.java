@@ -145,11 +145,7 @@ final class StockRows {
 
     /// The lot's number; where a list has none, what is sold where: the same row of next week's list is the same lot.
     private Optional<String> lot(
-            RawRow row,
-            Optional<Meant> plant,
-            Optional<StockSize> size,
-            Optional<ItemForm> form,
-            RowNotes notes) {
+            RawRow row, Optional<Meant> plant, Optional<StockSize> size, Optional<ItemForm> form, RowNotes notes) {
         String lot = headings.field(row, Fields.LOT);
         if (namesLots) {
             hasItsZeros(lot, notes);
