@@ -100,7 +100,9 @@ class ImportCommandsTest {
         Run loaded = run("load", file("both.csv", list));
         assertThat(loaded.code()).as("the year of the week is told").isEqualTo(1);
         assertThat(loaded.out()).contains("2 rows read, 3 to load, 0 left out");
-        assertThat(run("stock", "availability", "Nyssa sylvatica").out())
+        assertThat(loaded.out()).contains("Loaded.");
+        assertThat(Run.benchleaf("stock", "availability", "Nyssa sylvatica", "--workspace", shop)
+                        .out())
                 .contains("#7, $45.00")
                 .contains("5 more from the week of 5 April 2027");
         assertThat(run("preview", file("both.csv", list.replace("12", "9"))).out())
