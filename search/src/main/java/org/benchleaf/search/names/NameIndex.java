@@ -58,10 +58,7 @@ public final class NameIndex {
         boolean sure = !hits.isEmpty();
         begunNames(hits, words);
         if (hits.isEmpty() && words.stream().allMatch(word -> word.length() >= SHORTEST_BEGINNING)) {
-            hits.add(
-                    byWholeWords(index.withWordsBegun(words, CANDIDATES), words),
-                    NameMatch.PREFIX,
-                    NameIndex::accepted);
+            hits.add(byWholeWords(index.withWordsBegun(words, CANDIDATES), words), NameMatch.PREFIX, NameIndex::accepted);
         }
         if (!sure && !hits.isFull()) {
             likeNames(hits, words);
@@ -135,9 +132,10 @@ public final class NameIndex {
     /// Those whose accepted names hold most of the words as they stand come first.
     private static List<Named> byWholeWords(List<Named> begun, List<String> words) {
         return begun.stream()
-                .sorted(Comparator.comparing(named -> -words.stream()
-                        .filter(FoldedName.words(accepted(named))::contains)
-                        .count()))
+                .sorted(Comparator.comparing(
+                        named -> -words.stream()
+                                .filter(FoldedName.words(accepted(named))::contains)
+                                .count()))
                 .toList();
     }
 

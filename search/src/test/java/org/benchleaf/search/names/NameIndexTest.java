@@ -145,7 +145,9 @@ class NameIndexTest {
 
     @Test
     void takesNoAbbreviationForAWholeWordOfFewerThanThreeLetters() {
-        assertThat(names.find("hy pa li", 5)).extracting(NameHit::how).doesNotContain(NameMatch.PREFIX);
+        assertThat(names.find("hy pa li", 5))
+                .extracting(NameHit::how)
+                .doesNotContain(NameMatch.PREFIX);
     }
 
     @Test
