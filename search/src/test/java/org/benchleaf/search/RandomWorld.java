@@ -129,7 +129,7 @@ public final class RandomWorld {
         texts.put("uses", "hedge; screen|foundation|groundcover; slope|rain garden|street");
         texts.put(
                 "known_for",
-                "shade|wet ground; drought|fruit; fall color|flowers; hedge; deer|dry shade; salt; bark; foliage"
+                "shade|wet ground; drought|fruit; fall color|flowers; hedge; deer|dry shade; salt; bark; foliage; stems"
                         + "|pollinators; birds; fragrance|screen; groundcover; clay; walnut; city");
         texts.put("grown", "staple|common|uncommon|rare");
         texts.put("native_states", "US-PA US-NY|US-VA US-NC|US-PA|CA-ON US-ME");

@@ -38,8 +38,15 @@ final class HowWell {
         int byFacts = byFacts(wish, facts);
         // who is named first stands first; where nobody said for what, the other facts alone speak
         return Renown.of(wish, facts)
-                .map(known -> known ? KNOWN + byFacts * (BEST - KNOWN) / BEST : byFacts * UNSUNG / BEST)
+                .map(known -> known ? known(wish, byFacts) : byFacts * UNSUNG / BEST)
                 .orElse(byFacts);
+    }
+
+    /// Other uses only hint at how well a plant serves, and who is known for a use serves as well as can be; but of
+    /// screens those are the best that stand as hedges too: dense to the ground.
+    private static int known(Wish wish, int byFacts) {
+        boolean hinted = wish instanceof Wish.ServesAs(var use) && use != Use.SCREEN;
+        return hinted ? BEST : KNOWN + byFacts * (BEST - KNOWN) / BEST;
     }
 
     private static int byFacts(Wish wish, Facts facts) {

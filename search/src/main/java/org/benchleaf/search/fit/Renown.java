@@ -39,15 +39,18 @@ public final class Renown {
             case Wish.LikesTexture(var texture) when texture == SoilTexture.CLAY -> EnumSet.of(KnownFor.CLAY);
             case Wish.Bears(var stress) -> EnumSet.of(stress(stress));
             case Wish.LeftAloneBy(var browser) when browser == Wish.Browser.DEER -> EnumSet.of(KnownFor.DEER);
-            case Wish.Shows(var season, var months, var color) ->
-                EnumSet.of(
-                        switch (season) {
-                            case FLOWER -> KnownFor.FLOWERS;
-                            case FOLIAGE -> KnownFor.FOLIAGE;
-                            case FALL_COLOR -> KnownFor.FALL_COLOR;
-                            case FRUIT -> KnownFor.FRUIT;
-                            case STEM -> KnownFor.BARK;
-                        });
+            case Wish.Shows shows ->
+                switch (shows.season()) {
+                    case FLOWER -> EnumSet.of(KnownFor.FLOWERS);
+                    case FOLIAGE -> EnumSet.of(KnownFor.FOLIAGE);
+                    case FALL_COLOR -> EnumSet.of(KnownFor.FALL_COLOR);
+                    case FRUIT -> EnumSet.of(KnownFor.FRUIT);
+                    // bark is there all year; what has its time is twigs in winter
+                    case STEM ->
+                        shows.months().isPresent() || shows.color().isPresent()
+                                ? EnumSet.of(KnownFor.STEMS)
+                                : EnumSet.of(KnownFor.BARK, KnownFor.STEMS);
+                };
             case Wish.Fragrant() -> EnumSet.of(KnownFor.FRAGRANCE);
             case Wish.Feeds(var wildlife) ->
                 switch (wildlife) {

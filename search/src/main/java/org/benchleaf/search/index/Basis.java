@@ -50,7 +50,11 @@ public enum Basis {
     HABIT(Attributes.HABIT),
     FLOWER(EnumSet.of(KnownFor.FLOWERS), Attributes.FLOWER_COLOR, Attributes.BLOOM),
     FRUIT(EnumSet.of(KnownFor.FRUIT), Attributes.FRUIT_COLOR, Attributes.FRUIT),
-    STEM(EnumSet.of(KnownFor.BARK), Attributes.STEM_COLOR, Attributes.STEM_MONTHS, Attributes.STEM_NOTE),
+    STEM(
+            EnumSet.of(KnownFor.BARK, KnownFor.STEMS),
+            Attributes.STEM_COLOR,
+            Attributes.STEM_MONTHS,
+            Attributes.STEM_NOTE),
     FALL_COLOR(EnumSet.of(KnownFor.FALL_COLOR), Attributes.FALL_COLOR, Attributes.FALL_MONTHS, Attributes.FOLIAGE),
     LEAVES(
             EnumSet.of(KnownFor.FOLIAGE),

@@ -14,6 +14,7 @@ import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.site.Exposure;
 import org.junit.jupiter.api.Test;
 
@@ -86,6 +87,17 @@ class HowWellTest {
         assertThat(how(wet, bears, fact(Attributes.KNOWN_FOR, "fruit"))).isLessThan(unsaid);
         assertThat(how(wet, fact(Attributes.WET_TOLERANCE, "medium"), fact(Attributes.KNOWN_FOR, "wet ground")))
                 .isGreaterThan(how(wet, bears, fact(Attributes.KNOWN_FOR, "fruit")) - 1);
+    }
+
+    @Test
+    void putsTheShadeTreeEverybodyNamesBeforeOneThatStandsStreetsAsWell() {
+        Wish shade = new Wish.ServesAs(Use.SHADE_TREE);
+        assertThat(how(shade, fact(Attributes.USES, "shade tree"), fact(Attributes.KNOWN_FOR, "shade tree")))
+                .isGreaterThan(
+                        how(shade, fact(Attributes.USES, "shade tree; street"), fact(Attributes.KNOWN_FOR, "street")));
+        Wish screen = new Wish.ServesAs(Use.SCREEN);
+        assertThat(how(screen, fact(Attributes.USES, "hedge; screen"), fact(Attributes.KNOWN_FOR, "screen")))
+                .isGreaterThan(how(screen, fact(Attributes.USES, "screen"), fact(Attributes.KNOWN_FOR, "screen")));
     }
 
     @Test

@@ -19,6 +19,7 @@ public enum KnownFor implements Term {
     FALL_COLOR("fall color"),
     FRUIT("fruit"),
     BARK("bark"),
+    STEMS("stems"),
     FRAGRANCE("fragrance"),
     POLLINATORS("pollinators"),
     BIRDS("birds"),
