@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.benchleaf.app.service.Backups;
 import org.benchleaf.app.service.ContactSheetService;
 import org.benchleaf.app.service.DocumentAssembler;
 import org.benchleaf.app.service.DocumentService;
@@ -30,8 +31,10 @@ import org.benchleaf.app.service.PageLinker;
 import org.benchleaf.app.service.PhotoFolder;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.PrintTasks;
 import org.benchleaf.app.service.ReferencePlants;
 import org.benchleaf.app.service.Relatives;
+import org.benchleaf.app.service.Reprints;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.app.service.SpeciesWords;
@@ -317,8 +320,23 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Prints worded otherwise than the shop's settings say.
     public PrintService printing(PrintStyle style) {
+        return printing(style, settings.choices().palette(), catalog.prints());
+    }
+
+    private PrintService printing(PrintStyle style, String palette, PrintLedger ledger) {
         return new PrintService(
-                catalog.view(), sheets(style), printer(), content, style, clock, catalog.prints(), settings.place());
+                catalog.view(), sheets(style), printer(palette), content, style, clock, ledger, settings.place());
+    }
+
+    /// Cards in the field that would say something else today.
+    public Reprints reprints() {
+        return new Reprints(catalog.view(), sheets(), catalog.prints(), today());
+    }
+
+    /// Prints what somebody puts together.
+    public PrintTasks printTasks() {
+        return new PrintTasks(
+                this::printing, style -> documents(sheets(style)), this::printer, catalog.prints(), this::now);
     }
 
     /// Documents of many plants.
@@ -330,7 +348,10 @@ public final class Benchleaf implements AutoCloseable {
     ///
     /// @throws Refusal when the shop's settings name a palette that is not there
     public Printer printer() {
-        String chosen = settings.choices().palette();
+        return printer(settings.choices().palette());
+    }
+
+    private Printer printer(String chosen) {
         return printer(content.palettes().stream()
                 .filter(palette -> palette.name().equals(chosen))
                 .findFirst()
@@ -357,6 +378,11 @@ public final class Benchleaf implements AutoCloseable {
     /// Languages in which paper can be printed.
     public List<String> paperLanguages() {
         return Wording.paperLanguages(content);
+    }
+
+    /// Copies of this workspace.
+    public Backups backups() {
+        return new Backups(clock);
     }
 
     /// What was printed.

@@ -48,7 +48,20 @@ public final class Wording {
 
     /// What the shop itself reads; English where nobody has put it into a language yet.
     private static final List<String> ON_SCREEN = List.of(
-            "problems", "wishes", "web", "catalog", "app", "rules", "stock", "substitutes", "lists", "walk", "desk");
+            "problems",
+            "wishes",
+            "web",
+            "catalog",
+            "app",
+            "rules",
+            "stock",
+            "substitutes",
+            "lists",
+            "walk",
+            "desk",
+            "print",
+            "jobs",
+            "shop");
 
     private final Locale language;
     private final LengthStyle lengths;

@@ -45,7 +45,7 @@ import org.benchleaf.shared.stock.StockSize;
 
 /// Prints documents of chosen plants to files, and enters them in the print ledger.
 public final class PrintService {
-    private static final String CARD = "card";
+    static final String CARD = "card";
 
     private final CatalogView catalog;
     private final SheetAssembler sheets;
@@ -205,7 +205,7 @@ public final class PrintService {
         return sheets.card(plant, item.map(one -> priced ? one : withoutPrice(one)), LocalDate.now(clock));
     }
 
-    private static PrintEntry entry(BenchCard card, CardFormat format, boolean priced, int copies) {
+    static PrintEntry entry(BenchCard card, CardFormat format, boolean priced, int copies) {
         return new PrintEntry(
                 CARD,
                 name(format),
@@ -424,7 +424,7 @@ public final class PrintService {
                 .orElseThrow(() -> new IllegalStateException("a lot without its item: " + key));
     }
 
-    private static ItemRecord withoutPrice(ItemRecord item) {
+    static ItemRecord withoutPrice(ItemRecord item) {
         return new ItemRecord(item.key(), item.size(), item.form(), item.gtin(), Optional.empty());
     }
 }

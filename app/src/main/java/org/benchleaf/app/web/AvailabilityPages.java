@@ -96,7 +96,16 @@ final class AvailabilityPages {
         List<AvailabilityPage.Genus> links = new ArrayList<>();
         genera.forEach((name, plants) -> links.add(new AvailabilityPage.Genus(name, plants, path(name, 0))));
         return new AvailabilityPage(
-                genus, benchleaf.now(), now.here(), now.lines().size(), links, lines, earlier, later, view.shop());
+                genus,
+                benchleaf.now(),
+                now.here(),
+                now.lines().size(),
+                links,
+                lines,
+                earlier,
+                later,
+                benchleaf.bulletins().published(1).isEmpty() ? "" : "/bulletin",
+                view.shop());
     }
 
     private Reply csv(Request request) {

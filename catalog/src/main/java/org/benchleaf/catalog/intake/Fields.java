@@ -1,6 +1,8 @@
 package org.benchleaf.catalog.intake;
 
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.catalog.model.Attributes;
 
 /// The fields of a row beside a plant's attributes.
@@ -35,5 +37,14 @@ final class Fields {
             case PLANTS -> OF_PLANTS.contains(field) || Attributes.byId(field).isPresent();
             case STOCK -> OF_STOCK.contains(field);
         };
+    }
+
+    /// Every field that a column may hold, by name.
+    static List<String> all(RowKind rows) {
+        Stream<String> own = (rows == RowKind.PLANTS ? OF_PLANTS : OF_STOCK).stream();
+        Stream<String> facts = rows == RowKind.PLANTS
+                ? Attributes.all().stream().map(attribute -> attribute.id())
+                : Stream.empty();
+        return Stream.concat(own, facts).distinct().sorted().toList();
     }
 }

@@ -16,19 +16,30 @@ import org.benchleaf.shared.code.PlantKey;
 /// The print ledger in the database. It is no part of the catalog's state: printing changes no revision.
 final class SqlPrintLedger implements PrintLedger {
     private static final String COLUMNS =
-            "entry, printed_at, document, format, plant, item, detail, name, price," + " address, digest, copies";
+            "entry, printed_at, document, format, plant, item, detail, name, price, address, digest, copies, who";
     private static final String INSERT =
-            "INSERT INTO print_entry (" + COLUMNS + ", base) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+            "INSERT INTO print_entry (" + COLUMNS + ", base) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
     private static final String NEWEST = "SELECT " + COLUMNS + " FROM print_entry WHERE entry IN"
             + " (SELECT MAX(entry) FROM print_entry WHERE document = ? GROUP BY format, plant, item, detail)"
             + " AND printed_at >= ? ORDER BY entry";
 
     private final Database database;
     private final Clock clock;
+    private final String who;
 
     SqlPrintLedger(Database database, Clock clock) {
+        this(database, clock, "");
+    }
+
+    private SqlPrintLedger(Database database, Clock clock, String who) {
         this.database = database;
         this.clock = clock;
+        this.who = who;
+    }
+
+    @Override
+    public PrintLedger by(String other) {
+        return new SqlPrintLedger(database, clock, other);
     }
 
     @Override
@@ -51,6 +62,7 @@ final class SqlPrintLedger implements PrintLedger {
                         entry.address(),
                         entry.digest(),
                         entry.copies(),
+                        who,
                         entry.base());
             }
             return printed.size();
@@ -94,6 +106,7 @@ final class SqlPrintLedger implements PrintLedger {
                         Optional.ofNullable(row.getString("price")),
                         row.getString("address"),
                         row.getString("digest"),
-                        row.getInt("copies")));
+                        row.getInt("copies")),
+                row.getString("who"));
     }
 }
