@@ -1,26 +1,16 @@
 package org.benchleaf.app;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.benchleaf.app.service.Backups;
 import org.benchleaf.app.service.ContactSheetService;
-import org.benchleaf.app.service.DocumentAssembler;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.ListChecks;
@@ -33,11 +23,9 @@ import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.PrintTasks;
 import org.benchleaf.app.service.ReferencePlants;
-import org.benchleaf.app.service.Relatives;
 import org.benchleaf.app.service.Reprints;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
-import org.benchleaf.app.service.SpeciesWords;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
@@ -49,13 +37,13 @@ import org.benchleaf.catalog.audit.Audit;
 import org.benchleaf.catalog.audit.AuditSums;
 import org.benchleaf.catalog.audit.PlantAudit;
 import org.benchleaf.catalog.lists.PlantLists;
+import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.catalog.walk.Bulletins;
 import org.benchleaf.catalog.walk.CropWalks;
 import org.benchleaf.content.ContentPack;
-import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.DeskPages;
 import org.benchleaf.render.PrintStyle;
@@ -67,11 +55,9 @@ import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.PostalZones;
-import org.benchleaf.search.need.Vocabulary;
 import org.benchleaf.search.pairing.CompanionFinder;
 import org.benchleaf.search.pairing.PartnerFinder;
 import org.benchleaf.search.substitute.SubstituteFinder;
-import org.benchleaf.shared.Problem;
 import org.jspecify.annotations.Nullable;
 
 /// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is
@@ -181,30 +167,16 @@ public final class Benchleaf implements AutoCloseable {
 
     /// The same for needs written in another language than the shop's.
     public NeedReader needReader(Locale language) {
-        Set<String> genera = new HashSet<>();
-        Map<String, String> species = new HashMap<>();
-        catalog.view().forEachPlant(plant -> {
-            genera.add(plant.name().genus());
-            SpeciesWords.of(plant).forEach(species::putIfAbsent);
-        });
-        // a language whose words nobody wrote yet is asked in English
-        String own = "words/need_" + language.getLanguage() + ".words";
-        String key = content.find(own).isPresent() ? own : "words/need_en.words";
-        Vocabulary words = Vocabulary.read(content.open(key));
-        return new NeedReader(words.withGenera(genera).withSpecies(species), settings.place(), postalZones());
+        return needReaders().reader(language);
     }
 
     /// The shop's zones by postal code; empty when it has no table.
     public PostalZones postalZones() {
-        Path file = workspace.postalZonesFile();
-        if (!Files.isRegularFile(file)) {
-            return PostalZones.NONE;
-        }
-        try (Reader table = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            return PostalZones.read(table);
-        } catch (IOException | IllegalArgumentException unreadable) {
-            throw new Refusal(Problem.of("zones.unreadable", file.toString()));
-        }
+        return needReaders().zones();
+    }
+
+    private NeedReaders needReaders() {
+        return new NeedReaders(catalog.view(), content, settings.place(), workspace.postalZonesFile());
     }
 
     /// Sale rules: loading lists, and asking them about plants.
@@ -303,15 +275,7 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     public SheetAssembler sheets() {
-        return sheets(wording());
-    }
-
-    private SheetAssembler sheets(Wording words) {
-        return new SheetAssembler(settings, catalog.view(), new Relatives(nameBook()), words);
-    }
-
-    private SheetAssembler sheets(PrintStyle style) {
-        return sheets(Wording.open(content, style.language(), style.lengths(), style.containers()));
+        return paper().sheets(wording(), nameBook());
     }
 
     public PrintService printing() {
@@ -320,12 +284,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Prints worded otherwise than the shop's settings say.
     public PrintService printing(PrintStyle style) {
-        return printing(style, settings.choices().palette(), catalog.prints());
-    }
-
-    private PrintService printing(PrintStyle style, String palette, PrintLedger ledger) {
-        return new PrintService(
-                catalog.view(), sheets(style), printer(palette), content, style, clock, ledger, settings.place());
+        return paper().printing(style, nameBook());
     }
 
     /// Cards in the field that would say something else today.
@@ -335,54 +294,44 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Prints what somebody puts together.
     public PrintTasks printTasks() {
+        PaperServices paper = paper();
         return new PrintTasks(
-                this::printing, style -> documents(sheets(style)), this::printer, catalog.prints(), this::now);
+                (style, palette, ledger) -> paper.printing(style, palette, ledger, nameBook()),
+                style -> paper.assembler(paper.sheets(style, nameBook())),
+                paper::printer,
+                catalog.prints(),
+                this::now);
+    }
+
+    /// Copies of this workspace.
+    public Backups backups() {
+        return new Backups(clock);
     }
 
     /// Documents of many plants.
     public DocumentService documents(PrintStyle style) {
-        return new DocumentService(documents(sheets(style)), printer(), style);
+        return paper().documents(style, nameBook());
     }
 
     /// Prints documents in the shop's inks.
     ///
     /// @throws Refusal when the shop's settings name a palette that is not there
     public Printer printer() {
-        return printer(settings.choices().palette());
-    }
-
-    private Printer printer(String chosen) {
-        return printer(content.palettes().stream()
-                .filter(palette -> palette.name().equals(chosen))
-                .findFirst()
-                .map(content::withPalette)
-                .orElseThrow(() -> new Refusal(Problem.of("print.palette", chosen)
-                        .with(
-                                "accepted",
-                                content.palettes().stream().map(Palette::name).collect(Collectors.joining(", "))))));
-    }
-
-    private Printer printer(ContentPack pack) {
-        return Printer.using(pack, photographs());
-    }
-
-    private DocumentAssembler documents(SheetAssembler sheets) {
-        return new DocumentAssembler(catalog.view(), sheets, settings.base());
+        return paper().printer();
     }
 
     /// Every document of the hardest plants, to be looked at.
     public ContactSheetService contactSheet() {
-        return new ContactSheetService(catalog.view(), content, style(), this::sheets, this::printer, this::documents);
+        return paper().contactSheet(style(), nameBook());
+    }
+
+    private PaperServices paper() {
+        return new PaperServices(settings, catalog, content, photographs(), clock);
     }
 
     /// Languages in which paper can be printed.
     public List<String> paperLanguages() {
         return Wording.paperLanguages(content);
-    }
-
-    /// Copies of this workspace.
-    public Backups backups() {
-        return new Backups(clock);
     }
 
     /// What was printed.
@@ -392,16 +341,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// A line for each address besides that of the settings on which printed codes depend.
     public List<String> otherBases() {
-        return catalog.prints().bases().stream()
-                .filter(base -> !base.base().equals(settings.base().toString()))
-                .map(base -> wording()
-                        .text(
-                                "prints.elsewhere",
-                                Map.of(
-                                        "copies", wording().count(base.copies()),
-                                        "base", base.base(),
-                                        "date", base.last().toString().substring(0, 10))))
-                .toList();
+        return paper().otherBases(wording());
     }
 
     private PhotoFolder photographs() {
@@ -440,7 +380,7 @@ public final class Benchleaf implements AutoCloseable {
         return new ImportService(
                 catalog,
                 new MapShelf(workspace.mapsFolder()),
-                settings.choices().containers());
+                new ShopHabits(settings.choices().containers(), LocalDate.now(clock)));
     }
 
     /// The newest import that can be taken back.

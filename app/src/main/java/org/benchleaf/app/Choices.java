@@ -3,7 +3,6 @@ package org.benchleaf.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.benchleaf.content.Palette;
 import org.benchleaf.content.Telling;
 import org.benchleaf.shared.stock.ContainerNaming;
 
@@ -12,17 +11,17 @@ import org.benchleaf.shared.stock.ContainerNaming;
 /// @param containers what container classes are called
 /// @param sources whom it believes when sources disagree, the best first, after its own word
 /// @param telling how much of its stock strangers are told; staff is told everything
-/// @param palette name of the inks of its paper
-public record Choices(ContainerNaming containers, List<String> sources, Telling telling, String palette) {
+/// @param look of its paper
+public record Choices(ContainerNaming containers, List<String> sources, Telling telling, ShopLook look) {
     /// Classes by number; of reference works the newest is believed.
     public static final Choices USUAL = new Choices(ContainerNaming.NUMBER, List.of());
 
     /// Stands for the shop's own word, which is always believed first.
     private static final String OWN = "shop";
 
-    /// Strangers are told everything, and paper has the usual inks.
+    /// Strangers are told everything, and paper looks as usual.
     public Choices(ContainerNaming containers, List<String> sources) {
-        this(containers, sources, Telling.ALL, Palette.USUAL);
+        this(containers, sources, Telling.ALL, ShopLook.USUAL);
     }
 
     public Choices {

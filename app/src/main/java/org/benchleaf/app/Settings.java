@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.benchleaf.catalog.CatalogLocation;
-import org.benchleaf.content.Palette;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.LengthStyle;
@@ -29,7 +28,7 @@ import org.benchleaf.shared.rule.Destination;
 /// @param place where the shop ships from, for sale rules; a county may be given
 /// @param database the address of a PostgreSQL server that holds the catalog; empty for a file in the
 ///     workspace. Holds no password: that is never written down
-/// @param choices what it calls container classes, whom it believes, and the inks of its paper
+/// @param choices what it calls container classes, whom it believes, and the look of its paper
 /// @param proxy network addresses of the TLS proxy in front of the server, through which staff may sign
 ///     in from elsewhere; empty when there is none
 public record Settings(
@@ -63,6 +62,8 @@ public record Settings(
             "counts",
             "prices",
             "palette",
+            "accent",
+            "paper",
             "proxy"));
 
     public Settings {
@@ -101,6 +102,7 @@ public record Settings(
     ///
     /// @throws Refusal when a key is unknown or missing, or a value has no meaning
     public static Settings read(Path file) {
+        SettingsTrouble trouble = new SettingsTrouble(file);
         Properties properties = new Properties();
         try (Reader reader = new StringReader(Files.readString(file))) {
             properties.load(reader);
@@ -109,36 +111,31 @@ public record Settings(
         }
         for (String key : properties.stringPropertyNames()) {
             if (!KEYS.contains(key)) {
-                throw new Refusal(problem("settings.key", file, key).with("accepted", String.join(", ", KEYS)));
+                throw trouble.unknown(key, String.join(", ", KEYS));
             }
         }
-        String base = value(properties, file, "base");
+        String base = value(properties, trouble, "base");
         URI address =
                 LiveLink.readBase(base).toOptional().orElseThrow(() -> new Refusal(Problem.of("base.unknown", base)));
-        String units = value(properties, file, "lengths");
+        String units = value(properties, trouble, "lengths");
         return new Settings(
-                value(properties, file, "shop.name"),
+                value(properties, trouble, "shop.name"),
                 Optional.ofNullable(properties.getProperty("shop.line")).orElse(""),
                 address,
-                Locale.forLanguageTag(value(properties, file, "language")),
-                lengths(units)
-                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "lengths")
-                                .with("read", units)
-                                .with("accepted", "imperial, metric, both"))),
-                place(properties, file),
+                Locale.forLanguageTag(value(properties, trouble, "language")),
+                lengths(units).orElseThrow(() -> trouble.value("lengths", units, "imperial, metric, both")),
+                place(properties, trouble),
                 database(properties.getProperty("database", "")),
-                choices(properties, file),
-                proxy(properties, file));
+                choices(properties, trouble),
+                proxy(properties, trouble));
     }
 
-    private static Set<String> proxy(Properties properties, Path file) {
+    private static Set<String> proxy(Properties properties, SettingsTrouble trouble) {
         String text = properties.getProperty("proxy", "").strip();
         Set<String> addresses = new TreeSet<>();
         for (String address : text.split("[,\\s]+")) {
             if (!address.isEmpty() && !ADDRESS.matcher(address).matches()) {
-                throw new Refusal(problem("settings.value", file, "proxy")
-                        .with("read", text)
-                        .with("accepted", "127.0.0.1, 192.168.1.5 (network addresses)"));
+                throw trouble.value("proxy", text, "127.0.0.1, 192.168.1.5 (network addresses)");
             }
             if (!address.isEmpty()) {
                 addresses.add(address);
@@ -147,25 +144,20 @@ public record Settings(
         return addresses;
     }
 
-    private static Choices choices(Properties properties, Path file) {
+    private static Choices choices(Properties properties, SettingsTrouble trouble) {
         String containers = properties.getProperty("containers", "");
         String sources = properties.getProperty("sources", "");
         String counts = properties.getProperty("counts", "");
         String prices = properties.getProperty("prices", "");
         return new Choices(
                 Choices.containers(containers)
-                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "containers")
-                                .with("read", containers)
-                                .with("accepted", "number, gallon"))),
+                        .orElseThrow(() -> trouble.value("containers", containers, "number, gallon")),
                 Choices.sources(sources)
-                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "sources")
-                                .with("read", sources)
-                                .with("accepted", "shop, \"USDA PLANTS\", Rutgers"))),
+                        .orElseThrow(() -> trouble.value("sources", sources, "shop, \"USDA PLANTS\", Rutgers")),
                 Choices.telling(counts, prices)
-                        .orElseThrow(() -> new Refusal(problem("settings.value", file, "counts, prices")
-                                .with("read", counts + ", " + prices)
-                                .with("accepted", "public, coarse, hidden; public, hidden"))),
-                properties.getProperty("palette", Palette.USUAL).strip());
+                        .orElseThrow(() -> trouble.value(
+                                "counts, prices", counts + ", " + prices, "public, coarse, hidden; public, hidden")),
+                ShopLook.read(properties, trouble));
     }
 
     /// Reads the address of a database server.
@@ -183,28 +175,22 @@ public record Settings(
         return url.isEmpty() ? Optional.empty() : Optional.of(url);
     }
 
-    private static Optional<Destination> place(Properties properties, Path file) {
+    private static Optional<Destination> place(Properties properties, SettingsTrouble trouble) {
         String text = properties.getProperty("place", "").strip();
         if (text.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(Destination.read(text)
                 .toOptional()
-                .orElseThrow(() -> new Refusal(problem("settings.value", file, "place")
-                        .with("read", text)
-                        .with("accepted", "US-PA, US-NY / Suffolk"))));
+                .orElseThrow(() -> trouble.value("place", text, "US-PA, US-NY / Suffolk")));
     }
 
-    private static String value(Properties properties, Path file, String key) {
+    private static String value(Properties properties, SettingsTrouble trouble, String key) {
         String value = properties.getProperty(key, "").strip();
         if (value.isEmpty()) {
-            throw new Refusal(problem("settings.missing", file, key));
+            throw trouble.missing(key);
         }
         return value;
-    }
-
-    private static Problem problem(String problem, Path file, String key) {
-        return Problem.of(problem, key).with("file", file.toString()).with("key", key);
     }
 
     private static Optional<LengthStyle> lengths(String text) {
@@ -223,47 +209,6 @@ public record Settings(
 
     /// The text of the file that reads back as these settings.
     public String text() {
-        return """
-                # What this shop decides. Words a shop may change lie in content/ beside this file.
-                shop.name = %s
-                shop.line = %s
-                # where printed codes lead: the address by which shoppers reach the server
-                base = %s
-                # of pages and messages: en
-                language = %s
-                # imperial, metric or both
-                lengths = %s
-                # where plants are shipped from, for sale rules: US-PA or US-NY / Suffolk; may be empty
-                place = %s
-                # a PostgreSQL server that holds the catalog: jdbc:postgresql://host/database; empty for the file
-                # benchleaf.db. User and password come from BENCHLEAF_DATABASE_USER and BENCHLEAF_DATABASE_PASSWORD
-                database = %s
-                # number or gallon: whether a container of class #3 is called #3 or 3 gal here; a class is no gallon
-                containers = %s
-                # whom to believe when sources disagree, after the shop's own word: shop, "USDA PLANTS", Rutgers
-                sources = %s
-                # what strangers see of counts: public, coarse (plenty, few) or hidden; staff sees all
-                counts = %s
-                # and of prices: public or hidden
-                prices = %s
-                # inks of paper: slate, fern, loam, dusk, or one of the shop's own content/palettes.csv
-                palette = %s
-                # network address of the TLS proxy in front of the server, such as 127.0.0.1: staff then sign in through it
-                # from elsewhere; empty: staff sign in on this computer only
-                proxy = %s
-                """.formatted(
-                        shopName,
-                        shopLine,
-                        base,
-                        language.toLanguageTag(),
-                        lengths.name().toLowerCase(Locale.ROOT),
-                        place.map(Destination::toString).orElse(""),
-                        database.orElse(""),
-                        choices.containers().name().toLowerCase(Locale.ROOT),
-                        choices.sourcesText(),
-                        choices.countsText(),
-                        choices.pricesText(),
-                        choices.palette(),
-                        String.join(", ", new TreeSet<>(proxy)));
+        return SettingsText.of(this);
     }
 }

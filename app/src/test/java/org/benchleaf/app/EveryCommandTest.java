@@ -143,6 +143,7 @@ class EveryCommandTest {
                 List.of("stock", "receive", "L1", "5"),
                 List.of("stock", "count", "L1", "24", "--why", "recount"),
                 List.of("stock", "hold", "L1", "2", "--key", "k"),
+                List.of("stock", "promise", "Acer rubrum", "2"),
                 List.of("stock", "release", "k"),
                 List.of("stock", "ship", "L1", "1"),
                 List.of("stock", "lose", "L1", "1", "--why", "wind"),

@@ -45,6 +45,25 @@ class NameCommandTest {
     }
 
     @Test
+    void setsASizeAndAPriceBehindANameApart() {
+        assertThat(name("Acer x freemanii Armstrong #7 $45.00").out())
+                .contains("Acer ×freemanii 'Armstrong'  (")
+                .doesNotContain("left over");
+    }
+
+    @Test
+    void namesTheKinOfAPlantThatIsNotHere() {
+        assertThat(name("Fothergilla major 'Bright Quibblefrock'").out())
+                .contains("nothing is called")
+                .contains("its nearest kin here:")
+                .contains("Fothergilla major")
+                .doesNotContain("Fothergilla gardenii");
+        assertThat(name("--json", "Fothergilla nosuchspecies 'Qqqqq'").out())
+                .contains("\"kin\" : [")
+                .contains("Fothergilla gardenii");
+    }
+
+    @Test
     void givesPartsAndPlantsAsJson() {
         assertThat(name("--json", "Acer x freemanii 'Armstrong'").out())
                 .contains("\"outcome\" : \"read\"")

@@ -74,6 +74,27 @@ class StockCommandTest {
     }
 
     @Test
+    void promisesAnItemFromAsFewLotsAsCanBe() {
+        Run small = stock("promise", "Itea virginica", "50", "--size", "#3", "--by", "2027-04-12", "--key", "p1");
+        assertThat(small.out()).as("the smallest lot that has enough alone").startsWith("50 held. Lot S2: 60 there");
+        Run both = stock("promise", "Itea virginica", "225", "--by", "2027-W14", "--key", "p2");
+        assertThat(both.out()).contains("220 held. Lot S1").contains("5 held. Lot S2").contains("Hold p2-1", "Hold p2-2");
+        Run again = stock("promise", "Itea virginica", "225", "--by", "2027-W14", "--key", "p2", "--json");
+        assertThat(again.out()).contains("\"number\" : 225").doesNotContain("\"outcome\" : \"applied\"");
+    }
+
+    @Test
+    void promisesNothingWhenThereAreTooFewOrNobodyKnowsWhichSize() throws IOException {
+        Run few = stock("promise", "Itea virginica", "221");
+        assertThat(few.code()).isEqualTo(2);
+        assertThat(few.err().strip()).isEqualTo("221 are asked for and 220 are free by 2026-W48; nothing was set aside");
+        load("more.csv", "lot,name,size,count\nS3,Itea virginica,#5,30\n");
+        assertThat(stock("promise", "Itea virginica", "3").err()).contains("sold in several sizes").contains("#3 [");
+        assertThat(stock("promise", "Itea virginica", "3", "--size", "#7").err()).contains("not sold in that size");
+        assertThat(run("stock", "history", "S1").out()).contains("0 held");
+    }
+
+    @Test
     void writesAnEntryThatIsSentTwiceOnce() {
         stock("ship", "S1", "5", "--key", "k1");
         Run again = stock("ship", "S1", "5", "--key", "k1", "--json");
@@ -167,7 +188,7 @@ class StockCommandTest {
         Console console = new Console(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()));
         CommandLine stock = Objects.requireNonNull(
                 RootCommand.commandLine(console, Run.NOVEMBER).getSubcommands().get("stock"));
-        assertThat(stock.getSubcommands()).hasSize(11);
+        assertThat(stock.getSubcommands()).hasSize(12);
         stock.getSubcommands().forEach((name, command) -> {
             assertThat(text).contains("benchleaf stock " + name);
             for (OptionSpec option : command.getCommandSpec().options()) {

@@ -13,6 +13,13 @@ public interface StockLedger {
     /// Adds one entry; when this returns [LedgerResult.Applied] the entry survives a power cut.
     LedgerResult record(LedgerEntry entry);
 
+    /// Adds entries that belong together, such as a hold that is spread over lots: all of them, or none
+    /// when one is refused.
+    ///
+    /// @return what became of each; when one is refused, the others say what they would have left and are
+    ///     not written
+    List<LedgerResult> recordTogether(List<LedgerEntry> entries);
+
     /// A lot as of now; empty when it is not in the catalog.
     Optional<LotRecord> lot(String lot);
 

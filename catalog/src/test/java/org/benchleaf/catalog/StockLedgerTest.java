@@ -371,4 +371,24 @@ class StockLedgerTest {
         });
         assertThat(stock().lots()).extracting(LotRecord::count).containsExactly(35);
     }
+
+    @Test
+    void writesEntriesThatBelongTogetherAllOrNone() {
+        apply(lot("T0001", OCTOBER_GLORY, 40), lot("T0002", OCTOBER_GLORY, 5));
+        LedgerEntry first = LedgerEntry.of("T0001", new StockEvent.Held(40, Optional.empty()), "Ann", "", "p-1");
+        LedgerEntry tooMany = LedgerEntry.of("T0002", new StockEvent.Held(6, Optional.empty()), "Ann", "", "p-2");
+        LedgerEntry second = LedgerEntry.of("T0002", new StockEvent.Held(5, Optional.empty()), "Ann", "", "p-2");
+
+        assertThat(catalog.ledger().recordTogether(List.of(first, tooMany)))
+                .last()
+                .isInstanceOf(LedgerResult.Refused.class);
+        assertThat(stock().outlook(item, THIS_WEEK).held()).isZero();
+
+        assertThat(catalog.ledger().recordTogether(List.of(first, second)))
+                .allMatch(LedgerResult.Applied.class::isInstance);
+        assertThat(stock().outlook(item, THIS_WEEK).free()).isZero();
+        assertThat(catalog.ledger().recordTogether(List.of(first, second)))
+                .as("sent again")
+                .allMatch(LedgerResult.AlreadyApplied.class::isInstance);
+    }
 }

@@ -25,6 +25,13 @@ public record Palette(String name, Map<String, Srgb> inks) {
         inks = Map.copyOf(inks);
     }
 
+    /// The same with an accent of the shop's own.
+    public Palette withAccent(Srgb accent) {
+        Map<String, Srgb> other = new LinkedHashMap<>(inks);
+        other.put("accent", accent);
+        return new Palette(name, other);
+    }
+
     /// Puts the inks in the places of their names.
     String tint(String style) {
         String tinted = style;

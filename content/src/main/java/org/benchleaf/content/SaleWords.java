@@ -33,7 +33,7 @@ final class SaleWords {
     /// The reason of a wish to ship, with the rule that decides and the age of the list.
     String reason(Reason reason, Shipment shipment) {
         Optional<String> stored = switch (reason) {
-            case Reason.Met(Wish wish, Reason.Seen seen) -> Optional.of(seen.value());
+            case Reason.Met(Wish wish, Reason.Seen seen, boolean knownFor) -> Optional.of(seen.value());
             case Reason.Missed(Wish wish, Reason.Seen seen, Reason.Shortfall by) -> Optional.of(seen.value());
             case Reason.Unknown unknown -> Optional.empty();
         };

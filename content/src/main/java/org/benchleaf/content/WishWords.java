@@ -39,9 +39,10 @@ final class WishWords {
             };
         }
         return switch (reason) {
-            case Reason.Met(Wish of, Reason.Seen seen) -> {
+            case Reason.Met(Wish of, Reason.Seen seen, boolean knownFor) -> {
                 values.put("seen", seen(of, seen.value()));
-                yield inherited(seen, words.text("met." + kind, values));
+                String met = inherited(seen, words.text("met." + kind, values));
+                yield knownFor ? words.text("seen.known-for", Map.of("reason", met)) : met;
             }
             case Reason.Missed(Wish of, Reason.Seen seen, Reason.Shortfall by) -> {
                 values.put("seen", seen(of, seen.value()));

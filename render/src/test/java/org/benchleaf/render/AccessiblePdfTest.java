@@ -13,26 +13,26 @@ class AccessiblePdfTest {
     @Test
     void cardsKeepToBothStandards() throws Exception {
         Vera.assertAccessibleAndArchivable(Printed.bytes(out -> printer.benchCards(
-                PhotoSamples.withPhotos(Samples.cards()), CardFormat.LARGE, PrintStyle.ENGLISH, out)));
+                PhotoSamples.withPhotos(SampleCards.cards()), CardFormat.LARGE, PrintStyle.ENGLISH, out)));
     }
 
     @Test
     void sheetsKeepToBothStandards() throws Exception {
         Vera.assertAccessibleAndArchivable(Printed.bytes(out -> printer.plantSheets(
-                PhotoSamples.sheetsWithPhotos(Samples.sheets()), SheetFormat.LETTER, PrintStyle.ENGLISH, out)));
+                PhotoSamples.sheetsWithPhotos(SampleSheets.sheets()), SheetFormat.LETTER, PrintStyle.ENGLISH, out)));
     }
 
     @Test
     void labelsKeepToBothStandards() throws Exception {
         LabelRun run = LabelRun.on(ContentPack.builtIn().paper("letter-30"));
         Vera.assertAccessibleAndArchivable(
-                Printed.bytes(out -> printer.labels(Samples.labels(40), run, PrintStyle.ENGLISH, out)));
+                Printed.bytes(out -> printer.labels(SampleCards.labels(40), run, PrintStyle.ENGLISH, out)));
     }
 
     @Test
     void documentsOfManyPlantsKeepToBothStandards() throws Exception {
         PrintStyle style = PrintStyle.ENGLISH;
-        Comparison sideBySide = new Comparison(Samples.sheets().subList(0, 3), Samples.SHOP);
+        Comparison sideBySide = new Comparison(SampleSheets.sheets().subList(0, 3), Samples.SHOP);
         Vera.assertAccessibleAndArchivable(
                 Printed.bytes(out -> printer.comparison(sideBySide, SheetFormat.LETTER, style, out)));
         Vera.assertAccessibleAndArchivable(Printed.bytes(

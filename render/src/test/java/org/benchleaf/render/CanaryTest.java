@@ -88,7 +88,7 @@ class CanaryTest {
         try {
             Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE)
                     .benchCards(
-                            List.of(Samples.iteaCard()),
+                            List.of(SampleCards.iteaCard()),
                             CardFormat.LARGE,
                             PrintStyle.ENGLISH,
                             OutputStream.nullOutputStream());
@@ -102,7 +102,7 @@ class CanaryTest {
         try (ServerSocket canary = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
             canary.setSoTimeout(50);
             String hostile = "<img src='http://127.0.0.1:" + canary.getLocalPort() + "/x.png'/>";
-            BenchCard card = Samples.iteaCard();
+            BenchCard card = SampleCards.iteaCard();
             BenchCard bad = new BenchCard(
                     PlantTitle.of(Samples.ITEA, "sweet"),
                     Optional.of("<#include 'x'> ${1}"),

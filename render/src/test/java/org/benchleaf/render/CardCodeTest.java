@@ -17,13 +17,13 @@ class CardCodeTest {
     void theCodeOnEveryCardLeadsToItsLiveLink(CardFormat format) throws Exception {
         Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
         try (Printed printed =
-                Printed.of(out -> printer.benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
+                Printed.of(out -> printer.benchCards(SampleCards.cards(), format, PrintStyle.ENGLISH, out))) {
             for (int page = 0; page < printed.pages(); page++) {
                 BufferedImage card = printed.image(page, 300);
                 double from = format.widthMm() * 0.6;
                 double top = format.heightMm() * (format.isWide() ? 0.5 : 0.7);
                 assertThat(Printed.decode(card, 300, from, top, format.widthMm() - from, format.heightMm() - top))
-                        .isEqualTo(Samples.cards().get(page).link().forCode());
+                        .isEqualTo(SampleCards.cards().get(page).link().forCode());
             }
         }
     }

@@ -16,27 +16,28 @@ final class ContactSheet {
         Path folder = Files.createDirectories(Path.of(args[0]));
         Printer printer = Printer.using(ContentPack.builtIn(), new SamplePhotos());
         try (OutputStream out = Files.newOutputStream(folder.resolve("cards-large.pdf"))) {
-            printer.benchCards(PhotoSamples.withPhotos(Samples.cards()), CardFormat.LARGE, PrintStyle.ENGLISH, out);
+            printer.benchCards(PhotoSamples.withPhotos(SampleCards.cards()), CardFormat.LARGE, PrintStyle.ENGLISH, out);
         }
         try (OutputStream out = Files.newOutputStream(folder.resolve("cards-small.pdf"))) {
-            printer.benchCards(PhotoSamples.withPhotos(Samples.cards()), CardFormat.SMALL, PrintStyle.ENGLISH, out);
+            printer.benchCards(PhotoSamples.withPhotos(SampleCards.cards()), CardFormat.SMALL, PrintStyle.ENGLISH, out);
         }
         LabelRun run = new LabelRun(
                 ContentPack.builtIn().paper("letter-30"), Set.of(1, 2, 3), LabelRun.FillOrder.BY_ROW, 0, 0);
         try (OutputStream out = Files.newOutputStream(folder.resolve("labels.pdf"))) {
-            printer.labels(Samples.labels(27), run, PrintStyle.ENGLISH, out);
+            printer.labels(SampleCards.labels(27), run, PrintStyle.ENGLISH, out);
         }
         if (args.length > 1) {
             return;
         }
         for (SheetFormat format : SheetFormat.values()) {
             try (OutputStream out = Files.newOutputStream(folder.resolve("sheets-" + format + ".pdf"))) {
-                printer.plantSheets(PhotoSamples.sheetsWithPhotos(Samples.sheets()), format, PrintStyle.ENGLISH, out);
+                printer.plantSheets(
+                        PhotoSamples.sheetsWithPhotos(SampleSheets.sheets()), format, PrintStyle.ENGLISH, out);
             }
         }
         WebPages web = WebPages.using(ContentPack.builtIn(), new SamplePhotos());
         int n = 0;
-        for (var sheet : PhotoSamples.sheetsWithPhotos(Samples.sheets())) {
+        for (var sheet : PhotoSamples.sheetsWithPhotos(SampleSheets.sheets())) {
             Files.writeString(folder.resolve("page-" + n++ + ".html"), web.plantPage(sheet, PrintStyle.ENGLISH));
         }
     }

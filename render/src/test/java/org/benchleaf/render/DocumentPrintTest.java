@@ -62,7 +62,7 @@ class DocumentPrintTest {
                     .contains("Also at their best", "120 now");
             assertThat(printed.text(printed.pages() - 1)).contains("What is here");
             assertThat(Printed.decode(printed.image(0, 200), 200, 150, 50, 66, 100))
-                    .isEqualTo(Samples.yewSheet().link().forCode());
+                    .isEqualTo(SampleSheets.yewSheet().link().forCode());
         }
     }
 
@@ -77,7 +77,7 @@ class DocumentPrintTest {
     @ParameterizedTest
     @CsvSource({"2", "3", "4"})
     void aComparisonTellsFirstWhatDiffers(int plants) throws IOException {
-        Comparison comparison = new Comparison(Samples.sheets().subList(0, plants), Samples.SHOP);
+        Comparison comparison = new Comparison(SampleSheets.sheets().subList(0, plants), Samples.SHOP);
         try (Printed printed =
                 Printed.of(out -> printer.comparison(comparison, SheetFormat.LETTER, PrintStyle.ENGLISH, out))) {
             StringBuilder all = new StringBuilder();
@@ -119,9 +119,14 @@ class DocumentPrintTest {
                 Printed list = Printed.of(
                         out -> printer.availability(DocumentSamples.availability(9), SheetFormat.A4, style, out));
                 Printed comparison = Printed.of(out -> printer.comparison(
-                        new Comparison(Samples.sheets().subList(0, 4), Samples.SHOP), SheetFormat.A4, style, out));
-                Printed sheets = Printed.of(out -> printer.plantSheets(Samples.sheets(), SheetFormat.A4, style, out));
-                Printed cards = Printed.of(out -> printer.benchCards(Samples.cards(), CardFormat.LARGE, style, out))) {
+                        new Comparison(SampleSheets.sheets().subList(0, 4), Samples.SHOP),
+                        SheetFormat.A4,
+                        style,
+                        out));
+                Printed sheets =
+                        Printed.of(out -> printer.plantSheets(SampleSheets.sheets(), SheetFormat.A4, style, out));
+                Printed cards =
+                        Printed.of(out -> printer.benchCards(SampleCards.cards(), CardFormat.LARGE, style, out))) {
             for (Printed document : java.util.List.of(bulletin, list, comparison, cards, sheets)) {
                 for (int page = 0; page < document.pages(); page++) {
                     assertThat(english.matcher(document.text(page)).results().map(found -> found.group()))

@@ -35,13 +35,13 @@ final class DocumentSamples {
     static AvailabilityList availability(int plants) {
         List<PlantItems> shrubs = new ArrayList<>();
         for (int n = 0; n < plants; n++) {
-            shrubs.add(items(Samples.sheets().get(n % 5)));
+            shrubs.add(items(SampleSheets.sheets().get(n % 5)));
         }
         return new AvailabilityList(
                 NOW,
                 List.of(
                         new AvailabilityList.Group(Optional.of(LifeForm.SHRUB), shrubs),
-                        new AvailabilityList.Group(Optional.empty(), List.of(items(Samples.thymeSheet())))),
+                        new AvailabilityList.Group(Optional.empty(), List.of(items(SampleSheets.thymeSheet())))),
                 Samples.SHOP);
     }
 
@@ -60,11 +60,11 @@ final class DocumentSamples {
         return new Bulletin(
                 LocalDate.of(2026, 11, 23),
                 LocalDate.of(2026, 11, 29),
-                Optional.of(pick(Samples.yewSheet(), Optional.empty())),
-                Samples.sheets().stream()
+                Optional.of(pick(SampleSheets.yewSheet(), Optional.empty())),
+                SampleSheets.sheets().stream()
                         .map(sheet -> pick(sheet, Optional.empty()))
                         .toList(),
-                Samples.sheets().stream().map(DocumentSamples::items).toList(),
+                SampleSheets.sheets().stream().map(DocumentSamples::items).toList(),
                 Samples.SHOP);
     }
 
@@ -80,7 +80,7 @@ final class DocumentSamples {
 
     static ListPack pack() {
         List<ListPack.Line> lines = new ArrayList<>();
-        for (PlantSheet sheet : Samples.sheets()) {
+        for (PlantSheet sheet : SampleSheets.sheets()) {
             int number = lines.size() + 1;
             boolean priced = number != 5;
             lines.add(new ListPack.Line(
@@ -106,7 +106,7 @@ final class DocumentSamples {
                         YearWeek.read("2027-04-12").toOptional()),
                 lines,
                 List.of(Money.usDollars("50150.00")),
-                Samples.sheets().subList(0, 2),
+                SampleSheets.sheets().subList(0, 2),
                 Samples.SHOP);
     }
 }

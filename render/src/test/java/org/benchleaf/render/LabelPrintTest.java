@@ -36,7 +36,7 @@ class LabelPrintTest {
 
     @Test
     void everyCodeLeadsToItsLiveLink() throws Exception {
-        List<Label> labels = Samples.labels(30);
+        List<Label> labels = SampleCards.labels(30);
         try (Printed printed = print(labels, LabelRun.on(paper))) {
             BufferedImage sheet = printed.image(0, DPI);
             for (int cell = 0; cell < 30; cell++) {
@@ -55,7 +55,7 @@ class LabelPrintTest {
     @Test
     void anotherDecoderReadsThemToo(@TempDir Path folder) throws Exception {
         assumeThat(Files.isExecutable(Path.of("/usr/bin/zbarimg"))).isTrue();
-        List<Label> labels = Samples.labels(30);
+        List<Label> labels = SampleCards.labels(30);
         try (Printed printed = print(labels, LabelRun.on(paper))) {
             Path picture = folder.resolve("sheet.png");
             ImageIO.write(printed.image(0, DPI), "png", picture.toFile());
@@ -73,7 +73,8 @@ class LabelPrintTest {
     @Test
     void wordsStandInTheirCellsWithinATwentiethOfAMillimetre() throws IOException {
         List<Double> offsets = new ArrayList<>();
-        List<Label> same = java.util.Collections.nCopies(30, Samples.labels(1).getFirst());
+        List<Label> same =
+                java.util.Collections.nCopies(30, SampleCards.labels(1).getFirst());
         try (Printed printed = print(same, LabelRun.on(paper))) {
             assertThat(printed.widthMm(0)).isCloseTo(215.9, within(0.05));
             List<TextPosition> initials = printed.glyphs(0).stream()
@@ -96,7 +97,7 @@ class LabelPrintTest {
     @Test
     void usedCellsStayEmptyOnTheFirstSheetOnly() throws IOException {
         LabelRun run = new LabelRun(paper, Set.of(1, 2, 3, 30), LabelRun.FillOrder.BY_ROW, 0, 0);
-        try (Printed printed = print(Samples.labels(27), run)) {
+        try (Printed printed = print(SampleCards.labels(27), run)) {
             assertThat(printed.pages()).isEqualTo(2);
             assertThat(printed.text(0)).doesNotContain("T0027").contains("T0026");
             assertThat(printed.text(1)).contains("T0027");
@@ -108,7 +109,7 @@ class LabelPrintTest {
     @Test
     void columnsAreFilledDownwardWhenAsked() throws IOException {
         LabelRun run = new LabelRun(paper, Set.of(), LabelRun.FillOrder.BY_COLUMN, 0, 0);
-        try (Printed printed = print(Samples.labels(11), run)) {
+        try (Printed printed = print(SampleCards.labels(11), run)) {
             double eleventh = printed.glyphs(0).stream()
                     .mapToDouble(TextPosition::getXDirAdj)
                     .max()
@@ -120,8 +121,8 @@ class LabelPrintTest {
     @Test
     void aNudgeMovesEverythingByItsMillimetres() throws IOException {
         LabelRun nudged = new LabelRun(paper, Set.of(), LabelRun.FillOrder.BY_ROW, 0.8, -0.5);
-        try (Printed plain = print(Samples.labels(1), LabelRun.on(paper));
-                Printed moved = print(Samples.labels(1), nudged)) {
+        try (Printed plain = print(SampleCards.labels(1), LabelRun.on(paper));
+                Printed moved = print(SampleCards.labels(1), nudged)) {
             TextPosition before = plain.glyphs(0).getFirst();
             TextPosition after = moved.glyphs(0).getFirst();
             assertThat(mm(after.getXDirAdj() - before.getXDirAdj())).isCloseTo(0.8, within(0.05));
@@ -132,8 +133,8 @@ class LabelPrintTest {
     @Test
     void aCodeTooSmallToReadIsRefused() {
         LabelRun tiny = LabelRun.on(ContentPack.builtIn().paper("letter-80"));
-        assertThatThrownBy(() ->
-                        printer.labels(Samples.labels(1), tiny, PrintStyle.ENGLISH, OutputStream.nullOutputStream()))
+        assertThatThrownBy(() -> printer.labels(
+                        SampleCards.labels(1), tiny, PrintStyle.ENGLISH, OutputStream.nullOutputStream()))
                 .isInstanceOfSatisfying(PrintRefused.class, refused -> {
                     assertThat(refused.problem().key()).isEqualTo("print.code-too-small");
                     assertThat(refused.problem().details()).containsEntry("least", "0.42");
@@ -156,7 +157,7 @@ class LabelPrintTest {
             })
     void labelsFitEveryPaperThatHoldsACode(String key) throws IOException {
         try (Printed printed =
-                print(Samples.labels(6), LabelRun.on(ContentPack.builtIn().paper(key)))) {
+                print(SampleCards.labels(6), LabelRun.on(ContentPack.builtIn().paper(key)))) {
             assertThat(printed.text(0)).contains("Itea virginica");
         }
     }

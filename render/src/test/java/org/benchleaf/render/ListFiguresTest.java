@@ -57,8 +57,8 @@ class ListFiguresTest {
     void aRowOfSizesDrawsTheTallerOneTaller() {
         Figure row = SizeRow.draw(
                 List.of(
-                        new SizeRow.Plant("Itea", Samples.iteaSheet().size()),
-                        new SizeRow.Plant("Taxus", Samples.yewSheet().size())),
+                        new SizeRow.Plant("Itea", SampleSheets.iteaSheet().size()),
+                        new SizeRow.Plant("Taxus", SampleSheets.yewSheet().size())),
                 96,
                 130,
                 110,

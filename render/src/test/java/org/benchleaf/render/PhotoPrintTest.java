@@ -24,7 +24,7 @@ class PhotoPrintTest {
     @ParameterizedTest
     @EnumSource(CardFormat.class)
     void everyCardTakesEveryShapeOfPhotographOnOnePage(CardFormat format) throws IOException {
-        List<BenchCard> cards = PhotoSamples.withPhotos(Samples.cards());
+        List<BenchCard> cards = PhotoSamples.withPhotos(SampleCards.cards());
         try (Printed printed = Printed.of(out -> printer.benchCards(cards, format, PrintStyle.ENGLISH, out))) {
             assertThat(printed.pages()).isEqualTo(cards.size());
         }
@@ -33,7 +33,7 @@ class PhotoPrintTest {
     @ParameterizedTest
     @EnumSource(SheetFormat.class)
     void everySheetTakesEveryShapeOfPhotographOnOnePage(SheetFormat format) throws IOException {
-        var sheets = PhotoSamples.sheetsWithPhotos(Samples.sheets());
+        var sheets = PhotoSamples.sheetsWithPhotos(SampleSheets.sheets());
         try (Printed printed = Printed.of(out -> printer.plantSheets(sheets, format, PrintStyle.ENGLISH, out))) {
             assertThat(printed.pages()).isEqualTo(sheets.size());
         }
@@ -41,7 +41,7 @@ class PhotoPrintTest {
 
     @Test
     void aPhotographOnManyPagesIsStoredOnce() throws IOException {
-        BenchCard card = PhotoSamples.with(Samples.iteaCard(), PhotoSamples.LYING);
+        BenchCard card = PhotoSamples.with(SampleCards.iteaCard(), PhotoSamples.LYING);
         try (Printed printed = Printed.of(
                 out -> printer.benchCards(List.of(card, card, card), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
             Set<COSBase> pictures = new HashSet<>();
@@ -58,7 +58,7 @@ class PhotoPrintTest {
 
     @Test
     void thePhotographIsSeenAndItsCreditStandsUnderIt() throws IOException {
-        BenchCard card = PhotoSamples.with(Samples.iteaCard(), PhotoSamples.LYING);
+        BenchCard card = PhotoSamples.with(SampleCards.iteaCard(), PhotoSamples.LYING);
         try (Printed printed =
                 Printed.of(out -> printer.benchCards(List.of(card), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
             assertThat(printed.text(0)).contains("Photo: A. Grower, CC BY 4.0").contains("Jun–Jul");
@@ -91,7 +91,7 @@ class PhotoPrintTest {
     }
 
     private void assertRefused(Photo photo, String key) {
-        BenchCard card = PhotoSamples.with(Samples.iteaCard(), photo);
+        BenchCard card = PhotoSamples.with(SampleCards.iteaCard(), photo);
         assertThatThrownBy(() -> Printed.bytes(
                         out -> printer.benchCards(List.of(card), CardFormat.LARGE, PrintStyle.ENGLISH, out)))
                 .isInstanceOfSatisfying(PrintRefused.class, refused -> {
@@ -104,12 +104,12 @@ class PhotoPrintTest {
     @Test
     void thePageShowsThePhotographAndGoesWithoutOneThatIsMissing() {
         WebPages pages = WebPages.using(ContentPack.builtIn(), new SamplePhotos());
-        assertThat(pages.plantPage(PhotoSamples.with(Samples.iteaSheet(), PhotoSamples.LYING), PrintStyle.ENGLISH))
+        assertThat(pages.plantPage(PhotoSamples.with(SampleSheets.iteaSheet(), PhotoSamples.LYING), PrintStyle.ENGLISH))
                 .contains("src=\"/photo/lying.jpg\"")
                 .contains("alt=\"Photograph of Itea virginica")
                 .contains("Photo: A. Grower, CC BY 4.0");
         assertThat(pages.plantPage(
-                        PhotoSamples.with(Samples.iteaSheet(), new Photo("none.jpg", "", "")), PrintStyle.ENGLISH))
+                        PhotoSamples.with(SampleSheets.iteaSheet(), new Photo("none.jpg", "", "")), PrintStyle.ENGLISH))
                 .doesNotContain("/photo/");
     }
 }

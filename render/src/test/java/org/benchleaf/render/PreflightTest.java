@@ -29,13 +29,13 @@ class PreflightTest {
 
     @Test
     void goodCardsLeaveNoFindings() {
-        assertThat(check(printer, Samples.cards())).isEmpty();
+        assertThat(check(printer, SampleCards.cards())).isEmpty();
     }
 
     @Test
     void everyPageIsCheckedAndEachFindingNamesPlantAndField() {
-        List<BenchCard> cards =
-                List.of(Samples.iteaCard(), titled("sweetspire 花"), titled("word ".repeat(60)), Samples.iteaCard());
+        List<BenchCard> cards = List.of(
+                SampleCards.iteaCard(), titled("sweetspire 花"), titled("word ".repeat(60)), SampleCards.iteaCard());
         assertThat(check(printer, cards))
                 .extracting(
                         PrintFinding::subject,
@@ -59,7 +59,7 @@ class PreflightTest {
                         + ".card-common { color: #777777 } .card-why { color: #767676 }"
                         + ".card-call { color: #262a26; background-color: #404540 }");
         Printer own = Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE);
-        assertThat(check(own, List.of(Samples.iteaCard())))
+        assertThat(check(own, List.of(SampleCards.iteaCard())))
                 .extracting(
                         found -> found.problem().key(),
                         found -> found.problem().details().get("contrast"))
@@ -73,7 +73,7 @@ class PreflightTest {
         Photographs coarse = new CoarsePhotos();
         List<PrintFinding> found = check(
                 Printer.using(ContentPack.builtIn(), coarse),
-                List.of(PhotoSamples.with(Samples.iteaCard(), PhotoSamples.LYING)));
+                List.of(PhotoSamples.with(SampleCards.iteaCard(), PhotoSamples.LYING)));
         assertThat(found).hasSize(1);
         assertThat(found.getFirst().field()).isEqualTo("photograph");
         assertThat(found.getFirst().problem().key()).isEqualTo("print.photo-coarse");
@@ -85,7 +85,7 @@ class PreflightTest {
     void aMissingPhotographIsFound() {
         List<PrintFinding> found = check(
                 Printer.using(ContentPack.builtIn(), Photographs.NONE),
-                List.of(PhotoSamples.with(Samples.iteaCard(), PhotoSamples.LYING)));
+                List.of(PhotoSamples.with(SampleCards.iteaCard(), PhotoSamples.LYING)));
         assertThat(found).extracting(PrintFinding::field).containsExactly("photograph");
     }
 
@@ -94,7 +94,7 @@ class PreflightTest {
         List<PrintRefused> refused = new ArrayList<>();
         List<BenchCard> cards = new ArrayList<>();
         for (int n = 0; n < 12; n++) {
-            cards.add(n % 5 == 1 ? titled("sweetspire 花") : Samples.iteaCard());
+            cards.add(n % 5 == 1 ? titled("sweetspire 花") : SampleCards.iteaCard());
         }
         try (Printed printed = Printed.of(
                 out -> printer.watchedBy(refused::add).benchCards(cards, CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
@@ -106,7 +106,7 @@ class PreflightTest {
     @Test
     void aLabelThatCannotBePrintedLeavesItsCellToTheNext() throws IOException {
         List<PrintRefused> refused = new ArrayList<>();
-        List<Label> labels = new ArrayList<>(Samples.labels(31));
+        List<Label> labels = new ArrayList<>(SampleCards.labels(31));
         labels.set(
                 4,
                 new Label(
@@ -137,7 +137,7 @@ class PreflightTest {
     }
 
     private static BenchCard titled(String common) {
-        BenchCard card = Samples.iteaCard();
+        BenchCard card = SampleCards.iteaCard();
         return new BenchCard(
                 PlantTitle.of(Samples.ITEA, common),
                 Optional.empty(),

@@ -23,15 +23,15 @@ class PressTest {
     private final Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
 
     private Printed card(PressSettings press) throws IOException {
-        return Printed.of(out ->
-                printer.on(press).benchCards(List.of(Samples.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, out));
+        return Printed.of(out -> printer.on(press)
+                .benchCards(List.of(SampleCards.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, out));
     }
 
     @ParameterizedTest
     @EnumSource(CardFormat.class)
     void aTrimmedCardIsExactlyItsSizeAndBleedsThreeMillimetres(CardFormat format) throws IOException {
-        try (Printed printed =
-                Printed.of(out -> printer.on(TRIMMED).benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
+        try (Printed printed = Printed.of(
+                out -> printer.on(TRIMMED).benchCards(SampleCards.cards(), format, PrintStyle.ENGLISH, out))) {
             for (int page = 0; page < printed.pages(); page++) {
                 PDRectangle trim = printed.document().getPage(page).getTrimBox();
                 PDRectangle bleed = printed.document().getPage(page).getBleedBox();
@@ -68,7 +68,7 @@ class PressTest {
         Printer own = Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE)
                 .on(TRIMMED);
         try (Printed printed = Printed.of(
-                out -> own.benchCards(List.of(Samples.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
+                out -> own.benchCards(List.of(SampleCards.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
             var image = printed.image(0, 254); // ten dots to the millimetre
             assertThat(image.getRGB(95, 140) & 0xFFFFFF).isEqualTo(0xD0D8CC);
             assertThat(image.getRGB(80, 140) & 0xFFFFFF).isEqualTo(0xFFFFFF);

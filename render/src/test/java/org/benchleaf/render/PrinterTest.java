@@ -34,8 +34,8 @@ class PrinterTest {
     @EnumSource(CardFormat.class)
     void cardsAreOnePageEachInTheirExactSize(CardFormat format) throws IOException {
         try (Printed printed =
-                Printed.of(out -> printer.benchCards(Samples.cards(), format, PrintStyle.ENGLISH, out))) {
-            assertThat(printed.pages()).isEqualTo(Samples.cards().size());
+                Printed.of(out -> printer.benchCards(SampleCards.cards(), format, PrintStyle.ENGLISH, out))) {
+            assertThat(printed.pages()).isEqualTo(SampleCards.cards().size());
             for (int page = 0; page < printed.pages(); page++) {
                 assertThat(printed.widthMm(page)).isCloseTo(format.widthMm(), within(0.05));
                 assertThat(printed.heightMm(page)).isCloseTo(format.heightMm(), within(0.05));
@@ -47,8 +47,8 @@ class PrinterTest {
     @EnumSource(SheetFormat.class)
     void sheetsAreOnePageEachInTheirExactSize(SheetFormat format) throws IOException {
         try (Printed printed =
-                Printed.of(out -> printer.plantSheets(Samples.sheets(), format, PrintStyle.ENGLISH, out))) {
-            assertThat(printed.pages()).isEqualTo(Samples.sheets().size());
+                Printed.of(out -> printer.plantSheets(SampleSheets.sheets(), format, PrintStyle.ENGLISH, out))) {
+            assertThat(printed.pages()).isEqualTo(SampleSheets.sheets().size());
             assertThat(printed.widthMm(0)).isCloseTo(format.widthMm(), within(0.05));
             assertThat(printed.heightMm(0)).isCloseTo(format.heightMm(), within(0.05));
         }
@@ -56,7 +56,7 @@ class PrinterTest {
 
     @Test
     void aCardSaysWhatTheCatalogSays() throws IOException {
-        try (Printed printed = Printed.of(out -> cards(Samples.cards(), out))) {
+        try (Printed printed = Printed.of(out -> cards(SampleCards.cards(), out))) {
             assertThat(printed.text(0))
                     .contains("Itea virginica", "‘Henry’s Garnet’", "Virginia sweetspire", "Full sun to part shade")
                     .contains("Moderate water", "Hardy in zones 5–9", "3–5 ft tall, 4–6 ft wide", "$21.50", "#3")
@@ -67,8 +67,8 @@ class PrinterTest {
 
     @Test
     void aSheetResolvesItsSourcesAndDefersInAnEmergency() throws IOException {
-        try (Printed printed =
-                Printed.of(out -> printer.plantSheets(Samples.sheets(), SheetFormat.LETTER, PrintStyle.ENGLISH, out))) {
+        try (Printed printed = Printed.of(
+                out -> printer.plantSheets(SampleSheets.sheets(), SheetFormat.LETTER, PrintStyle.ENGLISH, out))) {
             assertThat(printed.text(0))
                     .contains("1 from memory", "2 Rutgers NJAES E271", "3 USDA PLANTS")
                     .contains("120 now", "60 from the week of 5 April 2027", "sold out")
@@ -82,8 +82,8 @@ class PrinterTest {
 
     @Test
     void nothingButOurFontsIsUsedAndAllAreEmbedded() throws IOException {
-        try (Printed printed =
-                Printed.of(out -> printer.plantSheets(Samples.sheets(), SheetFormat.LETTER, PrintStyle.ENGLISH, out))) {
+        try (Printed printed = Printed.of(
+                out -> printer.plantSheets(SampleSheets.sheets(), SheetFormat.LETTER, PrintStyle.ENGLISH, out))) {
             assertThat(printed.fonts())
                     .isNotEmpty()
                     .allMatch(font -> font.startsWith("Newsreader") || font.startsWith("SourceSans3"))
@@ -93,15 +93,15 @@ class PrinterTest {
 
     @Test
     void sameInputGivesSameBytes() {
-        byte[] first = Printed.bytes(out -> cards(Samples.cards(), out));
+        byte[] first = Printed.bytes(out -> cards(SampleCards.cards(), out));
         byte[] again = Printed.bytes(out -> Printer.using(ContentPack.builtIn(), Photographs.NONE)
-                .benchCards(Samples.cards(), CardFormat.LARGE, PrintStyle.ENGLISH, out));
+                .benchCards(SampleCards.cards(), CardFormat.LARGE, PrintStyle.ENGLISH, out));
         assertThat(again).isEqualTo(first);
     }
 
     @Test
     void theDocumentAsksForNoScalingAndSaysItsTitleAndLanguage() throws IOException {
-        try (Printed printed = Printed.of(out -> cards(Samples.cards(), out))) {
+        try (Printed printed = Printed.of(out -> cards(SampleCards.cards(), out))) {
             COSDictionary preferences = printed.document()
                     .getDocumentCatalog()
                     .getViewerPreferences()
@@ -119,7 +119,7 @@ class PrinterTest {
     @Test
     void markupInTheCatalogIsPrintedLiterally() throws IOException {
         BenchCard hostile =
-                withShop(Samples.iteaCard(), new Shop("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}"));
+                withShop(SampleCards.iteaCard(), new Shop("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}"));
         try (Printed printed = Printed.of(out -> cards(List.of(hostile), out))) {
             assertThat(printed.text(0)).contains("A & B <b>Nursery</b>", "<script>alert(1)</script> ${7*7}");
         }
@@ -127,7 +127,7 @@ class PrinterTest {
 
     @Test
     void aCharacterNoFontHasStopsThePrintAndIsNamed() {
-        BenchCard card = withTitle(Samples.iteaCard(), PlantTitle.of(Samples.ITEA, "sweetspire 花"));
+        BenchCard card = withTitle(SampleCards.iteaCard(), PlantTitle.of(Samples.ITEA, "sweetspire 花"));
         assertThatThrownBy(() -> cards(List.of(card), OutputStream.nullOutputStream()))
                 .isInstanceOfSatisfying(
                         PrintRefused.class,
@@ -141,7 +141,8 @@ class PrinterTest {
     @Test
     void accentsMarksAndFractionsAreInEveryFont() throws IOException {
         BenchCard card = withTitle(
-                Samples.iteaCard(), PlantTitle.of(Samples.ITEA, "áéíóúüñçàèâêîôûëïöä × ® ™ ½ ¼ ° ‘’“” – — • ′ ″ ·"));
+                SampleCards.iteaCard(),
+                PlantTitle.of(Samples.ITEA, "áéíóúüñçàèâêîôûëïöä × ® ™ ½ ¼ ° ‘’“” – — • ′ ″ ·"));
         try (Printed printed = Printed.of(out -> cards(List.of(card), out))) {
             assertThat(printed.text(0)).contains("áéíóúüñç", "®", "½", "″");
         }
@@ -149,7 +150,7 @@ class PrinterTest {
 
     @Test
     void aNameThatFitsNowhereIsRefusedByName() {
-        BenchCard card = withTitle(Samples.iteaCard(), PlantTitle.of(Samples.ITEA, "word ".repeat(60)));
+        BenchCard card = withTitle(SampleCards.iteaCard(), PlantTitle.of(Samples.ITEA, "word ".repeat(60)));
         assertThatThrownBy(() -> cards(List.of(card), OutputStream.nullOutputStream()))
                 .isInstanceOfSatisfying(PrintRefused.class, refused -> {
                     assertThat(refused.problem().key()).isEqualTo("print.overflow");
@@ -226,7 +227,7 @@ class PrinterTest {
         Files.writeString(shop.resolve(key), text);
         Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE)
                 .benchCards(
-                        List.of(Samples.iteaCard()),
+                        List.of(SampleCards.iteaCard()),
                         CardFormat.LARGE,
                         PrintStyle.ENGLISH,
                         OutputStream.nullOutputStream());

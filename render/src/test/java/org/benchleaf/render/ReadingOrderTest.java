@@ -22,21 +22,22 @@ class ReadingOrderTest {
 
     private Printed sheet() throws IOException {
         return Printed.of(out ->
-                printer.plantSheets(Samples.sheets().subList(0, 1), SheetFormat.LETTER, PrintStyle.ENGLISH, out));
+                printer.plantSheets(SampleSheets.sheets().subList(0, 1), SheetFormat.LETTER, PrintStyle.ENGLISH, out));
     }
 
     @Test
     void aCardIsReadFromItsNameToItsKey() throws IOException {
-        try (Printed printed = Printed.of(
-                out -> printer.benchCards(List.of(Samples.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
+        try (Printed printed = Printed.of(out ->
+                printer.benchCards(List.of(SampleCards.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
             List<String> lines = Structure.of(printed).lines();
             assertThat(lines)
                     .startsWith("Document", "Sect", "H1 Itea virginica ‘Henry’s Garnet’", "P Virginia sweetspire")
                     .containsSubsequence(
                             "P Full sun to part shade",
                             "P $21.50 each",
-                            "Figure [Code that leads to " + Samples.iteaCard().link() + "]",
-                            "P " + Samples.iteaCard().link().plant());
+                            "Figure [Code that leads to "
+                                    + SampleCards.iteaCard().link() + "]",
+                            "P " + SampleCards.iteaCard().link().plant());
             assertThat(lines)
                     .filteredOn(line -> line.startsWith("Figure [Flower: "))
                     .hasSize(1);
@@ -70,14 +71,14 @@ class ReadingOrderTest {
     @Test
     void everyCardIsAPartOfItsOwnAndEveryLabelAParagraph() throws IOException {
         try (Printed cards = Printed.of(
-                        out -> printer.benchCards(Samples.cards(), CardFormat.LARGE, PrintStyle.ENGLISH, out));
+                        out -> printer.benchCards(SampleCards.cards(), CardFormat.LARGE, PrintStyle.ENGLISH, out));
                 Printed labels = Printed.of(out -> printer.labels(
-                        Samples.labels(30),
+                        SampleCards.labels(30),
                         LabelRun.on(ContentPack.builtIn().paper("letter-30")),
                         PrintStyle.ENGLISH,
                         out))) {
             assertThat(Structure.of(cards).lines().stream().filter(line -> line.equals("Sect")))
-                    .hasSize(Samples.cards().size());
+                    .hasSize(SampleCards.cards().size());
             assertThat(Structure.of(labels).lines().stream().filter(line -> line.startsWith("Figure [https://")))
                     .hasSize(30);
         }
@@ -89,7 +90,7 @@ class ReadingOrderTest {
             List<PDAnnotation> links = printed.document().getPage(0).getAnnotations();
             assertThat(links).hasSize(1);
             PDAnnotationLink link = (PDAnnotationLink) links.getFirst();
-            String address = Samples.sheets().getFirst().link().toString();
+            String address = SampleSheets.sheets().getFirst().link().toString();
             assertThat(((PDActionURI) link.getAction()).getURI()).isEqualTo(address);
             assertThat(link.getContents()).isEqualTo(address);
             PDRectangle place = link.getRectangle();
@@ -147,7 +148,7 @@ class ReadingOrderTest {
     private static Printed shopsCard(Path shop) throws IOException {
         Printer own = Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE);
         return Printed.of(out -> own.benchCards(
-                List.of(Samples.iteaCard()),
+                List.of(SampleCards.iteaCard()),
                 CardFormat.LARGE,
                 new PrintStyle(Locale.ENGLISH, PrintStyle.ENGLISH.lengths()),
                 out));

@@ -48,7 +48,7 @@ class TagPrintTest {
     @ParameterizedTest
     @CsvSource({"roll-2x1, 203", "roll-2x1, 300", "roll-3x2, 203", "roll-6x4, 300", "roll-loop, 203", "roll-loop, 300"})
     void aRollPrinterGetsDotsThatAnotherDecoderReads(String paper, int dpi, @TempDir Path folder) throws Exception {
-        List<Label> labels = Samples.labels(3);
+        List<Label> labels = SampleCards.labels(3);
         List<byte[]> pictures = new ArrayList<>();
         printer.labelPictures(labels, run(paper, dpi, false), PrintStyle.ENGLISH, pictures::add);
         assertThat(pictures).hasSize(3);
@@ -66,7 +66,7 @@ class TagPrintTest {
     @ParameterizedTest
     @CsvSource({"roll-2x1, 203", "tags-stake-32, 300", "tags-loop-10, 300", "roll-stake, 300"})
     void tagsArePrintedAsPdfWithCodesThatAreRead(String paper, int dpi, @TempDir Path folder) throws Exception {
-        List<Label> labels = Samples.labels(4);
+        List<Label> labels = SampleCards.labels(4);
         try (Printed printed =
                 Printed.of(out -> printer.labels(labels, run(paper, dpi, false), PrintStyle.ENGLISH, out))) {
             List<String> read = new ArrayList<>();
@@ -85,7 +85,7 @@ class TagPrintTest {
     @CsvSource({"5012345678900, 203", "5012345678900, 300", "036000241457, 203", "036000241457, 300"})
     void barsOfATillAreRead(String gtin, int dpi, @TempDir Path folder) throws Exception {
         List<byte[]> pictures = new ArrayList<>();
-        Label label = withGtin(Samples.labels(1).getFirst(), gtin);
+        Label label = withGtin(SampleCards.labels(1).getFirst(), gtin);
         printer.labelPictures(List.of(label), run("roll-6x4", dpi, true), PrintStyle.ENGLISH, pictures::add);
         // zbar tells the bars of UPC-A as EAN-13 with a zero before, which they are
         assertThat(zbar(pictures.getFirst(), folder))
@@ -94,7 +94,7 @@ class TagPrintTest {
 
     @Test
     void barsThatFindNoRoomAndNumbersOfCasesAreRefused() {
-        Label label = Samples.labels(1).getFirst();
+        Label label = SampleCards.labels(1).getFirst();
         for (Label bad : List.of(withGtin(label, "5012345678900"), withGtin(label, "10036000241454"))) {
             assertThatThrownBy(() -> printer.labels(
                             List.of(bad),
@@ -110,7 +110,7 @@ class TagPrintTest {
     @Test
     void aLabelWithoutANumberHasNoBars() throws IOException {
         try (Printed printed = Printed.of(
-                out -> printer.labels(Samples.labels(1), run("roll-3x2", 300, true), PrintStyle.ENGLISH, out))) {
+                out -> printer.labels(SampleCards.labels(1), run("roll-3x2", 300, true), PrintStyle.ENGLISH, out))) {
             assertThat(printed.text(0)).contains("Itea virginica");
         }
     }

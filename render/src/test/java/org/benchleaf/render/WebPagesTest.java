@@ -15,7 +15,7 @@ class WebPagesTest {
 
     @Test
     void everyPageIsLightAndWithoutScript() {
-        for (PlantSheet sheet : Samples.sheets()) {
+        for (PlantSheet sheet : SampleSheets.sheets()) {
             String page = pages.plantPage(sheet, PrintStyle.ENGLISH);
             assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(120_000);
             assertThat(page)
@@ -27,7 +27,7 @@ class WebPagesTest {
 
     @Test
     void aPageSaysWhatIsHereAndWhatToTakeCareOf() {
-        String page = pages.plantPage(Samples.yewSheet(), PrintStyle.ENGLISH);
+        String page = pages.plantPage(SampleSheets.yewSheet(), PrintStyle.ENGLISH);
         assertThat(page)
                 .contains("<html lang=\"en\">", "120 now", "60 from the week of 5 April 2027")
                 .contains("Poisonous to people, dogs, cats, horses and livestock: leaves and seeds deadly if eaten")
@@ -37,21 +37,21 @@ class WebPagesTest {
 
     @Test
     void aPageOfAPlantOfWhichNothingIsKnownStaysWhole() {
-        assertThat(pages.plantPage(Samples.bareSheet(), PrintStyle.ENGLISH))
+        assertThat(pages.plantPage(SampleSheets.bareSheet(), PrintStyle.ENGLISH))
                 .contains("No facts recorded yet.", "No caution is recorded for this plant.")
                 .doesNotContain("<svg");
     }
 
     @Test
     void sameInputGivesTheSamePage() {
-        assertThat(pages.plantPage(Samples.iteaSheet(), PrintStyle.ENGLISH))
+        assertThat(pages.plantPage(SampleSheets.iteaSheet(), PrintStyle.ENGLISH))
                 .isEqualTo(WebPages.using(ContentPack.builtIn(), Photographs.NONE)
-                        .plantPage(Samples.iteaSheet(), PrintStyle.ENGLISH));
+                        .plantPage(SampleSheets.iteaSheet(), PrintStyle.ENGLISH));
     }
 
     @Test
     void markupInTheCatalogIsShownLiterally() {
-        PlantSheet sheet = Samples.bareSheet();
+        PlantSheet sheet = SampleSheets.bareSheet();
         PlantSheet hostile = new PlantSheet(
                 sheet.title(),
                 java.util.Optional.of("<script>alert(1)</script>"),

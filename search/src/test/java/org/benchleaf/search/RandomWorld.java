@@ -127,6 +127,11 @@ public final class RandomWorld {
         texts.put("fragrance", "none|light|strong");
         texts.put("wildlife", "nectar|nectar; pollen|bird food|larval host; nectar");
         texts.put("uses", "hedge; screen|foundation|groundcover; slope|rain garden|street");
+        texts.put(
+                "known_for",
+                "shade|wet ground; drought|fruit; fall color|flowers; hedge; deer|dry shade; salt; bark; foliage"
+                        + "|pollinators; birds; fragrance|screen; groundcover; clay; walnut; city");
+        texts.put("grown", "staple|common|uncommon|rare");
         texts.put("native_states", "US-PA US-NY|US-VA US-NC|US-PA|CA-ON US-ME");
         texts.put("native_range", "Japan|China, Korea|eastern North America|Europe and western Asia|garden hybrid");
         texts.put(

@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
@@ -18,9 +17,13 @@ import org.benchleaf.app.Settings;
 import org.benchleaf.app.Workspace;
 import org.benchleaf.app.service.ImportService;
 import org.benchleaf.app.service.MapShelf;
+import org.benchleaf.app.service.PressOrder;
+import org.benchleaf.app.service.PrintOrder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.SaleRuleService;
+import org.benchleaf.app.service.Wanted;
 import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.catalog.intake.ColumnMap;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
@@ -95,7 +98,7 @@ final class DemoCommand implements Callable<Integer> {
         int plants = 0;
         int lots = 0;
         try (Catalog catalog = Catalog.create(workspace.database())) {
-            ImportService imports = new ImportService(catalog, new MapShelf(workspace.mapsFolder()));
+            ImportService imports = new ImportService(catalog, new MapShelf(workspace.mapsFolder()), ShopHabits.NONE);
             for (String file : DemoCatalog.plantFiles()) {
                 plants += load(imports, file, ColumnMaps.ownPlants()).plants().size();
             }
@@ -144,10 +147,19 @@ final class DemoCommand implements Callable<Integer> {
         PlantRecord plant = shown.get(0);
         Path print = folder.resolve("print");
         PrintService printing = benchleaf.printing();
-        printing.plantSheets(List.of(plant), SheetFormat.LETTER, print.resolve("product-sheet.pdf"));
-        printing.benchCards(List.of(plant), Optional.empty(), true, CardFormat.LARGE, print.resolve("bench-card.pdf"));
-        printing.labels(
-                shown, Optional.empty(), 1, LabelRun.on(printing.paper("letter-30")), print.resolve("labels.pdf"));
+        PressOrder usual = PressOrder.USUAL;
+        printing.sheets().print(List.of(plant), SheetFormat.LETTER, false, usual, print.resolve("product-sheet.pdf"));
+        printing.cards()
+                .print(
+                        List.of(Wanted.one(plant)),
+                        true,
+                        CardFormat.LARGE,
+                        PrintOrder.GIVEN,
+                        usual,
+                        print.resolve("bench-card.pdf"));
+        LabelRun run = LabelRun.on(printing.paper("letter-30"));
+        List<Wanted> all = shown.stream().map(Wanted::one).toList();
+        printing.labels().print(all, false, run, PrintOrder.GIVEN, usual, print.resolve("labels.pdf"));
         say("");
         say("Printed for " + plant.name() + ":");
         say("  " + print.resolve("product-sheet.pdf"));

@@ -2,8 +2,6 @@ package org.benchleaf.app.cli;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
@@ -14,7 +12,6 @@ import org.benchleaf.catalog.ledger.Balance;
 import org.benchleaf.catalog.ledger.LedgerEntry;
 import org.benchleaf.catalog.ledger.StockEvent;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /// A command that writes one entry into the ledger; its kind says what.
 abstract class EntryCommand implements Callable<Integer> {
@@ -24,34 +21,8 @@ abstract class EntryCommand implements Callable<Integer> {
     @Mixin
     private final WorkspaceOption workspace = new WorkspaceOption();
 
-    @Option(
-            names = "--who",
-            paramLabel = "NAME",
-            description = "the person (default: $BENCHLEAF_WHO, else the user of this machine)")
-    private Optional<String> who = Optional.empty();
-
-    @Option(
-            names = "--why",
-            paramLabel = "TEXT",
-            defaultValue = "",
-            description = "a reason, a customer, an order number")
-    @SuppressWarnings("NullAway.Init")
-    private String why;
-
-    @Option(
-            names = "--key",
-            paramLabel = "KEY",
-            description = "what the entry is called: sent twice under one key it counts once (default: made up)")
-    private Optional<String> key = Optional.empty();
-
-    @Option(
-            names = "--at",
-            paramLabel = "TIME",
-            description = "when it happened, such as 2026-11-25T07:30 (default: now)")
-    private Optional<String> at = Optional.empty();
-
-    @Option(names = "--json", description = "answer in JSON")
-    private boolean json;
+    @Mixin
+    private final EntryOptions given = new EntryOptions();
 
     EntryCommand(Console console, Clock clock) {
         this.console = console;
@@ -74,10 +45,10 @@ abstract class EntryCommand implements Callable<Integer> {
             LedgerEntry entry = new LedgerEntry(
                     said.lot(),
                     said.event(),
-                    person(),
-                    why.strip(),
-                    key.filter(text -> !text.isBlank()).orElseGet(EntryCommand::madeUp),
-                    at.map(text -> Moments.read(text, clock.getZone())));
+                    given.person(),
+                    given.why(),
+                    given.key(),
+                    given.at(clock.getZone()));
             switch (benchleaf.ledger().record(entry)) {
                 case LedgerResult.Applied(Balance lot) -> write(benchleaf, entry, lot, false);
                 case LedgerResult.AlreadyApplied(Balance lot) -> write(benchleaf, entry, lot, true);
@@ -88,20 +59,9 @@ abstract class EntryCommand implements Callable<Integer> {
         return ErrorReport.DONE;
     }
 
-    private String person() {
-        return who.filter(name -> !name.isBlank())
-                .or(() -> Optional.ofNullable(System.getenv("BENCHLEAF_WHO")).filter(name -> !name.isBlank()))
-                .orElseGet(() -> System.getProperty("user.name"));
-    }
-
-    /// Short enough to be read out on the telephone, long enough that nobody makes up the same.
-    private static String madeUp() {
-        return UUID.randomUUID().toString().substring(0, 13);
-    }
-
     private void write(Benchleaf benchleaf, LedgerEntry entry, Balance lot, boolean again) {
         Instant now = clock.instant();
-        if (json) {
+        if (given.json()) {
             console.out().println(new StockJson(clock.getZone()).entry(entry, lot, again, now));
             return;
         }

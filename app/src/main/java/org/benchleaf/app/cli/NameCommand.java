@@ -119,6 +119,10 @@ final class NameCommand implements Callable<Integer> {
         if (answer.found().isEmpty()) {
             console.out().println(wording.text("name.none", Map.of("read", answer.typed())));
         }
+        if (!answer.kin().isEmpty()) {
+            console.out().println(wording.text("name.kin"));
+            answer.kin().forEach(plant -> console.out().println(plant.key() + "  " + plant.name()));
+        }
         for (Found found : answer.found()) {
             String how = wording.text("name.how." + NameJson.word(found.how()), Map.of("matched", found.matched()));
             String by = found.synonymBy().stream().map(Source::text).collect(Collectors.joining("; "));

@@ -34,6 +34,15 @@ final class NameJson {
         read(root.putObject("read"), answer.reading());
         ArrayNode plants = root.putArray("plants");
         answer.found().forEach(found -> plant(plants.addObject(), found));
+        if (!answer.kin().isEmpty()) {
+            ArrayNode kin = root.putArray("kin");
+            answer.kin().forEach(plant -> {
+                ObjectNode node = kin.addObject();
+                node.put("key", plant.key().text());
+                written(node, plant.name());
+                otherNames(node, plant);
+            });
+        }
         try {
             return writer.writeValueAsString(root);
         } catch (JsonProcessingException impossible) {

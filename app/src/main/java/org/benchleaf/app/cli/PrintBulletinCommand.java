@@ -1,18 +1,15 @@
 package org.benchleaf.app.cli;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.catalog.model.PlantRecord;
-import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.page.Bulletin;
 import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;
@@ -23,13 +20,7 @@ import picocli.CommandLine.Option;
         name = "bulletin",
         mixinStandardHelpOptions = true,
         description = "The week's best: the first plant leads, the others stand beside it, then what is here.")
-final class PrintBulletinCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintBulletinCommand extends WorkspaceCommand {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
@@ -50,45 +41,26 @@ final class PrintBulletinCommand implements Callable<Integer> {
     private int days;
 
     @Mixin
-    private final PaperOptions words = new PaperOptions();
-
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            defaultValue = "letter",
-            description = "letter or a4 (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private SheetFormat format;
-
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            defaultValue = "bulletin.pdf",
-            description = "the PDF to write (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
+    private final DocumentOptions document = new DocumentOptions("bulletin.pdf");
 
     PrintBulletinCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            DocumentService documents = benchleaf.documents(words.style(benchleaf));
-            List<PlantRecord> chosen = plants.in(benchleaf);
-            if (reasons.size() > chosen.size()) {
-                throw new Refusal(Problem.of("print.reasons", Integer.toString(reasons.size()))
-                        .with("plants", Integer.toString(chosen.size())));
-            }
-            LocalDate first = from.orElse(benchleaf.today());
-            Bulletin bulletin = documents
-                    .assembler()
-                    .bulletin(chosen, reasons, first, first.plusDays(Math.max(1, days) - 1L), benchleaf.now());
-            int pages = documents.bulletin(bulletin, format, file);
-            console.out().println(file + ": " + pages + (pages == 1 ? " page" : " pages"));
+    int run(Benchleaf benchleaf) {
+        DocumentService documents = benchleaf.documents(document.style(benchleaf));
+        List<PlantRecord> chosen = plants.in(benchleaf);
+        if (reasons.size() > chosen.size()) {
+            throw new Refusal(Problem.of("print.reasons", Integer.toString(reasons.size()))
+                    .with("plants", Integer.toString(chosen.size())));
         }
+        LocalDate first = from.orElse(benchleaf.today());
+        Bulletin bulletin = documents
+                .assembler()
+                .bulletin(chosen, reasons, first, first.plusDays(Math.max(1, days) - 1L), benchleaf.now());
+        int pages = documents.bulletin(bulletin, document.format(benchleaf), document.file());
+        tellWritten(document.file(), pages, "page");
         return ErrorReport.DONE;
     }
 }

@@ -3,7 +3,6 @@ package org.benchleaf.app.cli;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.PrinterShelf;
@@ -11,20 +10,13 @@ import org.benchleaf.app.Refusal;
 import org.benchleaf.render.Calibration;
 import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(
         name = "calibrate",
         mixinStandardHelpOptions = true,
         description = "Keeps what was measured on the calibration page of a printer.")
-final class PrintCalibrateCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintCalibrateCommand extends WorkspaceCommand {
     @Option(
             names = "--printer",
             paramLabel = "NAME",
@@ -42,27 +34,25 @@ final class PrintCalibrateCommand implements Callable<Integer> {
     private String measured;
 
     PrintCalibrateCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
+    int run(Benchleaf benchleaf) {
         Calibration calibration = calibration();
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            new PrinterShelf(benchleaf.workspace()).keep(printer, calibration);
-            console.out()
-                    .println(benchleaf
-                            .wording()
-                            .text(
-                                    "calibration.kept",
-                                    Map.of(
-                                            "printer", printer,
-                                            "right", mm(calibration.rightMm()),
-                                            "down", mm(calibration.downMm()),
-                                            "across", percent(calibration.scaleX()),
-                                            "along", percent(calibration.scaleY()))));
-        }
+        new PrinterShelf(benchleaf.workspace()).keep(printer, calibration);
+        console()
+                .out()
+                .println(benchleaf
+                        .wording()
+                        .text(
+                                "calibration.kept",
+                                Map.of(
+                                        "printer", printer,
+                                        "right", mm(calibration.rightMm()),
+                                        "down", mm(calibration.downMm()),
+                                        "across", percent(calibration.scaleX()),
+                                        "along", percent(calibration.scaleY()))));
         return ErrorReport.DONE;
     }
 

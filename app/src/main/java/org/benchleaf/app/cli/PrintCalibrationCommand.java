@@ -1,11 +1,8 @@
 package org.benchleaf.app.cli;
 
-import java.nio.file.Path;
 import java.time.Clock;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
-import org.benchleaf.render.SheetFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,20 +11,9 @@ import picocli.CommandLine.Option;
         name = "calibration",
         mixinStandardHelpOptions = true,
         description = "A page to measure what a printer does wrong.")
-final class PrintCalibrationCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
+final class PrintCalibrationCommand extends WorkspaceCommand {
     @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            defaultValue = "letter",
-            description = "letter or a4 (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private SheetFormat format;
+    private final SheetPaper paper = new SheetPaper();
 
     @Option(
             names = "--printer",
@@ -37,25 +23,17 @@ final class PrintCalibrationCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private String printer;
 
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            defaultValue = "calibration.pdf",
-            description = "the PDF to write (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
+    @Mixin
+    private final OutOption out = new OutOption("calibration.pdf");
 
     PrintCalibrationCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            benchleaf.printing().calibration(format, printer, file);
-            console.out().println(file + ": " + printer);
-        }
+    int run(Benchleaf benchleaf) {
+        benchleaf.printing().calibration(paper.format(benchleaf), printer, out.file());
+        console().out().println(out.file() + ": " + printer);
         return ErrorReport.DONE;
     }
 }

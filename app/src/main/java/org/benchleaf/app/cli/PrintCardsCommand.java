@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
@@ -21,13 +20,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "cards", mixinStandardHelpOptions = true, description = "One bench card a plant.")
-final class PrintCardsCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintCardsCommand extends WorkspaceCommand {
     @Mixin
     private final PrintChoice choice = new PrintChoice();
 
@@ -35,7 +28,7 @@ final class PrintCardsCommand implements Callable<Integer> {
     private final PressOptions press = new PressOptions();
 
     @Mixin
-    private final PaperOptions paper = new PaperOptions();
+    private final PaperOptions words = new PaperOptions();
 
     @Option(
             names = "--card",
@@ -71,50 +64,43 @@ final class PrintCardsCommand implements Callable<Integer> {
     @Option(names = "--resume", description = "with --part: leave out the files that are there already")
     private boolean resume;
 
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            defaultValue = "cards.pdf",
-            description = "the PDF to write (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
+    @Mixin
+    private final OutOption out = new OutOption("cards.pdf");
 
     PrintCardsCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
+    int run(Benchleaf benchleaf) {
         if (part.isPresent() && part.get() < 1) {
             throw new Refusal(Problem.of("print.part", part.get().toString()));
         }
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            List<Wanted> wanted = choice.in(benchleaf, Optional.empty());
-            if (part.isEmpty()) {
-                return print(benchleaf, wanted, choice.order(), file);
-            }
-            int worst = ErrorReport.DONE;
-            List<List<Wanted>> parts = parts(benchleaf.printing().inOrder(wanted, choice.order()), part.get());
-            for (int number = 1; number <= parts.size(); number++) {
-                Path one = numbered(file, number);
-                if (resume && Files.exists(one)) {
-                    console.out().println(one + ": " + benchleaf.wording().text("print.there-already"));
-                } else {
-                    worst = Math.max(worst, print(benchleaf, parts.get(number - 1), PrintOrder.GIVEN, one));
-                }
-            }
-            return worst;
+        List<Wanted> wanted = choice.in(benchleaf, Optional.empty());
+        if (part.isEmpty()) {
+            return print(benchleaf, wanted, choice.order(), out.file());
         }
+        int worst = ErrorReport.DONE;
+        List<List<Wanted>> parts = parts(benchleaf.printing().inOrder(wanted, choice.order()), part.get());
+        for (int number = 1; number <= parts.size(); number++) {
+            Path one = numbered(out.file(), number);
+            if (resume && Files.exists(one)) {
+                console().out().println(one + ": " + benchleaf.wording().text("print.there-already"));
+            } else {
+                worst = Math.max(worst, print(benchleaf, parts.get(number - 1), PrintOrder.GIVEN, one));
+            }
+        }
+        return worst;
     }
 
     private int print(Benchleaf benchleaf, List<Wanted> wanted, PrintOrder order, Path to) {
         int all = wanted.stream().mapToInt(one -> one.copies().orElse(1)).sum();
         PressOutcome outcome;
-        try (PressProgress progress = new PressProgress(console.err(), benchleaf.wording(), all)) {
+        try (PressProgress progress = new PressProgress(console().err(), benchleaf.wording(), all)) {
             outcome = benchleaf
-                    .printing(paper.style(benchleaf))
-                    .benchCards(
+                    .printing(words.style(benchleaf))
+                    .cards()
+                    .print(
                             wanted,
                             !unpriced,
                             wide ? format.wide() : format,
@@ -122,8 +108,7 @@ final class PrintCardsCommand implements Callable<Integer> {
                             press.order(benchleaf, bleed, cropMarks || bleed > 0, progress),
                             to);
         }
-        int pages = outcome.pages();
-        return press.report(outcome, to + ": " + pages + (pages == 1 ? " card" : " cards"), benchleaf, console);
+        return press.report(outcome, written(to, outcome.pages(), "card"), benchleaf, console());
     }
 
     private static List<List<Wanted>> parts(List<Wanted> all, int size) {

@@ -2,11 +2,9 @@ package org.benchleaf.app.cli;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(
@@ -14,13 +12,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         description =
                 "Every document of the shop's hardest plants, in every size, language and palette, to be looked at.")
-final class PrintContactSheetCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintContactSheetCommand extends WorkspaceCommand {
     @Option(
             names = {"-o", "--out"},
             paramLabel = "FOLDER",
@@ -30,15 +22,14 @@ final class PrintContactSheetCommand implements Callable<Integer> {
     private Path folder;
 
     PrintContactSheetCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            int refused = benchleaf.contactSheet().print(folder, benchleaf.now(), console.out()::println);
-            return refused == 0 ? ErrorReport.DONE : ErrorReport.FINDINGS;
-        }
+    int run(Benchleaf benchleaf) {
+        int refused = benchleaf
+                .contactSheet()
+                .print(folder, benchleaf.now(), console().out()::println);
+        return refused == 0 ? ErrorReport.DONE : ErrorReport.FINDINGS;
     }
 }

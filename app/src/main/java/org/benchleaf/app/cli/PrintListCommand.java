@@ -1,13 +1,10 @@
 package org.benchleaf.app.cli;
 
-import java.nio.file.Path;
 import java.time.Clock;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ListReport;
-import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.page.ListPack;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,13 +15,7 @@ import picocli.CommandLine.Parameters;
         name = "list",
         mixinStandardHelpOptions = true,
         description = "A plant list for its client: a cover, the list, the chart of twelve months, a sheet a plant.")
-final class PrintListCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintListCommand extends WorkspaceCommand {
     @Parameters(index = "0", paramLabel = "LIST", description = "the name of the list")
     @SuppressWarnings("NullAway.Init")
     private String name;
@@ -33,39 +24,19 @@ final class PrintListCommand implements Callable<Integer> {
     private boolean bare;
 
     @Mixin
-    private final PaperOptions words = new PaperOptions();
-
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            defaultValue = "letter",
-            description = "letter or a4 (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private SheetFormat format;
-
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            defaultValue = "list.pdf",
-            description = "the PDF to write (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
+    private final DocumentOptions document = new DocumentOptions("list.pdf");
 
     PrintListCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            DocumentService documents = benchleaf.documents(words.style(benchleaf));
-            ListReport report =
-                    benchleaf.listService().report(ListCommand.find(benchleaf, name), benchleaf.today(), false);
-            ListPack pack = documents.assembler().pack(report, benchleaf.now());
-            int pages = documents.listPack(bare ? pack.withoutSheets() : pack, format, file);
-            console.out().println(file + ": " + pages + (pages == 1 ? " page" : " pages"));
-        }
+    int run(Benchleaf benchleaf) {
+        DocumentService documents = benchleaf.documents(document.style(benchleaf));
+        ListReport report = benchleaf.listService().report(ListCommand.find(benchleaf, name), benchleaf.today(), false);
+        ListPack pack = documents.assembler().pack(report, benchleaf.now());
+        int pages = documents.listPack(bare ? pack.withoutSheets() : pack, document.format(benchleaf), document.file());
+        tellWritten(document.file(), pages, "page");
         return ErrorReport.DONE;
     }
 }

@@ -1,9 +1,7 @@
 package org.benchleaf.app.cli;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.PrinterShelf;
@@ -17,13 +15,7 @@ import picocli.CommandLine.Option;
         name = "proof",
         mixinStandardHelpOptions = true,
         description = "The cells of a stock paper as outlines, to be held against it.")
-final class PrintProofCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintProofCommand extends WorkspaceCommand {
     @Option(
             names = "--paper",
             paramLabel = "PAPER",
@@ -35,29 +27,21 @@ final class PrintProofCommand implements Callable<Integer> {
     @Option(names = "--printer", paramLabel = "NAME", description = "put right what this printer does wrong")
     private Optional<String> printer = Optional.empty();
 
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            defaultValue = "proof.pdf",
-            description = "the PDF to write (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
+    @Mixin
+    private final OutOption out = new OutOption("proof.pdf");
 
     PrintProofCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            Calibration calibration = printer.map(new PrinterShelf(benchleaf.workspace())::printer)
-                    .orElse(Calibration.NONE);
-            benchleaf
-                    .printing()
-                    .proof(benchleaf.printing().paper(paper), new PressSettings(0, false, calibration), file);
-            console.out().println(file + ": " + paper);
-        }
+    int run(Benchleaf benchleaf) {
+        Calibration calibration =
+                printer.map(new PrinterShelf(benchleaf.workspace())::printer).orElse(Calibration.NONE);
+        benchleaf
+                .printing()
+                .proof(benchleaf.printing().paper(paper), new PressSettings(0, false, calibration), out.file());
+        console().out().println(out.file() + ": " + paper);
         return ErrorReport.DONE;
     }
 }

@@ -1,60 +1,47 @@
 package org.benchleaf.app.cli;
 
-import java.nio.file.Path;
 import java.time.Clock;
-import java.util.concurrent.Callable;
+import java.util.List;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.ErrorReport;
-import org.benchleaf.render.SheetFormat;
+import org.benchleaf.app.service.PressOutcome;
+import org.benchleaf.catalog.model.PlantRecord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "sheet", mixinStandardHelpOptions = true, description = "One product sheet a plant.")
-final class PrintSheetCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintSheetCommand extends WorkspaceCommand {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
     @Mixin
-    private final PaperOptions paper = new PaperOptions();
+    private final DocumentOptions document = new DocumentOptions("sheet.pdf");
 
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            defaultValue = "letter",
-            description = "letter or a4 (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private SheetFormat format;
-
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            defaultValue = "sheet.pdf",
-            description = "the PDF to write (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
+    @Mixin
+    private final PressOptions press = new PressOptions();
 
     @Option(names = "--sources", description = "print what other sources state beside the facts shown")
     private boolean sources;
 
     PrintSheetCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            int pages =
-                    benchleaf.printing(paper.style(benchleaf)).plantSheets(plants.in(benchleaf), format, sources, file);
-            console.out().println(file + ": " + pages + (pages == 1 ? " page" : " pages"));
+    int run(Benchleaf benchleaf) {
+        List<PlantRecord> chosen = plants.in(benchleaf);
+        PressOutcome outcome;
+        try (PressProgress progress = new PressProgress(console().err(), benchleaf.wording(), chosen.size())) {
+            outcome = benchleaf
+                    .printing(document.style(benchleaf))
+                    .sheets()
+                    .print(
+                            chosen,
+                            document.format(benchleaf),
+                            sources,
+                            press.order(benchleaf, progress),
+                            document.file());
         }
-        return ErrorReport.DONE;
+        return press.report(outcome, written(document.file(), outcome.pages(), "page"), benchleaf, console());
     }
 }

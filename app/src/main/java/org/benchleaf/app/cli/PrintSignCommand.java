@@ -1,11 +1,12 @@
 package org.benchleaf.app.cli;
 
-import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.service.PressOutcome;
+import org.benchleaf.app.service.PrintOrder;
+import org.benchleaf.app.service.Wanted;
 import org.benchleaf.render.CardFormat;
 import org.benchleaf.shared.stock.StockSize;
 import picocli.CommandLine.Command;
@@ -13,18 +14,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "sign", mixinStandardHelpOptions = true, description = "One sign a plant, for the end of an aisle.")
-final class PrintSignCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class PrintSignCommand extends WorkspaceCommand {
     @Mixin
     private final PlantsParameter plants = new PlantsParameter();
 
     @Mixin
-    private final PaperOptions paper = new PaperOptions();
+    private final PressOptions press = new PressOptions();
+
+    @Mixin
+    private final PaperOptions words = new PaperOptions();
 
     @Option(
             names = "--paper",
@@ -46,27 +44,31 @@ final class PrintSignCommand implements Callable<Integer> {
     @Option(names = "--no-price", description = "leave the price out")
     private boolean unpriced;
 
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            defaultValue = "sign.pdf",
-            description = "the PDF to write (default: ${DEFAULT-VALUE})")
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
+    @Mixin
+    private final OutOption out = new OutOption("sign.pdf");
 
     PrintSignCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            int pages = benchleaf
-                    .printing(paper.style(benchleaf))
-                    .benchCards(plants.in(benchleaf), size, !unpriced, wide ? format.wide() : format, file);
-            console.out().println(file + ": " + pages + (pages == 1 ? " sign" : " signs"));
+    int run(Benchleaf benchleaf) {
+        List<Wanted> wanted = plants.in(benchleaf).stream()
+                .map(plant -> new Wanted(plant, size, Optional.empty()))
+                .toList();
+        PressOutcome outcome;
+        try (PressProgress progress = new PressProgress(console().err(), benchleaf.wording(), wanted.size())) {
+            outcome = benchleaf
+                    .printing(words.style(benchleaf))
+                    .cards()
+                    .print(
+                            wanted,
+                            !unpriced,
+                            wide ? format.wide() : format,
+                            PrintOrder.GIVEN,
+                            press.order(benchleaf, progress),
+                            out.file());
         }
-        return ErrorReport.DONE;
+        return press.report(outcome, written(out.file(), outcome.pages(), "sign"), benchleaf, console());
     }
 }

@@ -2,13 +2,11 @@ package org.benchleaf.app.cli;
 
 import java.time.Clock;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.catalog.accounts.Role;
 import org.benchleaf.catalog.accounts.StaffMember;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -16,13 +14,7 @@ import picocli.CommandLine.Parameters;
         name = "add",
         mixinStandardHelpOptions = true,
         description = "Lets somebody sign in. The password is asked for, or read from the standard input.")
-final class StaffAddCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class StaffAddCommand extends WorkspaceCommand {
     @Parameters(index = "0", paramLabel = "NAME", description = "what they are called")
     @SuppressWarnings("NullAway.Init")
     private String name;
@@ -36,26 +28,24 @@ final class StaffAddCommand implements Callable<Integer> {
     private Role role;
 
     StaffAddCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            char[] password = new PasswordPrompt(benchleaf.wording()).ask(name);
-            StaffMember added = benchleaf.accounts().add(name, role, password, StaffCommand.actor());
-            console.out()
-                    .println(benchleaf
-                            .wording()
-                            .text(
-                                    "staff.added",
-                                    Map.of(
-                                            "name",
-                                            added.name(),
-                                            "role",
-                                            added.role().term())));
-        }
+    int run(Benchleaf benchleaf) {
+        char[] password = new PasswordPrompt(benchleaf.wording()).ask(name);
+        StaffMember added = benchleaf.accounts().add(name, role, password, StaffCommand.actor());
+        console()
+                .out()
+                .println(benchleaf
+                        .wording()
+                        .text(
+                                "staff.added",
+                                Map.of(
+                                        "name",
+                                        added.name(),
+                                        "role",
+                                        added.role().term())));
         return ErrorReport.DONE;
     }
 }

@@ -7,48 +7,37 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.catalog.accounts.StaffMember;
 import org.benchleaf.content.Wording;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "list", mixinStandardHelpOptions = true, description = "Says who may sign in, and as what.")
-final class StaffListCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class StaffListCommand extends WorkspaceCommand {
     @Option(names = "--json", description = "answer in JSON")
     private boolean json;
 
     StaffListCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            List<StaffMember> staff = benchleaf.accounts().staff();
-            if (json) {
-                console.out().println(json(staff));
-            } else if (staff.isEmpty()) {
-                console.out().println(benchleaf.wording().text("staff.none"));
-            } else {
-                staff.forEach(member -> console.out().println(line(member, benchleaf.wording())));
-            }
+    int run(Benchleaf benchleaf) {
+        List<StaffMember> staff = benchleaf.accounts().staff();
+        if (json) {
+            console().out().println(json(staff));
+        } else if (staff.isEmpty()) {
+            console().out().println(benchleaf.wording().text("staff.none"));
+        } else {
+            staff.forEach(member -> console().out().println(line(member, benchleaf.wording())));
         }
         return ErrorReport.DONE;
     }
 
     private String line(StaffMember member, Wording wording) {
-        String since = wording.date(LocalDate.ofInstant(member.since(), clock.getZone()));
+        String since = wording.date(LocalDate.ofInstant(member.since(), clock().getZone()));
         return wording.text(
                 member.active() ? "staff.line" : "staff.line.left",
                 Map.of("name", member.name(), "role", member.role().term(), "since", since));

@@ -2,13 +2,11 @@ package org.benchleaf.app.cli;
 
 import java.time.Clock;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.catalog.accounts.Role;
 import org.benchleaf.catalog.accounts.StaffMember;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -16,13 +14,7 @@ import picocli.CommandLine.Parameters;
         name = "role",
         mixinStandardHelpOptions = true,
         description = "Changes what somebody may do; lets one who has left sign in again.")
-final class StaffRoleCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class StaffRoleCommand extends WorkspaceCommand {
     @Parameters(index = "0", paramLabel = "NAME", description = "who")
     @SuppressWarnings("NullAway.Init")
     private String name;
@@ -36,19 +28,16 @@ final class StaffRoleCommand implements Callable<Integer> {
     private Role role;
 
     StaffRoleCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            StaffMember changed = benchleaf.accounts().change(name, role, true, StaffCommand.actor());
-            console.out()
-                    .println(benchleaf
-                            .wording()
-                            .text("staff.changed", Map.of("name", changed.name(), "role", role.term())));
-        }
+    int run(Benchleaf benchleaf) {
+        StaffMember changed = benchleaf.accounts().change(name, role, true, StaffCommand.actor());
+        console()
+                .out()
+                .println(
+                        benchleaf.wording().text("staff.changed", Map.of("name", changed.name(), "role", role.term())));
         return ErrorReport.DONE;
     }
 }

@@ -3,11 +3,9 @@ package org.benchleaf.app.cli;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -15,13 +13,7 @@ import picocli.CommandLine.Parameters;
         name = "token",
         mixinStandardHelpOptions = true,
         description = "Makes a token with which a program is let in as somebody; it is shown once.")
-final class StaffTokenCommand implements Callable<Integer> {
-    private final Console console;
-    private final Clock clock;
-
-    @Mixin
-    private final WorkspaceOption workspace = new WorkspaceOption();
-
+final class StaffTokenCommand extends WorkspaceCommand {
     @Parameters(index = "0", paramLabel = "NAME", description = "as whom")
     @SuppressWarnings("NullAway.Init")
     private String name;
@@ -34,17 +26,14 @@ final class StaffTokenCommand implements Callable<Integer> {
     private int days;
 
     StaffTokenCommand(Console console, Clock clock) {
-        this.console = console;
-        this.clock = clock;
+        super(console, clock);
     }
 
     @Override
-    public Integer call() {
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
-            String token = benchleaf.accounts().makeToken(name, label, Duration.ofDays(days), StaffCommand.actor());
-            console.err().println(benchleaf.wording().text("staff.token", Map.of("label", label)));
-            console.out().println(token);
-        }
+    int run(Benchleaf benchleaf) {
+        String token = benchleaf.accounts().makeToken(name, label, Duration.ofDays(days), StaffCommand.actor());
+        console().err().println(benchleaf.wording().text("staff.token", Map.of("label", label)));
+        console().out().println(token);
         return ErrorReport.DONE;
     }
 }

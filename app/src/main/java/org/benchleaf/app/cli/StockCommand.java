@@ -23,6 +23,7 @@ final class StockCommand implements Runnable {
                 .with("receive", () -> new StockReceiveCommand(console, clock))
                 .with("count", () -> new StockCountCommand(console, clock))
                 .with("hold", () -> new StockHoldCommand(console, clock))
+                .with("promise", () -> new StockPromiseCommand(console, clock))
                 .with("release", () -> new StockReleaseCommand(console, clock))
                 .with("ship", () -> new StockShipCommand(console, clock))
                 .with("lose", () -> new StockLoseCommand(console, clock))

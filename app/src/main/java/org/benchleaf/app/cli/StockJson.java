@@ -12,6 +12,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.app.service.Promises;
 import org.benchleaf.catalog.ledger.Balance;
 import org.benchleaf.catalog.ledger.Hold;
 import org.benchleaf.catalog.ledger.LedgerEntry;
@@ -21,6 +22,7 @@ import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.LotRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.stock.Condition;
 
@@ -43,6 +45,23 @@ final class StockJson {
         root.put("who", entry.who());
         root.put("why", entry.why());
         balance(root, lot);
+        root.put("asOf", time(now));
+        return text(root);
+    }
+
+    String promise(ItemKey item, List<Promises.Part> parts, Instant now) {
+        ObjectNode root = mapper.createObjectNode();
+        root.put("item", item.toString());
+        root.put("number", parts.stream().mapToInt(part -> part.entry().event().stated()).sum());
+        ArrayNode holds = root.putArray("holds");
+        for (Promises.Part part : parts) {
+            ObjectNode node = holds.addObject()
+                    .put("outcome", part.writtenBefore() ? "already-applied" : "applied")
+                    .put("key", part.entry().key())
+                    .put("lot", part.entry().lot())
+                    .put("stated", part.entry().event().stated());
+            balance(node, part.lot());
+        }
         root.put("asOf", time(now));
         return text(root);
     }

@@ -17,8 +17,8 @@ import org.benchleaf.catalog.intake.ImportPlanner;
 import org.benchleaf.catalog.intake.MapProposal;
 import org.benchleaf.catalog.intake.Sheet;
 import org.benchleaf.catalog.intake.SheetReader;
+import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.shared.fact.Source;
-import org.benchleaf.shared.stock.ContainerNaming;
 
 /// Loads spreadsheets: chooses the column map, plans, shows what would change, applies, and takes back.
 public final class ImportService {
@@ -28,18 +28,13 @@ public final class ImportService {
 
     private final Catalog catalog;
     private final MapShelf maps;
-    private final ContainerNaming containers;
+    private final ShopHabits habits;
 
-    /// Gallons are no sizes.
-    public ImportService(Catalog catalog, MapShelf maps) {
-        this(catalog, maps, ContainerNaming.NUMBER);
-    }
-
-    /// @param containers what the shop calls container classes
-    public ImportService(Catalog catalog, MapShelf maps, ContainerNaming containers) {
+    /// @param habits what the shop calls container classes, and the day
+    public ImportService(Catalog catalog, MapShelf maps, ShopHabits habits) {
         this.catalog = catalog;
         this.maps = maps;
-        this.containers = containers;
+        this.habits = habits;
     }
 
     /// Works out what loading a file would do.
@@ -53,14 +48,14 @@ public final class ImportService {
         ColumnMap columns = map.isPresent() ? maps.named(map.get()) : fitting(file, sheet);
         try (Sheet rows = SheetReader.open(file, sheet)) {
             return ImportPlanner.plan(
-                    rows, columns, catalog.names(), containers, count -> progress.read(count, rows.share()));
+                    rows, columns, catalog.names(), habits, count -> progress.read(count, rows.share()));
         }
     }
 
     /// Works out what loading a file would do, its columns told.
     public ImportPlan plan(Path file, ColumnMap columns) {
         try (Sheet rows = SheetReader.open(file, Optional.empty())) {
-            return ImportPlanner.plan(rows, columns, catalog.names(), containers, count -> {});
+            return ImportPlanner.plan(rows, columns, catalog.names(), habits, count -> {});
         }
     }
 

@@ -70,10 +70,13 @@ final class PageFacts {
             value(Attributes.POLLINATION_PARTNERS, names -> new FactValue.Text(String.join("; ", names))),
             text(Attributes.RIGHTS));
 
-    /// Attributes with a place of their own on the page, or shown within another fact.
+    /// Attributes with a place of their own on the page, or shown within another fact; what a plant is known for
+    /// and how widely it is grown put answers in order and are told with their reasons.
     private static final List<Attribute<?>> ELSEWHERE = List.of(
             Attributes.FAMILY,
             Attributes.STEM_NOTE,
+            Attributes.KNOWN_FOR,
+            Attributes.GROWN,
             Attributes.CAUTIONS,
             Attributes.RELATIVES,
             Attributes.SELLING_NOTE,

@@ -64,11 +64,11 @@ public final class PrintTasks {
         PressOrder order = new PressOrder(task.press(), true, false, progress);
         return switch (task.document()) {
             case PrintTask.Document.Cards(var format, boolean priced) ->
-                service.benchCards(task.wanted(), priced, format, task.order(), order, file);
+                service.cards().print(task.wanted(), priced, format, task.order(), order, file);
             case PrintTask.Document.Labels(var run, boolean byCount) ->
-                service.labels(task.wanted(), byCount, run, task.order(), order, file);
+                service.labels().print(task.wanted(), byCount, run, task.order(), order, file);
             case PrintTask.Document.Sheets(var format) ->
-                new PressOutcome(service.plantSheets(plants(task, service), format, file), List.of());
+                service.sheets().print(plants(task, service), format, false, order, file);
             case PrintTask.Document.Availability(var format, boolean all) -> {
                 DocumentAssembler assembler = documents.apply(task.style());
                 var list = task.wanted().isEmpty()

@@ -59,7 +59,7 @@ public final class Reprints {
     /// All of them, in the order in which they were printed. A plant or size that is gone is left out: nothing can be
     /// printed in its place.
     public List<Changed> cards() {
-        List<PrintedEntry> printed = ledger.newest(PrintService.CARD, Instant.EPOCH);
+        List<PrintedEntry> printed = ledger.newest(CardPrints.CARD, Instant.EPOCH);
         List<PlantKey> keys =
                 printed.stream().map(one -> one.entry().plant()).distinct().toList();
         Map<PlantKey, PlantRecord> plants = catalog.plants(keys);
@@ -91,8 +91,8 @@ public final class Reprints {
             return Optional.empty();
         }
         boolean priced = old.detail().isEmpty();
-        BenchCard card = sheets.card(plant, item.map(one -> priced ? one : PrintService.withoutPrice(one)), today);
-        PrintEntry now = PrintService.entry(card, format, priced, old.copies());
+        BenchCard card = sheets.card(plant, item.map(one -> priced ? one : CardPrints.withoutPrice(one)), today);
+        PrintEntry now = CardPrints.entry(card, format, priced, old.copies());
         return now.digest().equals(old.digest())
                 ? Optional.empty()
                 : Optional.of(new Changed(printed, format, item.map(ItemRecord::size), now));

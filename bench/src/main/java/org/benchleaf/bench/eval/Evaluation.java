@@ -19,6 +19,7 @@ import org.benchleaf.app.service.LoadProgress;
 import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.intake.ShopHabits;
 import org.benchleaf.catalog.intake.ColumnMaps;
 import org.benchleaf.catalog.intake.ImportPlan;
 import org.benchleaf.demo.DemoCatalog;
@@ -48,7 +49,7 @@ public final class Evaluation {
                 new Settings(
                         "Evaluation", "", URI.create("http://localhost:7070"), Locale.ENGLISH, LengthStyle.IMPERIAL));
         try (Catalog catalog = Catalog.create(workspace.database())) {
-            load(new ImportService(catalog, new MapShelf(workspace.mapsFolder())), taxa);
+            load(new ImportService(catalog, new MapShelf(workspace.mapsFolder()), ShopHabits.NONE), taxa);
             for (String file : DemoCatalog.ruleFiles()) {
                 try (InputStream content = DemoCatalog.open(file)) {
                     catalog.load(SaleRuleService.read(file.substring(file.indexOf('/') + 1), content.readAllBytes()));

@@ -2,6 +2,7 @@ package org.benchleaf.bench.eval;
 
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,13 +33,33 @@ final class OpenLists {
     }
 
     void write() {
-        out.println("| list | asked | present | P@10 | of taxa named anywhere | of all | recall |");
-        out.println("|---|---|---|---|---|---|---|");
+        heading();
         for (Map<String, String> row : Table.read("evaluation-needs.csv")) {
             if (Cells.of(row, "kind").equals("open")) {
                 write(Cells.of(row, "list_id"), Cells.of(row, "need"), Cells.of(row, "second"));
             }
         }
+    }
+
+    /// The needs of lists that nobody published, written from memory.
+    void writeFromMemory() {
+        heading();
+        for (Map<String, String> row : Table.read("memory-lists.csv")) {
+            write(Cells.of(row, "list_id"), Cells.of(row, "need"), "");
+        }
+    }
+
+    /// The rows of the lists from memory, a taxon a row as in the published ones.
+    static List<Map<String, String>> fromMemory() {
+        return Table.read("memory-lists.csv").stream()
+                .flatMap(row -> Arrays.stream(Cells.of(row, "taxa").split("; "))
+                        .map(taxon -> Map.of("list_id", Cells.of(row, "list_id"), "taxon", taxon)))
+                .toList();
+    }
+
+    private void heading() {
+        out.println("| list | asked | present | P@10 | of taxa named anywhere | of all | recall |");
+        out.println("|---|---|---|---|---|---|---|");
     }
 
     private void write(String list, String need, String check) {

@@ -17,11 +17,15 @@ final class Report {
     private final PrintStream out;
     private final List<Map<String, String>> lists = Table.read("need-lists.csv");
     private final OpenLists open;
+    private final OpenLists fromMemory;
 
     Report(Benchleaf benchleaf, SecondSource second, PrintStream out) {
         this.asking = new Asking(benchleaf);
         this.out = out;
         this.open = new OpenLists(asking, second, lists, out);
+        List<Map<String, String>> all =
+                Stream.concat(lists.stream(), OpenLists.fromMemory().stream()).toList();
+        this.fromMemory = new OpenLists(asking, SecondSource.NONE, all, out);
     }
 
     void write(boolean withTaxa) {
@@ -39,7 +43,17 @@ final class Report {
         out.println();
         open.writeFirstTen();
         open.writeMisses();
+        heldOut();
         new FactsReport(asking, out).write();
+    }
+
+    /// Lists that were written before anything was tuned, and whose figures were not looked at meanwhile.
+    private void heldOut() {
+        out.println();
+        out.println("## Lists from memory, held out");
+        out.println();
+        fromMemory.writeFromMemory();
+        out.println();
     }
 
     /// Trees rated 1 (least injured) to 5: 2 and better count as right.

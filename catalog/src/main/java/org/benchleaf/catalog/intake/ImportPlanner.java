@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.LongConsumer;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.shared.Problem;
-import org.benchleaf.shared.stock.ContainerNaming;
 
 /// Works out what importing a file would do. Nothing is changed, so a dry run prints the very plan that
 /// is applied; every row is in the plan or has a finding that says why not.
@@ -17,15 +16,13 @@ public final class ImportPlanner {
     /// @param book what the catalog holds now
     /// @throws SheetException when the file turns out to be broken on the way
     public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book) {
-        return plan(sheet, map, book, ContainerNaming.NUMBER, count -> {});
+        return plan(sheet, map, book, ShopHabits.NONE, count -> {});
     }
 
     /// The same, telling how many rows are read.
     ///
-    /// @param containers what the shop calls container classes: whether `3 gal` is a size
     /// @param progress is called after each row with their number
-    public static ImportPlan plan(
-            Sheet sheet, ColumnMap map, NameBook book, ContainerNaming containers, LongConsumer progress) {
+    public static ImportPlan plan(Sheet sheet, ColumnMap map, NameBook book, ShopHabits habits, LongConsumer progress) {
         MappedHeadings headings = new MappedHeadings(sheet, map);
         SpooledList.Builder<Finding> findings = new SpooledList.Builder<>(new FindingFormat());
         findings.addAll(sheet.findings());
@@ -33,7 +30,7 @@ public final class ImportPlanner {
         SpooledList.Builder<PlantDraft> plants = new SpooledList.Builder<>(new PlantFormat());
         SpooledList.Builder<LotDraft> lots = new SpooledList.Builder<>(new LotFormat());
         PlantRows plantRows = new PlantRows(map, headings, book);
-        StockRows stockRows = new StockRows(headings, book, containers);
+        StockRows stockRows = new StockRows(headings, book, habits);
         RowFilter filter = new RowFilter();
         boolean toldNameless = false;
         long count = 0;

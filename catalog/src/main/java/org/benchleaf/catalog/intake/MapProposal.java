@@ -157,7 +157,7 @@ public final class MapProposal {
     private static boolean looksLikeStock(List<String> headings) {
         Set<String> fields = new HashSet<>();
         headings.forEach(heading -> field(RowKind.STOCK, heading).ifPresent(fields::add));
-        return fields.contains(Fields.COUNT) && fields.contains(Fields.SIZE);
+        return fields.contains(Fields.COUNT) && (fields.contains(Fields.SIZE) || fields.contains(Fields.PRICE));
     }
 
     private static Optional<Column> column(RowKind rows, String heading) {

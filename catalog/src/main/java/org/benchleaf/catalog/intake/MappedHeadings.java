@@ -104,6 +104,11 @@ final class MappedHeadings {
                 .orElse(field);
     }
 
+    /// Whether the file gives a field at all.
+    boolean has(String field) {
+        return columnOfField.containsKey(field);
+    }
+
     /// The text of a field; empty when the file lacks it.
     String field(RawRow row, String field) {
         return Optional.ofNullable(columnOfField.get(field))

@@ -3,6 +3,7 @@ package org.benchleaf.catalog.intake;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.NameNote;
@@ -14,6 +15,9 @@ import org.benchleaf.shared.name.BotanicalName;
 
 /// Which plant a row means: reads its name and its key, asks the catalog, tells every doubt.
 final class NameCells {
+    /// What is no part of the name and belongs in another column.
+    private static final Set<NameNote.Kind> SET_APART = Set.of(NameNote.Kind.MARK, NameNote.Kind.GOODS);
+
     private final NameBook book;
 
     NameCells(NameBook book) {
@@ -37,14 +41,14 @@ final class NameCells {
             }
             case NameReading.Read(BotanicalName name, List<NameNote> told) -> {
                 told.stream()
-                        .filter(note -> note.kind().guess() || note.kind() == NameNote.Kind.MARK)
+                        .filter(note -> note.kind().guess() || SET_APART.contains(note.kind()))
                         .forEach(note -> notes.kept(heading, doubt(note, cell, name)));
                 return Optional.of(name);
             }
         }
     }
 
-    /// `name.missing-quotes`, `name.capitals`, `name.trade-in-quotes`, `name.mark`
+    /// `name.missing-quotes`, `name.capitals`, `name.trade-in-quotes`, `name.mark`, `name.goods`
     private static Problem doubt(NameNote note, String cell, BotanicalName name) {
         String kind = note.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return Problem.of("name." + kind, cell).with("taken", name.toString()).with("piece", note.text());

@@ -10,8 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.names.NameNote;
+import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Reading;
 import org.benchleaf.shared.Term;
@@ -41,10 +45,14 @@ final class StockRows {
     private final NameBook book;
     private final NameCells names;
     private final ContainerNaming containers;
+    private final ReadyWeeks weeks;
+    private final boolean namesLots;
     private final TextNumbers rowByLot = new TextNumbers();
 
-    StockRows(MappedHeadings headings, NameBook book, ContainerNaming containers) {
-        this.containers = containers;
+    StockRows(MappedHeadings headings, NameBook book, ShopHabits habits) {
+        this.containers = habits.containers();
+        this.weeks = new ReadyWeeks(habits.today());
+        this.namesLots = headings.has(Fields.LOT);
         this.headings = headings;
         this.book = book;
         this.names = new NameCells(book);
@@ -52,12 +60,13 @@ final class StockRows {
 
     /// The lot that a row describes; empty when the row is left out.
     Optional<LotDraft> draft(RawRow row, RowNotes notes) {
-        String lot = headings.field(row, Fields.LOT);
-        isNewLot(lot, notes);
+        if (namesLots && headings.field(row, Fields.LOT).isEmpty()) {
+            notes.rowLeftOut(
+                    headings.heading(Fields.LOT), Problem.of("cell.empty", "").with("field", Fields.LOT));
+        }
         Optional<PlantKey> key = names.key(headings.field(row, Fields.KEY), headings.heading(Fields.KEY), notes);
         Optional<PlantRecord> plant = plant(row, key, notes);
-        Optional<StockSize> size =
-                needed(row, Fields.SIZE, StockSize.read(headings.field(row, Fields.SIZE), containers), notes);
+        Optional<StockSize> size = needed(row, Fields.SIZE, StockSize.read(size(row), containers), notes);
         Optional<ItemForm> form = headings.field(row, Fields.FORM).isEmpty()
                 ? Optional.of(ItemForm.REGULAR)
                 : needed(row, Fields.FORM, Term.read(ItemForm.class, headings.field(row, Fields.FORM)), notes);
@@ -65,17 +74,23 @@ final class StockRows {
         String from = dated(row, Fields.READY_WEEK, notes);
         Optional<YearWeek> ready = from.isEmpty() || READY_NOW.contains(from.toLowerCase(Locale.ROOT))
                 ? Optional.empty()
-                : needed(row, Fields.READY_WEEK, YearWeek.read(from), notes);
+                : needed(row, Fields.READY_WEEK, weeks.read(from, headings.heading(Fields.READY_WEEK), notes), notes);
         Optional<Money> price = wanted(row, Fields.PRICE, Money.read(headings.field(row, Fields.PRICE), USUAL), notes);
         Optional<LocalDate> seenOn = wanted(row, Fields.SEEN_ON, day(dated(row, Fields.SEEN_ON, notes)), notes);
         Optional<Gtin> gtin = gtin(row, notes);
         Set<Condition> conditions = conditions(row, notes);
-        if (notes.isLeftOut() || plant.isEmpty() || size.isEmpty() || form.isEmpty() || count.isEmpty()) {
+        Optional<String> lot = lot(row, plant, size, form, notes);
+        if (notes.isLeftOut()
+                || lot.isEmpty()
+                || plant.isEmpty()
+                || size.isEmpty()
+                || form.isEmpty()
+                || count.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new LotDraft(
                 notes.place(),
-                lot,
+                lot.get(),
                 plant.map(PlantRecord::key),
                 plant.get().name(),
                 size.get(),
@@ -87,6 +102,14 @@ final class StockRows {
                 conditions,
                 seenOn,
                 gtin));
+    }
+
+    /// The size as written; behind the name where no column is for it: `Acer rubrum 'October Glory' #7`.
+    private String size(RawRow row) {
+        return headings.has(Fields.SIZE)
+                ? headings.field(row, Fields.SIZE)
+                : String.join(
+                        " ", NameReader.read(headings.field(row, Fields.NAME)).noted(NameNote.Kind.GOODS));
     }
 
     private Optional<Gtin> gtin(RawRow row, RowNotes notes) {
@@ -117,17 +140,37 @@ final class StockRows {
         }
     }
 
-    private void isNewLot(String lot, RowNotes notes) {
-        if (lot.isEmpty()) {
-            notes.rowLeftOut(
-                    headings.heading(Fields.LOT), Problem.of("cell.empty", lot).with("field", Fields.LOT));
-            return;
+    /// The lot's number; where a list has none, what is sold where: the same row of next week's list is the same lot.
+    private Optional<String> lot(
+            RawRow row,
+            Optional<PlantRecord> plant,
+            Optional<StockSize> size,
+            Optional<ItemForm> form,
+            RowNotes notes) {
+        String lot = headings.field(row, Fields.LOT);
+        if (namesLots) {
+            hasItsZeros(lot, notes);
+        } else if (plant.isPresent() && size.isPresent() && form.isPresent()) {
+            lot = Stream.of(
+                            plant.get().key().text(),
+                            size.get().toString(),
+                            form.get() == ItemForm.REGULAR ? "" : form.get().term(),
+                            headings.field(row, Fields.PLACE))
+                    .filter(part -> !part.isEmpty())
+                    .collect(Collectors.joining(" "));
         }
-        hasItsZeros(lot, notes);
+        if (lot.isEmpty()) {
+            return Optional.empty();
+        }
+        String heading = headings.heading(namesLots ? Fields.LOT : Fields.NAME);
         rowByLot.putIfAbsent(lot, notes.row())
                 .ifPresent(first -> notes.rowLeftOut(
-                        headings.heading(Fields.LOT),
-                        Problem.of("row.same-lot", lot).with("row", Long.toString(first))));
+                        heading,
+                        Problem.of(
+                                        namesLots ? "row.same-lot" : "row.same-goods",
+                                        namesLots ? headings.field(row, Fields.LOT) : headings.field(row, Fields.NAME))
+                                .with("row", Long.toString(first))));
+        return Optional.of(lot);
     }
 
     private Optional<PlantRecord> plant(RawRow row, Optional<PlantKey> key, RowNotes notes) {

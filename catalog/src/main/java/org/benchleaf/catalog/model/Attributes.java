@@ -16,8 +16,10 @@ import org.benchleaf.shared.measure.ZoneRange;
 import org.benchleaf.shared.plant.Caution;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.Fragrance;
+import org.benchleaf.shared.plant.Grown;
 import org.benchleaf.shared.plant.GrowthRate;
 import org.benchleaf.shared.plant.Habit;
+import org.benchleaf.shared.plant.KnownFor;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Photograph;
 import org.benchleaf.shared.plant.SelfFertility;
@@ -82,6 +84,8 @@ public final class Attributes {
     public static final Attribute<String> STEM_NOTE = Attribute.of("stem_note", Codec.text());
     public static final Attribute<Set<Wildlife>> WILDLIFE = Attribute.of("wildlife", Codec.terms(Wildlife.class));
     public static final Attribute<Set<Use>> USES = Attribute.of("uses", Codec.terms(Use.class));
+    public static final Attribute<Set<KnownFor>> KNOWN_FOR = Attribute.of("known_for", Codec.terms(KnownFor.class));
+    public static final Attribute<Grown> GROWN = Attribute.of("grown", Codec.term(Grown.class));
     public static final Attribute<Set<Region>> NATIVE_STATES =
             Attribute.of("native_states", Codec.of(Region::readSet, Region::write));
     public static final Attribute<String> NATIVE_RANGE = Attribute.of("native_range", Codec.text());
@@ -145,6 +149,8 @@ public final class Attributes {
             STEM_NOTE,
             WILDLIFE,
             USES,
+            KNOWN_FOR,
+            GROWN,
             NATIVE_STATES,
             NATIVE_RANGE,
             POLLINATION_GROUP,

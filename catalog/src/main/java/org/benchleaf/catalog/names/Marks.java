@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 final class Marks {
     static final String SIGNS = "®™℠©";
     private static final Pattern WORD = Pattern.compile(
-            "(?:TM|\\(TM\\)|\\(R\\)|\\(SM\\)|PBR|CPBR|PVR|PVP|PPAF|PPA|USPPAF|PP|USPP|(?:US)?PP#?[0-9][0-9,]*(?:P[0-9])?)");
+            "(?:TM|\\(TM\\)|\\(R\\)|\\(SM\\)|PBR|CPBR|PVR|PVP|PPAF|PPA|USPPAF|PP|USPP|(?i:(?:US)?PP#?[0-9][0-9,]*(?:P[0-9])?|ppaf))");
     private static final Pattern IN_BRACKETS = Pattern.compile("(?i)r|tm|sm|pbr|pvp|ppaf|pp ?#?[0-9][0-9,]*");
 
     private Marks() {}

@@ -13,6 +13,8 @@ public record NameNote(Kind kind, String text) {
         PARENTS(false),
         /// A sign of rights: `®`, `TM`, `PP12345`, `PPAF`, `PBR`.
         MARK(false),
+        /// A size, a price or how the roots are held, behind the name: `#3`, `24-30"`, `$24.50`, `B&B`.
+        GOODS(false),
         /// The letter x stands for the sign ×.
         LETTER_X(false),
         /// Double, typographic or doubled quotes stand for single ones.
@@ -27,6 +29,8 @@ public record NameNote(Kind kind, String text) {
         HYBRID_RANK(false),
         /// A genus shortened to its capital, filled in from the name before it.
         SHORT_GENUS(false),
+        /// An epithet shortened to its beginning, `pan.`: whose, is asked of the catalog.
+        SHORT_EPITHET(true),
         /// Words without quotes taken as a cultivar epithet.
         MISSING_QUOTES(true),
         /// Capitals, or their lack, taken otherwise than written.

@@ -38,7 +38,11 @@ public final class NameReader {
             return new NameReading.Unread(Problem.of("name.empty", text));
         }
         List<NameNote> notes = new ArrayList<>();
-        List<Token> tokens = Tokens.of(text, notes);
-        return new NameWalk(text.strip(), tokens, notes, before).read();
+        GoodsWords parted = GoodsWords.of(text);
+        List<Token> tokens = Tokens.of(parted.name(), notes);
+        if (!parted.goods().isEmpty()) {
+            notes.add(new NameNote(NameNote.Kind.GOODS, parted.goods()));
+        }
+        return new NameWalk(parted.name(), tokens, notes, before).read();
     }
 }

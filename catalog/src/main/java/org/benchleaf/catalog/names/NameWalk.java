@@ -17,6 +17,8 @@ import org.benchleaf.shared.name.Rank;
 final class NameWalk {
     private static final Pattern LETTER_X = Pattern.compile("(?<![^\\s])x(?=\\s)");
     private static final Pattern SHORT_GENUS = Pattern.compile("\\p{Lu}\\p{Ll}{0,3}\\.");
+    /// `pan.` for paniculata; a full stop that ends a whole epithet ends the text too.
+    private static final Pattern SHORT_EPITHET = Pattern.compile("\\p{Ll}{2,6}\\.");
     private static final Set<String> UNNAMED = Set.of(
             "cvs.",
             "cvs",
@@ -135,6 +137,13 @@ final class NameWalk {
             while (UNSURE.contains(small) && at < tokens.size()) {
                 parts.leave(tokens.get(at++).written());
             }
+            return;
+        }
+        boolean keyword = NameTail.isKeyword(word) || Ranks.of(word).isPresent();
+        if (SHORT_EPITHET.matcher(small).matches() && !keyword && at + 1 < tokens.size()) {
+            notes.add(new NameNote(NameNote.Kind.SHORT_EPITHET, word));
+            parts.leave(word);
+            at++;
             return;
         }
         boolean other = NameTail.isKeyword(word) || Ranks.of(word).isPresent() && word.endsWith(".");

@@ -80,6 +80,20 @@ final class SqlStockLedger implements StockLedger {
         return Objects.requireNonNull(ticket.result);
     }
 
+    @Override
+    public List<LedgerResult> recordTogether(List<LedgerEntry> entries) {
+        Instant now = clock.instant();
+        return database.write(session -> {
+            LedgerBook book = LedgerBook.open(session, entries, now);
+            List<LedgerResult> results = entries.stream().map(book::post).toList();
+            boolean refused = results.stream().anyMatch(LedgerResult.Refused.class::isInstance);
+            if (!refused && !book.rows().isEmpty()) {
+                write(session, book, now);
+            }
+            return results;
+        });
+    }
+
     /// Waits until the entry is written by another one, or it is this one's turn to write.
     ///
     /// @return the entries to be written, this one among them; empty when it is written

@@ -16,9 +16,13 @@ final class Planned {
     }
 
     static ImportPlan plan(ColumnMap map, MemoryBook book, String... lines) {
+        return plan(map, book, ShopHabits.NONE, lines);
+    }
+
+    static ImportPlan plan(ColumnMap map, MemoryBook book, ShopHabits habits, String... lines) {
         byte[] bytes = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
         try (Sheet sheet = SheetReader.open("list.csv", bytes)) {
-            return ImportPlanner.plan(sheet, map, book);
+            return ImportPlanner.plan(sheet, map, book, habits, count -> {});
         }
     }
 

@@ -6,11 +6,14 @@ import static org.benchleaf.catalog.intake.Planned.plants;
 import static org.benchleaf.catalog.intake.Planned.stock;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.stock.Condition;
+import org.benchleaf.shared.stock.ContainerNaming;
 import org.benchleaf.shared.stock.ItemForm;
 import org.benchleaf.shared.stock.StockSize;
 import org.junit.jupiter.api.Test;
@@ -68,6 +71,60 @@ class StockPlanTest {
                         + finding.problem().key() + " "
                         + finding.problem().details().getOrDefault("meant", ""))
                 .containsExactly("2 date.american 2027-04-15", "2 date.american 2026-11-03", "4 week.unknown ");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        wk 14         | 2027-W14 | week.year
+        Week 50       | 2026-W50 | week.year
+        w48           | 2026-W48 | week.year
+        wk 47         | 2027-W47 | week.year
+        Week 14, 2028 | 2028-W14 | ''
+        2028 wk 9     | 2028-W09 | ''
+        """)
+    void readsAWeekAsGrowersWriteItAndSaysWhichYearItTook(String cell, String week, String problem) {
+        ShopHabits habits = new ShopHabits(ContainerNaming.NUMBER, LocalDate.of(2026, 11, 25));
+        ImportPlan plan = Planned.plan(
+                ColumnMaps.ownStock(), book(), habits, HEADINGS, "T1,Acer rubrum,#3,,B,5,\"" + cell + "\",,,,");
+        assertThat(plan.lots())
+                .singleElement()
+                .satisfies(
+                        lot -> assertThat(lot.ready()).map(YearWeek::toString).contains(week));
+        assertThat(plan.findings())
+                .extracting(finding -> finding.problem().key())
+                .containsExactlyElementsOf(problem.isEmpty() ? List.of() : List.of(problem));
+    }
+
+    @Test
+    void refusesAWeekThatNoYearHas() {
+        ShopHabits habits = new ShopHabits(ContainerNaming.NUMBER, LocalDate.of(2027, 3, 1));
+        ImportPlan plan =
+                Planned.plan(ColumnMaps.ownStock(), book(), habits, HEADINGS, "T1,Acer rubrum,#3,,B,5,wk 53,,,,");
+        assertThat(findings(plan)).containsExactly("2 ready_week week.unknown ROW_LEFT_OUT");
+    }
+
+    @Test
+    void takesWhatIsSoldWhereForTheLotInAListWithoutLotNumbers() {
+        MemoryBook book = book();
+        ImportPlan plan = stock(
+                book,
+                "name,size,form,place,count",
+                "Acer rubrum,#3,,B4,60",
+                "Acer rubrum,#7,multi-stem,,12",
+                "Acer rubrum,#3,,B4,5");
+        String key = book.byName(plan.lots().get(0).name()).orElseThrow().text();
+        assertThat(plan.lots()).extracting(LotDraft::lot).containsExactly(key + " #3 B4", key + " #7 multi-stem");
+        assertThat(findings(plan)).containsExactly("4 name row.same-goods ROW_LEFT_OUT");
+    }
+
+    @Test
+    void takesTheSizeFromBehindTheNameWhereAListHasNoColumnForIt() {
+        ColumnMap map = MapProposal.of("list", List.of("Description", "Qty", "Price"), new Source("list.csv"));
+        ImportPlan plan = Planned.plan(map, book(), "Description,Qty,Price", "Acer rubrum #7,40,$45.00");
+        assertThat(plan.lots())
+                .singleElement()
+                .satisfies(lot -> assertThat(lot.size()).hasToString("#7"));
+        assertThat(findings(plan)).containsExactly("2 Description name.goods KEPT");
     }
 
     @ParameterizedTest

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.benchleaf.catalog.Catalog;
+import org.benchleaf.catalog.Engine;
 import org.benchleaf.catalog.ListRefused;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.HardinessZone;
@@ -17,7 +18,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+/// What a store of plant lists promises, on every database.
+@ParameterizedClass
+@EnumSource(Engine.class)
 class PlantListsTest {
     private static final PlantKey PLANT = PlantKey.ofSerial(7);
     private static final ListSite SITE = new ListSite(
@@ -27,18 +33,25 @@ class PlantListsTest {
             Destination.read("US-PA").toOptional(),
             Optional.of(new YearWeek(2027, 15)));
 
+    private final Engine engine;
+
     @TempDir
     Path folder;
 
     private Catalog catalog;
 
+    PlantListsTest(Engine engine) {
+        this.engine = engine;
+    }
+
     @BeforeEach
     void open() {
-        catalog = Catalog.create(folder.resolve("shop.db"));
+        catalog = engine.create(folder);
     }
 
     @AfterEach
     void close() {
+        assertThat(catalog.check()).isEmpty();
         catalog.close();
     }
 
@@ -51,7 +64,7 @@ class PlantListsTest {
     void isThereAgainWhenTheCatalogIsOpenedAnew() {
         catalog.lists().save(withLine(PlantList.empty("Mill Lane", SITE)));
         catalog.close();
-        catalog = Catalog.open(folder.resolve("shop.db"));
+        catalog = engine.open(folder);
 
         PlantList found = catalog.lists().find("mill lane").orElseThrow();
 

@@ -44,20 +44,27 @@ public final class FitJudge {
         for (WeighedWish weighed : need.wishes()) {
             Reason reason = judge(weighed.wish(), plant.facts(), plant.name(), stock, occasion);
             int outcome = Outcome.of(reason, plant.facts());
-            reasons.add(reason);
+            reasons.add(known(reason, plant.facts()));
             answers &= !(weighed.fixed() && Outcome.isMissed(outcome));
             met += Outcome.met(outcome, weighed.weight());
             near += Outcome.near(outcome, weighed.weight());
         }
+        int merit = Merit.of(plant);
         return new Fit(
                 plant.key(),
                 reasons,
                 answers,
                 met,
-                near,
+                near + Merit.nearness(merit),
                 StockJudge.standing(stock, now),
-                Merit.of(plant),
+                merit,
                 plant.name().sortKey());
+    }
+
+    private static Reason known(Reason reason, Facts facts) {
+        return reason instanceof Reason.Met(Wish wish, Reason.Seen seen, boolean said) && Renown.isKnown(wish, facts)
+                ? new Reason.Met(wish, seen, true)
+                : reason;
     }
 
     /// One wish, judged by what is known of a plant.

@@ -19,13 +19,30 @@ import org.benchleaf.shared.site.Tolerance;
 final class HowWell {
     static final int BEST = 100;
 
+    /// What being known for it counts at least.
+    private static final int KNOWN = 50;
+
+    /// What the facts count, in hundredths, of a plant that is known for other things.
+    private static final int UNSUNG = 50;
+
     /// What a liking for such a site adds to a tolerance of it.
     private static final int LIKING = 25;
+
+    /// What a shrub that may grow into a tree counts where shrubs are asked for.
+    private static final int EITHER = 60;
 
     private HowWell() {}
 
     /// @return 0 for just met to 100 for as well as can be; 0 for wishes that know no more and less
     static int hundredths(Wish wish, Facts facts) {
+        int byFacts = byFacts(wish, facts);
+        // who is named first stands first; where nobody said for what, the other facts alone speak
+        return Renown.of(wish, facts)
+                .map(known -> known ? KNOWN + byFacts * (BEST - KNOWN) / BEST : byFacts * UNSUNG / BEST)
+                .orElse(byFacts);
+    }
+
+    private static int byFacts(Wish wish, Facts facts) {
         return switch (wish) {
             case Wish.GrowsIn(var light) -> centered(facts, Attributes.EXPOSURE, light);
             case Wish.LikesSoil(var moisture) -> centered(facts, Attributes.MOISTURE, moisture);
@@ -58,7 +75,7 @@ final class HowWell {
         Set<LifeForm> known = facts.value(Attributes.LIFE_FORM).orElse(Set.of());
         boolean otherToo = Stream.of(LifeForm.TREE, LifeForm.SHRUB)
                 .anyMatch(form -> known.contains(form) && !forms.contains(form));
-        return otherToo ? 0 : BEST;
+        return otherToo ? EITHER : BEST;
     }
 
     /// What makes a screen and a hedge is dense to the ground; a groundcover that holds slopes roots well; a

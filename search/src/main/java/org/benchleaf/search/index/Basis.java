@@ -1,18 +1,23 @@
 package org.benchleaf.search.index;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.search.fit.Renown;
 import org.benchleaf.search.fit.RightsJudge;
+import org.benchleaf.shared.Term;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.KnownFor;
 
 /// The facts that a kind of wish is judged by, kept together in one column of the index.
 ///
@@ -21,19 +26,21 @@ import org.benchleaf.shared.need.Wish;
 public enum Basis {
     HARDINESS(Attributes.HARDINESS),
     HEAT(Attributes.HEAT_ZONE),
-    EXPOSURE(Attributes.EXPOSURE),
-    MOISTURE(Attributes.MOISTURE),
-    TEXTURE(Attributes.SOIL_TEXTURE),
+    EXPOSURE(EnumSet.of(KnownFor.SHADE, KnownFor.DRY_SHADE), Attributes.EXPOSURE),
+    MOISTURE(
+            EnumSet.of(KnownFor.DROUGHT, KnownFor.DRY_SHADE, KnownFor.WET_GROUND, KnownFor.RAIN_GARDEN),
+            Attributes.MOISTURE),
+    TEXTURE(EnumSet.of(KnownFor.CLAY), Attributes.SOIL_TEXTURE),
     PH(Attributes.SOIL_PH),
     WATER(Attributes.WATER_NEED),
     GROWTH(Attributes.GROWTH_RATE),
-    DROUGHT(Attributes.DROUGHT_TOLERANCE, Attributes.MOISTURE),
-    WET_FEET(Attributes.WET_TOLERANCE, Attributes.MOISTURE),
-    SALT_SOIL(Attributes.SALT_SOIL),
-    SALT_SPRAY(Attributes.SALT_SPRAY),
-    JUGLONE(Attributes.JUGLONE),
-    COMPACTION(Attributes.COMPACTION),
-    DEER(Attributes.DEER),
+    DROUGHT(EnumSet.of(KnownFor.DROUGHT), Attributes.DROUGHT_TOLERANCE, Attributes.MOISTURE),
+    WET_FEET(EnumSet.of(KnownFor.WET_GROUND), Attributes.WET_TOLERANCE, Attributes.MOISTURE),
+    SALT_SOIL(EnumSet.of(KnownFor.SALT), Attributes.SALT_SOIL),
+    SALT_SPRAY(EnumSet.of(KnownFor.SALT), Attributes.SALT_SPRAY),
+    JUGLONE(EnumSet.of(KnownFor.WALNUT), Attributes.JUGLONE),
+    COMPACTION(EnumSet.of(KnownFor.CITY), Attributes.COMPACTION),
+    DEER(EnumSet.of(KnownFor.DEER), Attributes.DEER),
     RABBIT(Attributes.RABBIT),
     HEIGHT(Attributes.HEIGHT),
     SPREAD(Attributes.SPREAD),
@@ -41,19 +48,20 @@ public enum Basis {
     LIFE_FORM(Attributes.LIFE_FORM),
     FOLIAGE(Attributes.FOLIAGE),
     HABIT(Attributes.HABIT),
-    FLOWER(Attributes.FLOWER_COLOR, Attributes.BLOOM),
-    FRUIT(Attributes.FRUIT_COLOR, Attributes.FRUIT),
-    STEM(Attributes.STEM_COLOR, Attributes.STEM_MONTHS, Attributes.STEM_NOTE),
-    FALL_COLOR(Attributes.FALL_COLOR, Attributes.FALL_MONTHS, Attributes.FOLIAGE),
+    FLOWER(EnumSet.of(KnownFor.FLOWERS), Attributes.FLOWER_COLOR, Attributes.BLOOM),
+    FRUIT(EnumSet.of(KnownFor.FRUIT), Attributes.FRUIT_COLOR, Attributes.FRUIT),
+    STEM(EnumSet.of(KnownFor.BARK), Attributes.STEM_COLOR, Attributes.STEM_MONTHS, Attributes.STEM_NOTE),
+    FALL_COLOR(EnumSet.of(KnownFor.FALL_COLOR), Attributes.FALL_COLOR, Attributes.FALL_MONTHS, Attributes.FOLIAGE),
     LEAVES(
+            EnumSet.of(KnownFor.FOLIAGE),
             Attributes.FOLIAGE_COLOR,
             Attributes.SPRING_FOLIAGE_COLOR,
             Attributes.WINTER_FOLIAGE_COLOR,
             Attributes.FOLIAGE),
-    FRAGRANCE(Attributes.FRAGRANCE),
-    WILDLIFE(Attributes.WILDLIFE),
+    FRAGRANCE(EnumSet.of(KnownFor.FRAGRANCE), Attributes.FRAGRANCE),
+    WILDLIFE(EnumSet.of(KnownFor.POLLINATORS, KnownFor.BIRDS), Attributes.WILDLIFE),
     ORIGIN(Attributes.NATIVE_STATES, Attributes.NATIVE_RANGE),
-    USES(Attributes.USES),
+    USES(Renown.uses(), Attributes.USES),
     CAUTIONS(Attributes.CAUTIONS),
     SALE_RULES(Attributes.SALE_RULES),
     SEX(Attributes.SEX),
@@ -71,9 +79,19 @@ public enum Basis {
     /// Begins the rights of a wild species.
     private static final String WILD = "\u001e";
 
+    /// Stands for a plant of which it is known what it is known for, and it is nothing of this.
+    private static final String NOT_FOR_THIS = "-";
+
     private final List<Attribute<?>> attributes;
+    private final Set<KnownFor> renown;
 
     Basis(Attribute<?>... attributes) {
+        this(Set.of(), attributes);
+    }
+
+    /// @param renown what plants may be known for that a wish of this kind asks for
+    Basis(Set<KnownFor> renown, Attribute<?>... attributes) {
+        this.renown = renown;
         this.attributes = List.of(attributes);
     }
 
@@ -160,7 +178,20 @@ public enum Basis {
         for (int part = 0; part < attributes.size(); part++) {
             text.append(part == 0 ? "" : PART).append(texts.of(plant.facts(), attributes.get(part)));
         }
-        return text.length() < attributes.size() ? Optional.empty() : Optional.of(text.toString());
+        if (text.length() < attributes.size()) {
+            return Optional.empty();
+        }
+        if (!renown.isEmpty()) {
+            plant.facts()
+                    .value(Attributes.KNOWN_FOR)
+                    .ifPresent(known -> text.append(PART).append(renownIn(known)));
+        }
+        return Optional.of(text.toString());
+    }
+
+    private String renownIn(Set<KnownFor> known) {
+        String words = Term.write(known.stream().filter(renown::contains).toList());
+        return words.isEmpty() ? NOT_FOR_THIS : words;
     }
 
     /// The facts that such a text stands for.
@@ -179,12 +210,22 @@ public enum Basis {
         boolean wild = text.startsWith(WILD);
         List<Fact<?>> facts = new ArrayList<>();
         String[] parts = (wild ? text.substring(WILD.length()) : text).split(PART, -1);
-        for (int part = 0; part < parts.length; part++) {
+        if (parts.length > attributes.size()) {
+            facts.add(renownOf(parts[attributes.size()]));
+        }
+        for (int part = 0; part < Math.min(parts.length, attributes.size()); part++) {
             if (!parts[part].isEmpty()) {
                 facts.add(fact(attributes.get(part), parts[part]));
             }
         }
         return new Known(Facts.of(facts), wild ? ANY_SPECIES : ANY);
+    }
+
+    private static Fact<Set<KnownFor>> renownOf(String text) {
+        Set<KnownFor> known = text.equals(NOT_FOR_THIS)
+                ? Set.of()
+                : Term.readSet(KnownFor.class, text).orThrow();
+        return new Fact<>(Attributes.KNOWN_FOR, known, CATALOG, false);
     }
 
     private static <T> Fact<T> fact(Attribute<T> attribute, String text) {

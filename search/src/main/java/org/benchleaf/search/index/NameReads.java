@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.PostingsEnum;
@@ -116,19 +117,60 @@ final class NameReads {
             Kept kept = new Kept(segment, limit);
             Optional<FixedBitSet> whole = holding(terms.iterator(), segment, words.subList(0, words.size() - 1));
             if (whole.isPresent()) {
-                takeBegun(terms.iterator(), segment, new BytesRef(words.getLast()), whole.get(), kept);
+                FixedBitSet left = whole.get();
+                takeBegun(terms.iterator(), new BytesRef(words.getLast()), doc -> {
+                    if (left.getAndClear(doc)) {
+                        kept.take(segment.order()[doc]);
+                    }
+                });
             }
             kept.read(named);
         }
         return inOrder(named, limit);
     }
 
+    /// The plants whose names hold words that begin like these; in the order of names.
+    static List<Named> wordsBegun(Snapshot snapshot, List<String> words, int limit) throws IOException {
+        List<Named> named = new ArrayList<>();
+        for (Segment segment : snapshot.segments()) {
+            Terms terms = segment.reader().terms(PlantDocument.WORD);
+            if (terms == null || !beginsEach(terms.iterator(), words)) {
+                continue;
+            }
+            FixedBitSet all = live(segment);
+            for (String word : words) {
+                FixedBitSet begun = new FixedBitSet(segment.size());
+                takeBegun(terms.iterator(), new BytesRef(word), begun::set);
+                all.and(begun);
+            }
+            Kept kept = new Kept(segment, limit);
+            for (int doc = first(all, 0); doc != DocIdSetIterator.NO_MORE_DOCS; doc = first(all, doc + 1)) {
+                kept.take(segment.order()[doc]);
+            }
+            kept.read(named);
+        }
+        return inOrder(named, limit);
+    }
+
+    private static int first(FixedBitSet bits, int from) {
+        return from >= bits.length() ? DocIdSetIterator.NO_MORE_DOCS : bits.nextSetBit(from);
+    }
+
+    /// Whether some word begins like each: what is misspelt seldom passes, and costs no more than this.
+    private static boolean beginsEach(TermsEnum terms, List<String> words) throws IOException {
+        for (String word : words) {
+            BytesRef begin = new BytesRef(word);
+            if (terms.seekCeil(begin) == TermsEnum.SeekStatus.END || !startsWith(terms.term(), begin)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /// The live documents that hold every word; empty when there are none.
     private static Optional<FixedBitSet> holding(TermsEnum terms, Segment segment, List<String> words)
             throws IOException {
-        FixedBitSet all = new FixedBitSet(segment.size());
-        all.set(0, segment.size());
-        segment.live().ifPresent(live -> all.andNot(deleted(live)));
+        FixedBitSet all = live(segment);
         for (String word : words) {
             if (!terms.seekExact(new BytesRef(word))) {
                 return Optional.empty();
@@ -143,6 +185,13 @@ final class NameReads {
         return Optional.of(all);
     }
 
+    private static FixedBitSet live(Segment segment) {
+        FixedBitSet all = new FixedBitSet(segment.size());
+        all.set(0, segment.size());
+        segment.live().ifPresent(live -> all.andNot(deleted(live)));
+        return all;
+    }
+
     private static FixedBitSet deleted(Bits live) {
         FixedBitSet deleted = new FixedBitSet(live.length());
         for (int doc = 0; doc < live.length(); doc++) {
@@ -153,16 +202,13 @@ final class NameReads {
         return deleted;
     }
 
-    private static void takeBegun(TermsEnum terms, Segment segment, BytesRef begin, FixedBitSet left, Kept kept)
-            throws IOException {
+    private static void takeBegun(TermsEnum terms, BytesRef begin, IntConsumer taken) throws IOException {
         boolean more = terms.seekCeil(begin) != TermsEnum.SeekStatus.END;
         PostingsEnum postings = null;
         while (more && startsWith(terms.term(), begin)) {
             postings = terms.postings(postings, PostingsEnum.NONE);
             for (int doc = postings.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = postings.nextDoc()) {
-                if (left.getAndClear(doc)) {
-                    kept.take(segment.order()[doc]);
-                }
+                taken.accept(doc);
             }
             more = terms.next() != null;
         }

@@ -178,6 +178,11 @@ public final class PlantIndex implements AutoCloseable {
         return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.words(snapshot, words, limit));
     }
 
+    /// The plants whose names hold words that begin like these, `ilex ver winter`; in the order of names.
+    public List<Named> withWordsBegun(List<String> words, int limit) {
+        return words.isEmpty() ? List.of() : ask(snapshot -> NameReads.wordsBegun(snapshot, words, limit));
+    }
+
     /// The plants whose names are spelt most like what was said, in no promised order.
     public List<Named> spelt(SaidNames said, int limit) {
         return ask(snapshot -> NameReads.like(snapshot, said, false, limit));

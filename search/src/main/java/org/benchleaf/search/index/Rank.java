@@ -1,5 +1,6 @@
 package org.benchleaf.search.index;
 
+import org.benchleaf.search.fit.Merit;
 import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.need.WeighedWish;
 
@@ -45,7 +46,10 @@ final class Rank {
 
     /// The part that sorts plants, once standing (0 to 2) and merit (0 to 31) are known.
     static long sorting(long sum, int standing, int merit) {
-        return (sum & SORTS) + ((long) standing << STANDING_SHIFT) + merit;
+        return (sum & SORTS)
+                + ((long) Merit.nearness(merit) << NEAR_SHIFT)
+                + ((long) standing << STANDING_SHIFT)
+                + merit;
     }
 
     static int missed(long sum) {

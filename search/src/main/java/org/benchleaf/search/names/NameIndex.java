@@ -31,6 +31,8 @@ public final class NameIndex {
     private static final int LETTERS_AN_EDIT = 6;
 
     private static final int LONGEST_WORD = 48;
+    /// A beginning of fewer letters may be that of any word.
+    private static final int SHORTEST_BEGINNING = 3;
 
     private final PlantIndex index;
 
@@ -43,14 +45,21 @@ public final class NameIndex {
     /// @param typed a name or the beginning of one, in any case, with or without marks
     /// @param limit how many at most, 1 to 1000
     public List<NameHit> find(String typed, int limit) {
-        List<String> words = words(typed);
+        AsRead read = AsRead.of(typed);
+        List<String> words = words(read.typed());
         if (words.isEmpty()) {
             return List.of();
         }
         Hits hits = new Hits(limit);
         wholeNames(hits, typed.strip(), String.join(" ", words));
+        for (int way = 0; hits.isEmpty() && way < read.shorter().size(); way++) {
+            wholeNames(hits, typed.strip(), read.shorter().get(way));
+        }
         boolean sure = !hits.isEmpty();
         begunNames(hits, words);
+        if (hits.isEmpty() && words.stream().allMatch(word -> word.length() >= SHORTEST_BEGINNING)) {
+            hits.add(byWholeWords(index.withWordsBegun(words, CANDIDATES), words), NameMatch.PREFIX, NameIndex::accepted);
+        }
         if (!sure && !hits.isFull()) {
             likeNames(hits, words);
         }
@@ -118,6 +127,16 @@ public final class NameIndex {
         if (!clear && !hits.isFull()) {
             add(hits, likeness, guesses(likeness, index.like(said, CANDIDATES), NameMatch.SOUNDS_ALIKE));
         }
+    }
+
+    /// Those whose accepted names hold most of the words as they stand come first.
+    private static List<Named> byWholeWords(List<Named> begun, List<String> words) {
+        return begun.stream()
+                .sorted(Comparator.comparing(
+                        named -> -words.stream()
+                                .filter(FoldedName.words(accepted(named))::contains)
+                                .count()))
+                .toList();
     }
 
     private static List<Likeness.Guess> guesses(Likeness likeness, List<Named> candidates, NameMatch least) {

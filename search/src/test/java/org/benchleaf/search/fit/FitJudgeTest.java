@@ -7,9 +7,11 @@ import static org.benchleaf.search.Plants.name;
 import static org.benchleaf.search.Plants.stock;
 
 import java.time.Month;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.Plants;
 import org.benchleaf.search.RandomNeeds;
@@ -347,5 +349,23 @@ class FitJudgeTest {
 
     private Fit fit(Need need, long serial, PlantStock stock, String... facts) {
         return judge.fit(need, Plants.plant(serial, name("Itea", "virginica"), facts(facts)), stock, NOW);
+    }
+
+    @Test
+    void saysThatAPlantIsKnownForWhatItMeets() {
+        Wish wet = new Wish.Bears(Wish.Stress.WET_FEET);
+        Need need = new Need(List.of(WeighedWish.of(wet)));
+        PlantRecord known = Plants.plant(
+                1,
+                Plants.name("Ilex", "verticillata"),
+                Plants.facts("wet_tolerance", "high", "known_for", "wet ground"));
+        PlantRecord other = Plants.plant(
+                2, Plants.name("Ilex", "opaca"), Plants.facts("wet_tolerance", "high", "known_for", "fruit"));
+        assertThat(fit(need, known).reasons()).allMatch(reason -> ((Reason.Met) reason).knownFor());
+        assertThat(fit(need, other).reasons()).noneMatch(reason -> ((Reason.Met) reason).knownFor());
+    }
+
+    private static Fit fit(Need need, PlantRecord plant) {
+        return new FitJudge().fit(need, plant, PlantStock.none(plant.key()), new YearWeek(2026, 48));
     }
 }

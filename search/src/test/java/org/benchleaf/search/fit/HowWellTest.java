@@ -77,6 +77,29 @@ class HowWellTest {
     }
 
     @Test
+    void putsWhatIsKnownForItBeforeWhatOnlyBearsIt() {
+        Wish wet = new Wish.Bears(Wish.Stress.WET_FEET);
+        Fact<?> bears = fact(Attributes.WET_TOLERANCE, "high");
+        int unsaid = how(wet, bears);
+        assertThat(how(wet, bears, fact(Attributes.KNOWN_FOR, "wet ground; fruit")))
+                .isGreaterThan(unsaid);
+        assertThat(how(wet, bears, fact(Attributes.KNOWN_FOR, "fruit"))).isLessThan(unsaid);
+        assertThat(how(wet, fact(Attributes.WET_TOLERANCE, "medium"), fact(Attributes.KNOWN_FOR, "wet ground")))
+                .isGreaterThan(how(wet, bears, fact(Attributes.KNOWN_FOR, "fruit")) - 1);
+    }
+
+    @Test
+    void meritPraisesWhatManyGrow() {
+        assertThat(merit(fact(Attributes.GROWN, "staple"))).isGreaterThan(merit());
+        assertThat(merit()).isGreaterThan(merit(fact(Attributes.GROWN, "rare")));
+    }
+
+    @Test
+    void meritAddsLessToNearnessThanOneWishThatIsMetWell() {
+        assertThat(Merit.nearness(Merit.MOST)).isPositive().isLessThan(100);
+    }
+
+    @Test
     void neverCountsAsMuchAsAWish() {
         int best = Outcome.MET
                 + HowWell.hundredths(

@@ -64,7 +64,14 @@ class NameIndexTest {
         Red Maple                         | 7 | COMMON_NAME | red maple
         Limelight                         | 3 | COMMON_NAME | Limelight
         hydrangea limelight               | 3 | COMMON_NAME | Hydrangea Limelight
+        Acer xfreemanii                   | 6 | FOLDED      | Acer ×freemanii
+        Acer x freemanii E. Murray        | 6 | FOLDED      | Acer ×freemanii
+        hydrangea paniculata Limelight PP12874 3gal | 3 | FOLDED | Hydrangea paniculata 'Limelight'
+        Hydrangea paniculata (Panicle Group) 'Limelight' | 3 | FOLDED | Hydrangea paniculata 'Limelight'
+        Hydrangea paniculata 'Limelight' LIME STAR™ | 3 | FOLDED | Hydrangea paniculata 'Limelight'
+        Red maple #5 $45.00               | 7 | COMMON_NAME | red maple
         limel                             | 3 | PREFIX      | Limelight
+        hyd pan lime                      | 3 | PREFIX      | Hydrangea paniculata 'Limelight'
         novae-ang                         | 5 | PREFIX      | Symphyotrichum novae-angliae
         lucothoe                          | 1 | ONE_EDIT    | Leucothoe fontanesiana
         hydrnagea limelihgt               | 3 | ONE_EDIT    | Hydrangea paniculata 'Limelight'
@@ -124,6 +131,23 @@ class NameIndexTest {
             }
         }
         assertThat(names.find("boxwood", 20)).extracting(NameHit::plant).containsExactly(PlantKey.ofSerial(21));
+    }
+
+    @Test
+    void putsThePlantWithMostWordsAsTypedFirstWhereOthersAreShortened() {
+        put(10, name("Ilex", "verticillata").withCultivar("Red Sprite"), List.of(), List.of("red winterberry"));
+        put(11, name("Ilex", "verticillata").withCultivar("Winter Red"), List.of(), List.of("winterberry"));
+        index.catchUp();
+        assertThat(names.find("ilex ver winter red", 5))
+                .extracting(NameHit::plant)
+                .startsWith(PlantKey.ofSerial(11), PlantKey.ofSerial(10));
+    }
+
+    @Test
+    void takesNoAbbreviationForAWholeWordOfFewerThanThreeLetters() {
+        assertThat(names.find("hy pa li", 5))
+                .extracting(NameHit::how)
+                .doesNotContain(NameMatch.PREFIX);
     }
 
     @Test

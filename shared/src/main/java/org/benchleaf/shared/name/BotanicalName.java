@@ -92,6 +92,11 @@ public record BotanicalName(
                 : this;
     }
 
+    /// The name without what it is sold as.
+    public BotanicalName withoutTradeDesignation() {
+        return new BotanicalName(genusMark, genus, species, infraspecific, group, cultivar, Optional.empty());
+    }
+
     /// The parts in the order of print, each with the type it is set in.
     public List<NamePart> parts() {
         List<NamePart> parts = new ArrayList<>();

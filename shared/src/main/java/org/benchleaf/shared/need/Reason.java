@@ -10,7 +10,12 @@ public sealed interface Reason {
     /// The wish is met.
     ///
     /// @param seen what the catalog says
-    record Met(Wish wish, Seen seen) implements Reason {}
+    /// @param knownFor whether the plant is among those that are recommended for it before others
+    record Met(Wish wish, Seen seen, boolean knownFor) implements Reason {
+        public Met(Wish wish, Seen seen) {
+            this(wish, seen, false);
+        }
+    }
 
     /// The wish is missed.
     ///

@@ -24,7 +24,6 @@ import org.benchleaf.catalog.export.CatalogExport;
 import org.benchleaf.catalog.lists.ListLine;
 import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.catalog.model.PlantRecord;
-import org.benchleaf.render.SheetFormat;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
@@ -225,7 +224,7 @@ final class ListPages {
                             .printer()
                             .listPack(
                                     documents.assembler().pack(report(list, false), benchleaf.now()),
-                                    SheetFormat.LETTER,
+                                    benchleaf.settings().choices().look().paper(),
                                     benchleaf.style(),
                                     pdf);
                     return Reply.of("application/pdf", pdf.toByteArray()).download(list.name() + ".pdf");

@@ -30,7 +30,6 @@ record PrintForm(List<Line> lines, Map<String, String> fields, Set<String> ticks
             Map.entry("sign", "sign"),
             Map.entry("paper", "letter-30"),
             Map.entry("dpi", "300"),
-            Map.entry("page", "letter"),
             Map.entry("order", "given"),
             Map.entry("see", "1"));
 

@@ -136,12 +136,18 @@ final class PrintOptions {
             case "card" -> cards(form, "card", CARDS);
             case "sign" -> cards(form, "sign", SIGNS);
             case "label" -> new PrintTask.Document.Labels(run(form), form.ticked("by-count"));
-            case "sheet" -> new PrintTask.Document.Sheets(SheetFormat.valueOf(one(form, "page", PAGES)));
+            case "sheet" -> new PrintTask.Document.Sheets(page(form));
             case "availability" ->
                 new PrintTask.Document.Availability(
-                        SheetFormat.valueOf(one(form, "page", PAGES)), form.ticked("sold-out"));
+                        page(form), form.ticked("sold-out"));
             default -> throw Desk.refusal("desk.form", "doc");
         };
+    }
+
+    private SheetFormat page(PrintForm form) {
+        return form.field("page").isEmpty()
+                ? benchleaf.settings().choices().look().paper()
+                : SheetFormat.valueOf(one(form, "page", PAGES));
     }
 
     private static PrintTask.Document cards(PrintForm form, String field, List<String> sizes) {
@@ -181,7 +187,7 @@ final class PrintOptions {
 
     private String palette(PrintForm form) {
         String name =
-                form.field("palette").isEmpty() ? benchleaf.settings().choices().palette() : form.field("palette");
+                form.field("palette").isEmpty() ? benchleaf.settings().choices().look().palette() : form.field("palette");
         if (benchleaf.content().palettes().stream().map(Palette::name).noneMatch(name::equals)) {
             throw Desk.refusal("desk.form", "palette");
         }

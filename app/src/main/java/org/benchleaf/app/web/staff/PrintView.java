@@ -80,12 +80,18 @@ final class PrintView {
 
     Map<String, Object> model(PrintForm form, Map<PlantKey, PlantRecord> plants) {
         Map<String, String> fields = new HashMap<>();
-        for (String name : List.of("doc", "card", "sign", "paper", "dpi", "page", "order", "printer")) {
+        for (String name : List.of("doc", "card", "sign", "paper", "dpi", "order", "printer")) {
             fields.put(name, form.field(name));
         }
         fields.put("language", or(form, "language", benchleaf.style().language().getLanguage()));
         fields.put("units", or(form, "units", benchleaf.style().lengths().name().toLowerCase(Locale.ROOT)));
-        fields.put("palette", or(form, "palette", benchleaf.settings().choices().palette()));
+        fields.put(
+                "page",
+                or(
+                        form,
+                        "page",
+                        benchleaf.settings().choices().look().paper().name().toLowerCase(Locale.ROOT)));
+        fields.put("palette", or(form, "palette", benchleaf.settings().choices().look().palette()));
         for (String name : List.of("name", "need", "kind", "place", "list")) {
             fields.put(name, form.field(name));
         }

@@ -38,6 +38,8 @@ final class ShopPages {
             "lengths",
             "containers",
             "palette",
+            "accent",
+            "paper",
             "counts",
             "prices");
     private static final List<String> MEASURES = List.of("left", "top", "wide", "tall");
@@ -80,7 +82,9 @@ final class ShopPages {
         values.put("language", read.language().toLanguageTag());
         values.put("lengths", read.lengths().name().toLowerCase(Locale.ROOT));
         values.put("containers", read.choices().containers().name().toLowerCase(Locale.ROOT));
-        values.put("palette", read.choices().palette());
+        values.put("palette", read.choices().look().palette());
+        values.put("accent", read.choices().look().accent().map(ink -> ink.toString().toLowerCase(Locale.ROOT)).orElse(""));
+        values.put("paper", read.choices().look().paper().name().toLowerCase(Locale.ROOT));
         values.put(
                 "counts",
                 switch (read.choices().telling().counts()) {
@@ -130,6 +134,8 @@ final class ShopPages {
                         .map(Palette::name)
                         .map(name -> new PrintOptions.Choice(name, name))
                         .toList(),
+                "paper",
+                choices("desk.print.page.", "letter", "a4"),
                 "counts",
                 choices("desk.shop.counts.", "public", "coarse", "hidden"),
                 "prices",

@@ -23,6 +23,7 @@ import org.benchleaf.app.service.Wanted;
 import org.benchleaf.catalog.accounts.Role;
 import org.benchleaf.content.Telling;
 import org.benchleaf.render.CardFormat;
+import org.benchleaf.render.SheetFormat;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -80,6 +81,10 @@ class OwnerPagesTest {
                 "number",
                 "palette",
                 "slate",
+                "accent",
+                "",
+                "paper",
+                "letter",
                 "counts",
                 "public",
                 "prices",
@@ -96,11 +101,12 @@ class OwnerPagesTest {
         Files.writeString(file, Files.readString(file) + "# a remark of the owner\n");
         HttpResponse<String> saved = owner.post(
                 "/desk/shop",
-                settings("shop.name", "Elm & \\Oak", "counts", "coarse", "palette", "fern", "place", "US-PA"));
+                settings("shop.name", "Elm & \\Oak", "counts", "coarse", "palette", "fern", "place", "US-PA", "paper", "a4"));
         assertThat(StaffClient.led(saved)).isEqualTo("/desk/shop?done=shop-saved");
         assertThat(file().shopName()).isEqualTo("Elm & \\Oak");
         assertThat(file().choices().telling().counts()).isEqualTo(Telling.Counts.COARSE);
-        assertThat(file().choices().palette()).isEqualTo("fern");
+        assertThat(file().choices().look().palette()).isEqualTo("fern");
+        assertThat(file().choices().look().paper()).isEqualTo(SheetFormat.A4);
         assertThat(Files.readString(file)).contains("# a remark of the owner").contains("# inks of paper");
         assertThat(owner.page("/desk/shop")).contains("value=\"Elm &amp; \\Oak\"");
     }
@@ -122,7 +128,8 @@ class OwnerPagesTest {
         var itea = shop.benchleaf.plantFinder().find("Itea virginica");
         shop.benchleaf
                 .printing()
-                .benchCards(
+                .cards()
+                .print(
                         List.of(new Wanted(itea, java.util.Optional.empty(), java.util.Optional.of(7))),
                         true,
                         CardFormat.SMALL,
