@@ -86,7 +86,8 @@ record PaperServices(Settings settings, Catalog catalog, ContentPack content, Ph
                         .with("accepted", known.stream().map(Palette::name).collect(Collectors.joining(", ")))));
         return content.withPalette(look.accent()
                 .filter(accent -> name.equals(look.palette()))
-                .map(chosen::withAccent).orElse(chosen));
+                .map(chosen::withAccent)
+                .orElse(chosen));
     }
 
     DocumentAssembler assembler(SheetAssembler sheets) {

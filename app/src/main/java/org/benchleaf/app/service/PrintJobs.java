@@ -77,7 +77,8 @@ public final class PrintJobs {
     private synchronized void keep(PrintJob job) {
         boolean fresh = jobs.put(job.id(), job) == null;
         if (fresh && jobs.size() > MOST) {
-            PrintJob oldest = jobs.remove(jobs.keySet().iterator().next());
+            PrintJob oldest = jobs.values().iterator().next();
+            jobs.remove(oldest.id());
             try {
                 Files.deleteIfExists(oldest.file());
             } catch (IOException kept) {

@@ -69,7 +69,9 @@ public final class Reprints {
             PlantRecord plant = plants.get(one.entry().plant());
             if (plant != null && !plant.retired()) {
                 PlantStock stock = stocks.getOrDefault(plant.key(), PlantStock.none(plant.key()));
-                format(one.entry()).flatMap(format -> changed(one, format, plant, stock)).ifPresent(changed::add);
+                format(one.entry())
+                        .flatMap(format -> changed(one, format, plant, stock))
+                        .ifPresent(changed::add);
             }
         }
         return changed;

@@ -42,8 +42,8 @@ final class AvailabilityPages {
         return List.of(
                 Route.get("/", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, kept(this::front)),
                 Route.get("/available", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, kept(this::list)),
-                Route.get("/available.csv", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, kept(this::csv)),
-                Route.get("/available.json", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, kept(this::json)));
+                Route.get("/available.csv", Access.EVERYONE, Keeping.ASK_FIRST, Headers.OPEN, kept(this::csv)),
+                Route.get("/available.json", Access.EVERYONE, Keeping.ASK_FIRST, Headers.OPEN, kept(this::json)));
     }
 
     private Handler kept(Function<Request, Reply> make) {

@@ -42,9 +42,8 @@ final class Fields {
     /// Every field that a column may hold, by name.
     static List<String> all(RowKind rows) {
         Stream<String> own = (rows == RowKind.PLANTS ? OF_PLANTS : OF_STOCK).stream();
-        Stream<String> facts = rows == RowKind.PLANTS
-                ? Attributes.all().stream().map(attribute -> attribute.id())
-                : Stream.empty();
+        Stream<String> facts =
+                rows == RowKind.PLANTS ? Attributes.all().stream().map(attribute -> attribute.id()) : Stream.empty();
         return Stream.concat(own, facts).distinct().sorted().toList();
     }
 }

@@ -87,7 +87,8 @@ final class SqlPrintLedger implements PrintLedger {
     @Override
     public List<PrintedBase> bases() {
         return database.read(session -> session.list(
-                "SELECT base, SUM(copies), MAX(printed_at) FROM print_entry GROUP BY base ORDER BY MAX(printed_at) DESC, base",
+                "SELECT base, SUM(copies), MAX(printed_at) FROM print_entry GROUP BY base ORDER BY MAX(printed_at)"
+                        + " DESC, base",
                 row -> new PrintedBase(row.getString(1), row.getLong(2), Instant.parse(row.getString(3)))));
     }
 

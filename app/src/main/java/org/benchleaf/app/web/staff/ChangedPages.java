@@ -63,7 +63,8 @@ final class ChangedPages {
     /// Cards of one size that can be printed again together.
     ///
     /// @param card its field at the print desk
-    public record Group(String title, String doc, String field, String card, boolean wide, boolean priced, List<Row> rows) {}
+    public record Group(
+            String title, String doc, String field, String card, boolean wide, boolean priced, List<Row> rows) {}
 
     /// @param line its line at the print desk
     public record Row(String name, String path, String line, int copies, String what, String printed) {}
@@ -72,8 +73,7 @@ final class ChangedPages {
         Optional<List<Reprints.Changed>> found = changed.now();
         Map<String, List<Reprints.Changed>> byFormat = new LinkedHashMap<>();
         found.orElse(List.of())
-                .forEach(one -> byFormat.computeIfAbsent(
-                                one.format() + " " + one.priced(), fresh -> new ArrayList<>())
+                .forEach(one -> byFormat.computeIfAbsent(one.format() + " " + one.priced(), fresh -> new ArrayList<>())
                         .add(one));
         return desk.page(
                 request,
@@ -85,7 +85,9 @@ final class ChangedPages {
                         "groups",
                         byFormat.values().stream().map(this::group).toList(),
                         "last",
-                        benchleaf.prints().last(LAST).stream().map(this::printed).toList()));
+                        benchleaf.prints().last(LAST).stream()
+                                .map(this::printed)
+                                .toList()));
     }
 
     private Group group(List<Reprints.Changed> cards) {

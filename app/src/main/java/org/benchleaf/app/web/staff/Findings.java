@@ -46,12 +46,17 @@ final class Findings {
         for (PlantAudit.Kind kind : PlantAudit.Kind.values()) {
             int count = sums.byKind().getOrDefault(kind, 0);
             if (count > 0) {
-                String word = benchleaf.wording().text("audit.kind." + kind.name().toLowerCase(Locale.ROOT));
+                String word =
+                        benchleaf.wording().text("audit.kind." + kind.name().toLowerCase(Locale.ROOT));
                 lines.add(benchleaf
                         .wording()
                         .text(
                                 "desk.home.kind.line",
-                                Map.of("kind", word, "count", benchleaf.wording().count(count))));
+                                Map.of(
+                                        "kind",
+                                        word,
+                                        "count",
+                                        benchleaf.wording().count(count))));
             }
         }
         return new Found(
@@ -61,7 +66,8 @@ final class Findings {
                         .limit(SHOWN)
                         .map(one -> new HomePage.Row(
                                 one.plant().name().toString(),
-                                "/desk/plants/" + one.plant().key() + "#" + one.remark().attribute(),
+                                "/desk/plants/" + one.plant().key() + "#"
+                                        + one.remark().attribute(),
                                 report.text(one.remark())))
                         .toList());
     }

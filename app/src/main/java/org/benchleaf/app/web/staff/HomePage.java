@@ -77,22 +77,20 @@ final class HomePage {
                 .orElse("");
         Map<String, Object> model = new HashMap<>(asked(request));
         model.putAll(Map.of(
-                        "unseen",
-                        words.text("desk.home.unseen", Map.of("count", words.count(found.unseen()))),
-                        "oldest",
-                        oldest,
-                        "low",
-                        words.text(
-                                "desk.home.low",
-                                Map.of("count", words.count(found.low()), "few", words.count(ToDo.FEW))),
-                        "fewest",
-                        fewest,
-                        "gone",
-                        words.text("desk.home.gone", Map.of("count", words.count(found.gone()))),
-                        "last",
-                        last,
-                        "may",
-                        request.who().may(Right.EDIT)));
+                "unseen",
+                words.text("desk.home.unseen", Map.of("count", words.count(found.unseen()))),
+                "oldest",
+                oldest,
+                "low",
+                words.text("desk.home.low", Map.of("count", words.count(found.low()), "few", words.count(ToDo.FEW))),
+                "fewest",
+                fewest,
+                "gone",
+                words.text("desk.home.gone", Map.of("count", words.count(found.gone()))),
+                "last",
+                last,
+                "may",
+                request.who().may(Right.EDIT)));
         return desk.page(request, "home", "desk.way.home", model);
     }
 
@@ -124,7 +122,9 @@ final class HomePage {
         return count.get() == 0
                 ? ""
                 : desk.wording()
-                        .text("desk.home.changed", Map.of("count", desk.wording().count(count.get())));
+                        .text(
+                                "desk.home.changed",
+                                Map.of("count", desk.wording().count(count.get())));
     }
 
     private String name(org.benchleaf.shared.code.PlantKey key) {

@@ -104,8 +104,7 @@ final class ImportColumns {
         String id = Desk.field(request, "id");
         Optional<Path> file = files.find(id, request.who().name());
         if (file.isEmpty()) {
-            return gone.apply(
-                            request, desk.wording().problem(Problem.of("desk.import.gone", "")))
+            return gone.apply(request, desk.wording().problem(Problem.of("desk.import.gone", "")))
                     .withStatus(422);
         }
         String source = Desk.field(request, "source");
@@ -118,7 +117,14 @@ final class ImportColumns {
                     trouble -> page(request, id, file.get(), map, source, name, trouble)
                             .withStatus(422));
         } catch (SheetException unreadable) {
-            return page(request, id, file.get(), map, source, name, desk.wording().problem(unreadable.problem()))
+            return page(
+                            request,
+                            id,
+                            file.get(),
+                            map,
+                            source,
+                            name,
+                            desk.wording().problem(unreadable.problem()))
                     .withStatus(422);
         }
     }

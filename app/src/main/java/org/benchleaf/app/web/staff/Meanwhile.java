@@ -17,8 +17,8 @@ final class Meanwhile<T> {
     /// A page waits so long for it and no longer.
     private static final long PATIENCE_MILLIS = 400;
 
-    private static final Executor FINDER =
-            Executors.newCachedThreadPool(Thread.ofPlatform().daemon().name("desk-", 0).factory());
+    private static final Executor FINDER = Executors.newCachedThreadPool(
+            Thread.ofPlatform().daemon().name("desk-", 0).factory());
 
     private final Supplier<Object> ground;
     private final Supplier<T> find;
@@ -48,7 +48,9 @@ final class Meanwhile<T> {
 
     private synchronized CompletableFuture<T> future() {
         Object now = ground.get();
-        if (kept.isEmpty() || !kept.get().ground().equals(now) || kept.get().found().isCompletedExceptionally()) {
+        if (kept.isEmpty()
+                || !kept.get().ground().equals(now)
+                || kept.get().found().isCompletedExceptionally()) {
             kept = Optional.of(new Kept<>(now, CompletableFuture.supplyAsync(find, FINDER)));
         }
         return kept.get().found();

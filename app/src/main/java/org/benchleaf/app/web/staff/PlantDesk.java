@@ -179,7 +179,11 @@ final class PlantDesk {
                 desk.wording()
                         .text(
                                 "desk.fact.chosen",
-                                Map.of("source", source, "shop", benchleaf.settings().shopName())));
+                                Map.of(
+                                        "source",
+                                        source,
+                                        "shop",
+                                        benchleaf.settings().shopName())));
     }
 
     /// A length in the shop's unit; everything else as a spreadsheet holds it.

@@ -137,9 +137,7 @@ final class PrintOptions {
             case "sign" -> cards(form, "sign", SIGNS);
             case "label" -> new PrintTask.Document.Labels(run(form), form.ticked("by-count"));
             case "sheet" -> new PrintTask.Document.Sheets(page(form));
-            case "availability" ->
-                new PrintTask.Document.Availability(
-                        page(form), form.ticked("sold-out"));
+            case "availability" -> new PrintTask.Document.Availability(page(form), form.ticked("sold-out"));
             default -> throw Desk.refusal("desk.form", "doc");
         };
     }
@@ -186,8 +184,9 @@ final class PrintOptions {
     }
 
     private String palette(PrintForm form) {
-        String name =
-                form.field("palette").isEmpty() ? benchleaf.settings().choices().look().palette() : form.field("palette");
+        String name = form.field("palette").isEmpty()
+                ? benchleaf.settings().choices().look().palette()
+                : form.field("palette");
         if (benchleaf.content().palettes().stream().map(Palette::name).noneMatch(name::equals)) {
             throw Desk.refusal("desk.form", "palette");
         }

@@ -91,7 +91,9 @@ final class PrintView {
                         form,
                         "page",
                         benchleaf.settings().choices().look().paper().name().toLowerCase(Locale.ROOT)));
-        fields.put("palette", or(form, "palette", benchleaf.settings().choices().look().palette()));
+        fields.put(
+                "palette",
+                or(form, "palette", benchleaf.settings().choices().look().palette()));
         for (String name : List.of("name", "need", "kind", "place", "list")) {
             fields.put(name, form.field(name));
         }

@@ -83,7 +83,13 @@ final class ShopPages {
         values.put("lengths", read.lengths().name().toLowerCase(Locale.ROOT));
         values.put("containers", read.choices().containers().name().toLowerCase(Locale.ROOT));
         values.put("palette", read.choices().look().palette());
-        values.put("accent", read.choices().look().accent().map(ink -> ink.toString().toLowerCase(Locale.ROOT)).orElse(""));
+        values.put(
+                "accent",
+                read.choices()
+                        .look()
+                        .accent()
+                        .map(ink -> ink.toString().toLowerCase(Locale.ROOT))
+                        .orElse(""));
         values.put("paper", read.choices().look().paper().name().toLowerCase(Locale.ROOT));
         values.put(
                 "counts",

@@ -49,8 +49,7 @@ class DeskKeyboardTest {
     private static void enter(Sight sight) {
         Page page = sight.page();
         page.waitForResponse(
-                answer -> answer.request().isNavigationRequest() && answer.status() != 303,
-                () -> sight.press("Enter"));
+                answer -> answer.request().isNavigationRequest() && answer.status() != 303, () -> sight.press("Enter"));
         page.waitForLoadState();
     }
 
@@ -136,7 +135,8 @@ class DeskKeyboardTest {
         assertThat(page.getByText("Download the PDF")).isVisible();
         assertThat(page).hasURL(Pattern.compile("/desk/print/job/"));
         sight.tabTo("a.button");
-        assertThat(shop.benchleaf().prints().last(1)).singleElement().satisfies(printed -> assertThat(printed.who())
-                .isEqualTo("Eve"));
+        assertThat(shop.benchleaf().prints().last(1))
+                .singleElement()
+                .satisfies(printed -> assertThat(printed.who()).isEqualTo("Eve"));
     }
 }

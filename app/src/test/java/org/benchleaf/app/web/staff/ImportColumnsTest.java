@@ -53,9 +53,38 @@ class ImportColumnsTest {
         assertThat(page).contains("Was ist es").contains("Corylopsis spicata");
         String id = field(page, "id");
         String[] told = {
-            "id", id, "kind", "stock", "source", "fremd.csv", "name", "fremd", "heading", "Was ist es", "field",
-            "name", "unit", "", "heading", "Topf", "field", "size", "unit", "", "heading", "Stk", "field", "count",
-            "unit", "", "heading", "Nr", "field", "lot", "unit", ""
+            "id",
+            id,
+            "kind",
+            "stock",
+            "source",
+            "fremd.csv",
+            "name",
+            "fremd",
+            "heading",
+            "Was ist es",
+            "field",
+            "name",
+            "unit",
+            "",
+            "heading",
+            "Topf",
+            "field",
+            "size",
+            "unit",
+            "",
+            "heading",
+            "Stk",
+            "field",
+            "count",
+            "unit",
+            "",
+            "heading",
+            "Nr",
+            "field",
+            "lot",
+            "unit",
+            ""
         };
         HttpResponse<String> preview = editor.post("/desk/import/columns", told);
         assertThat(preview.statusCode()).as(preview.body()).isEqualTo(200);

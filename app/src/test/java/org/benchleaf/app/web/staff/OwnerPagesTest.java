@@ -101,7 +101,17 @@ class OwnerPagesTest {
         Files.writeString(file, Files.readString(file) + "# a remark of the owner\n");
         HttpResponse<String> saved = owner.post(
                 "/desk/shop",
-                settings("shop.name", "Elm & \\Oak", "counts", "coarse", "palette", "fern", "place", "US-PA", "paper", "a4"));
+                settings(
+                        "shop.name",
+                        "Elm & \\Oak",
+                        "counts",
+                        "coarse",
+                        "palette",
+                        "fern",
+                        "place",
+                        "US-PA",
+                        "paper",
+                        "a4"));
         assertThat(StaffClient.led(saved)).isEqualTo("/desk/shop?done=shop-saved");
         assertThat(file().shopName()).isEqualTo("Elm & \\Oak");
         assertThat(file().choices().telling().counts()).isEqualTo(Telling.Counts.COARSE);

@@ -266,16 +266,18 @@ class PrintDeskTest {
         printed(printer.post(
                 "/desk/print", "line", fothergilla + "|#3", "count", "2", "doc", "card", "card", "a6", "make", "yes"));
         Path prices = Files.writeString(
-                shop.folder.resolve("prices.csv"), "lot,name,size,count,price\nL3,Fothergilla gardenii,#3,55,$26.50\n");
+                shop.folder.resolve("prices.csv"),
+                "lot,name,size,count,price,location\nL3,Fothergilla gardenii,#3,55,$26.50,B1\n");
         var imports = shop.benchleaf.imports();
-        imports.apply(imports.plan(
-                prices, java.util.Optional.empty(), java.util.Optional.empty(), LoadProgress.UNHEARD));
+        imports.apply(
+                imports.plan(prices, java.util.Optional.empty(), java.util.Optional.empty(), LoadProgress.UNHEARD));
         shop.benchleaf.afterChange();
         String page = printer.page("/desk/print/changed");
         assertThat(page)
                 .contains("Bench cards, A6")
                 .contains("price 24.00 USD, now 26.50 USD")
-                .contains("name=\"line\" value=\"" + fothergilla + "|#3\"><input type=\"hidden\" name=\"count\" value=\"2\"")
+                .contains("name=\"line\" value=\"" + fothergilla
+                        + "|#3\"><input type=\"hidden\" name=\"count\" value=\"2\"")
                 .contains("The printer");
         assertThat(printer.page("/desk")).containsPattern("changed since they were printed: [1-9]");
         printed(printer.post(
