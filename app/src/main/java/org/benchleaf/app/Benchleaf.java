@@ -51,6 +51,7 @@ import org.benchleaf.render.Printer;
 import org.benchleaf.render.ReportPages;
 import org.benchleaf.render.WebPages;
 import org.benchleaf.search.NeedSearch;
+import org.benchleaf.search.PlantsAtHand;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.need.NeedReader;
@@ -72,6 +73,7 @@ public final class Benchleaf implements AutoCloseable {
     private @Nullable Wording wording;
     private @Nullable Accounts accounts;
     private @Nullable NeedSearch needSearch;
+    private @Nullable PlantsAtHand plantsAtHand;
     private @Nullable NameBook nameBook;
     private CatalogRevision namesAsOf = new CatalogRevision(-1);
 
@@ -146,6 +148,14 @@ public final class Benchleaf implements AutoCloseable {
         return wording;
     }
 
+    /// The words of an answer in a language; those of the shop where it is the shop's own.
+    public Wording wording(Locale language) {
+        return language.equals(settings.language())
+                ? wording()
+                : Wording.open(
+                        content, language, settings.lengths(), settings.choices().containers());
+    }
+
     public PrintStyle style() {
         return new PrintStyle(
                 settings.language(), settings.lengths(), settings.choices().containers());
@@ -187,9 +197,16 @@ public final class Benchleaf implements AutoCloseable {
     /// The search, one for the workspace: it keeps what it read until the catalog changes.
     public synchronized NeedSearch needSearch() {
         if (needSearch == null) {
-            needSearch = new NeedSearch(catalog.view(), index());
+            needSearch = new NeedSearch(catalog.view(), index(), plantsAtHand());
         }
         return needSearch;
+    }
+
+    private synchronized PlantsAtHand plantsAtHand() {
+        if (plantsAtHand == null) {
+            plantsAtHand = new PlantsAtHand(catalog.view());
+        }
+        return plantsAtHand;
     }
 
     public NameIndex names() {
@@ -212,7 +229,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Finds what takes a plant's place.
     public SubstituteFinder substitutes() {
-        return new SubstituteFinder(catalog.view(), index());
+        return new SubstituteFinder(plantsAtHand(), index());
     }
 
     /// Partners for fruit.
@@ -222,7 +239,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// What goes with a plant on the same site.
     public CompanionFinder companions() {
-        return new CompanionFinder(catalog.view(), index());
+        return new CompanionFinder(needSearch());
     }
 
     /// Plant lists of jobs, as they are stored.

@@ -75,28 +75,21 @@ final class NeedBench {
     }
 
     private static Figures ask(NeedSearch search, List<Need> needs) {
-        long[] nanos = new long[needs.size()];
-        int matches = 0;
-        for (int i = 0; i < nanos.length; i++) {
-            long before = System.nanoTime();
-            matches += search.answer(NeedQuery.of(needs.get(i), WEEK)).matches().size();
-            nanos[i] = System.nanoTime() - before;
-        }
-        if (matches == 0) {
+        int[] matches = {0};
+        Figures figures = Figures.of(
+                needs.size(),
+                number -> matches[0] += search.answer(NeedQuery.of(needs.get(number), WEEK))
+                        .matches()
+                        .size());
+        if (matches[0] == 0) {
             throw new IllegalStateException("nothing was found: the benchmark measures nothing");
         }
-        return new Figures(nanos);
+        return figures;
     }
 
     /// The pass over all plants with totals, facets and what to loosen, without reading the best from the catalog.
     private static Figures rank(PlantIndex index, List<Need> needs) {
-        long[] nanos = new long[needs.size()];
-        for (int i = 0; i < nanos.length; i++) {
-            long before = System.nanoTime();
-            index.propose(needs.get(i), "", Facet.USUAL, WEEK, 20);
-            nanos[i] = System.nanoTime() - before;
-        }
-        return new Figures(nanos);
+        return Figures.of(needs.size(), number -> index.propose(needs.get(number), "", Facet.USUAL, WEEK, 20));
     }
 
     private static long size(Path place) throws IOException {

@@ -92,16 +92,13 @@ final class SubstituteBench {
     }
 
     private static Figures ask(SubstituteFinder finder, List<SubstituteQuery> queries) {
-        long[] nanos = new long[queries.size()];
-        int found = 0;
-        for (int i = 0; i < nanos.length; i++) {
-            long before = System.nanoTime();
-            found += finder.find(queries.get(i)).best().size();
-            nanos[i] = System.nanoTime() - before;
-        }
-        if (found == 0) {
+        int[] found = {0};
+        Figures figures = Figures.of(
+                queries.size(),
+                number -> found[0] += finder.find(queries.get(number)).best().size());
+        if (found[0] == 0) {
             throw new IllegalStateException("nothing was found: the benchmark measures nothing");
         }
-        return new Figures(nanos);
+        return figures;
     }
 }

@@ -100,13 +100,7 @@ final class WebBench {
     }
 
     private Figures ask(List<String> paths) {
-        long[] nanos = new long[paths.size()];
-        for (int at = 0; at < nanos.length; at++) {
-            long before = System.nanoTime();
-            get(paths.get(at));
-            nanos[at] = System.nanoTime() - before;
-        }
-        return new Figures(nanos);
+        return Figures.of(paths.size(), number -> get(paths.get(number)));
     }
 
     private double rate(List<String> paths) {

@@ -42,20 +42,22 @@ public interface CatalogView {
         return saleRules();
     }
 
-    /// Hands over every plant that is not retired, in the order of keys, from one consistent state.
+    /// Hands over every plant that is not retired, in the order in which they were registered, from one
+    /// consistent state.
     ///
     /// @return the revision of that state
     CatalogRevision forEachPlant(Consumer<PlantRecord> consumer);
 
-    /// Hands over every plant that is not retired, in the order of keys, from one consistent state, with what of
-    /// it is the shop's own word.
+    /// Hands over every plant that is not retired, in the order in which they were registered, from one
+    /// consistent state, with what of it is the shop's own word.
     ///
     /// @return the revision of that state
     default CatalogRevision forEachStated(BiConsumer<PlantRecord, OwnWord> consumer) {
         return forEachPlant(plant -> consumer.accept(plant, OwnWord.NONE));
     }
 
-    /// Hands over the stock of every plant that has items, in the order of keys, from one consistent state.
+    /// Hands over the stock of every plant that has items, in the order in which they were registered, from
+    /// one consistent state.
     CatalogRevision forEachStock(Consumer<PlantStock> consumer);
 
     /// What changed after a revision, oldest first; a plant that changed twice comes once, at its last change.

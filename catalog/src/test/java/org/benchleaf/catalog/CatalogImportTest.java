@@ -16,8 +16,10 @@ import static org.benchleaf.catalog.Drafts.plant;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.catalog.CatalogView.Change;
 import org.benchleaf.catalog.intake.ImportPlan;
@@ -243,9 +245,15 @@ class CatalogImportTest {
                 keyed(given, plant(BotanicalName.ofSpecies("Itea", "virginica"))));
         assertThat(named(BotanicalName.ofSpecies("Itea", "virginica")).key()).isEqualTo(given);
         apply(plant(BotanicalName.ofSpecies("Nyssa", "sylvatica")));
-        List<PlantKey> keys = new ArrayList<>();
-        catalog.view().forEachPlant(plant -> keys.add(plant.key()));
-        assertThat(keys).hasSize(4).doesNotHaveDuplicates().isSorted();
+        Map<PlantKey, BotanicalName> plants = new LinkedHashMap<>();
+        catalog.view().forEachPlant(plant -> plants.put(plant.key(), plant.name()));
+        assertThat(plants.values())
+                .as("four keys, in the order in which they were registered: of one list those with keys first")
+                .containsExactly(
+                        BotanicalName.ofSpecies("Itea", "virginica"),
+                        RED_MAPLE,
+                        OCTOBER_GLORY,
+                        BotanicalName.ofSpecies("Nyssa", "sylvatica"));
     }
 
     @Test

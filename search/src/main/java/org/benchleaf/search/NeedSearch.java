@@ -25,9 +25,14 @@ public final class NeedSearch {
 
     /// @param index the index of that catalog; whoever changes the catalog has it catch up
     public NeedSearch(CatalogView catalog, PlantIndex index) {
+        this(catalog, index, new PlantsAtHand(catalog));
+    }
+
+    /// @param plants shared with others who answer from the same catalog
+    public NeedSearch(CatalogView catalog, PlantIndex index, PlantsAtHand plants) {
         this.catalog = catalog;
         this.index = index;
-        this.plants = new PlantsAtHand(catalog);
+        this.plants = plants;
     }
 
     /// The best plants for a need, each with a reason for every wish.

@@ -15,8 +15,9 @@ import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.shared.code.PlantKey;
 
 /// Plants with their stock as they were read last, given out again only while the catalog has not changed
-/// since: its revision is asked for every time, and what changed is read anew. Safe for many threads.
-final class PlantsAtHand {
+/// since: its revision is asked for every time, and what changed is read anew. One for all who answer from a catalog.
+/// Safe for many threads.
+public final class PlantsAtHand {
     /// So many are kept, those last shown: about 20 MB.
     private static final int MOST = 4096;
 
@@ -31,16 +32,16 @@ final class PlantsAtHand {
     /// Holds that ended by then are counted as free in what is kept.
     private Instant asOf;
 
-    PlantsAtHand(CatalogView catalog) {
+    public PlantsAtHand(CatalogView catalog) {
         this.catalog = catalog;
         this.asOf = catalog.now();
     }
 
     /// A plant and what is for sale of it.
-    record Known(PlantRecord plant, PlantStock stock) {}
+    public record Known(PlantRecord plant, PlantStock stock) {}
 
     /// These plants as of now, those that exist; in the order asked.
-    List<Known> read(Collection<PlantKey> keys) {
+    public List<Known> read(Collection<PlantKey> keys) {
         CatalogRevision now = catalog.revision();
         Map<PlantKey, Known> found = new HashMap<>();
         List<PlantKey> missing = new ArrayList<>();

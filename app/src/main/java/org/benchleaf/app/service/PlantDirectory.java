@@ -1,6 +1,7 @@
 package org.benchleaf.app.service;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
@@ -22,6 +23,7 @@ public final class PlantDirectory {
         if (last.revision().number() < 0 || (!last.revision().equals(now) && plantsChanged())) {
             List<PlantKey> keys = new ArrayList<>();
             CatalogRevision read = catalog.forEachPlant(plant -> keys.add(plant.key()));
+            keys.sort(Comparator.naturalOrder());
             last = new State(read, List.copyOf(keys));
         } else if (!last.revision().equals(now)) {
             last = new State(now, last.keys());

@@ -22,7 +22,7 @@ final class Connections implements AutoCloseable {
         boolean isGood(Connection connection) throws SQLException;
     }
 
-    private record Idle(Connection connection, long since) {}
+    private record Idle(Session session, long since) {}
 
     /// A connection used so lately is not asked whether it lives.
     private static final long FRESH_NANOS = 50_000_000L;
@@ -43,7 +43,7 @@ final class Connections implements AutoCloseable {
         this.free = new Semaphore(size, true); // first come, first served: a writer among many must not starve
     }
 
-    Connection lend() throws SQLException {
+    Session lend() throws SQLException {
         try {
             if (!free.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
                 throw new CatalogUnusable(Problem.of("catalog.busy", PATIENCE_SECONDS + " s"));
@@ -54,12 +54,13 @@ final class Connections implements AutoCloseable {
         }
         try {
             for (Idle waiting = takeIdle(); waiting != null; waiting = takeIdle()) {
-                if (System.nanoTime() - waiting.since() < FRESH_NANOS || isGood(waiting.connection())) {
-                    return waiting.connection();
+                if (System.nanoTime() - waiting.since() < FRESH_NANOS
+                        || isGood(waiting.session().connection())) {
+                    return waiting.session();
                 }
-                close(waiting.connection());
+                close(waiting.session());
             }
-            return opener.open();
+            return new Session(opener.open());
         } catch (SQLException | RuntimeException refused) {
             free.release();
             throw refused;
@@ -81,22 +82,22 @@ final class Connections implements AutoCloseable {
     }
 
     /// Takes a connection back whose transaction is over.
-    void takeBack(Connection connection) {
+    void takeBack(Session session) {
         synchronized (idle) {
-            idle.addFirst(new Idle(connection, System.nanoTime())); // the one used last has the warmest cache
+            idle.addFirst(new Idle(session, System.nanoTime())); // the one used last has the warmest cache
         }
         free.release();
     }
 
     /// Takes a connection back that nobody should have again; the next caller gets a new one.
-    void discard(Connection connection) {
-        close(connection);
+    void discard(Session session) {
+        close(session);
         free.release();
     }
 
-    private static void close(Connection connection) {
+    private static void close(Session session) {
         try {
-            connection.close();
+            session.connection().close();
         } catch (SQLException broken) {
             // it is of no use either way, and why it came here is what the caller hears of
         }
@@ -108,7 +109,7 @@ final class Connections implements AutoCloseable {
         free.acquireUninterruptibly(size);
         synchronized (idle) {
             for (Idle waiting : idle) {
-                waiting.connection().close();
+                waiting.session().connection().close();
             }
             idle.clear();
         }

@@ -72,10 +72,11 @@ final class Database implements AutoCloseable {
             throw new IllegalStateException("the catalog is closed");
         }
         return explained(() -> {
-            Connection connection = begun(connections);
+            Session session = begun(connections);
+            Connection connection = session.connection();
             boolean whole = false;
             try {
-                T result = work.in(new Session(connection));
+                T result = work.in(session);
                 if (keep) {
                     if (connections == writer) {
                         dialect.beforeCommit(connection);
@@ -87,9 +88,9 @@ final class Database implements AutoCloseable {
                 return result;
             } finally {
                 if (whole || takenBack(connection)) {
-                    connections.takeBack(connection);
+                    connections.takeBack(session);
                 } else {
-                    connections.discard(connection);
+                    connections.discard(session);
                 }
             }
         });
@@ -97,20 +98,21 @@ final class Database implements AutoCloseable {
 
     /// A connection whose transaction has begun. One that was lost while idle is replaced: nothing was done on it
     /// yet.
-    private Connection begun(Connections connections) throws SQLException {
+    private Session begun(Connections connections) throws SQLException {
         for (int attempt = 1; true; attempt++) {
-            Connection connection = connections.lend();
+            Session session = connections.lend();
+            Connection connection = session.connection();
             try {
                 connection.setAutoCommit(false);
                 if (connections == writer) {
                     dialect.beginWriting(connection);
                 }
-                return connection;
+                return session;
             } catch (SQLException refused) {
                 if (dialect.isLost(refused) || !takenBack(connection)) {
-                    connections.discard(connection);
+                    connections.discard(session);
                 } else {
-                    connections.takeBack(connection);
+                    connections.takeBack(session);
                 }
                 if (!dialect.isLost(refused) || attempt == TRIES) {
                     throw refused;

@@ -30,16 +30,12 @@ final class Rows {
             List<?> some = all.subList(from, Math.min(all.size(), from + MOST));
             int places = Math.max(1, Integer.highestOneBit(some.size() * 2 - 1)); // few texts of one query
             String marks = "?, ".repeat(places - 1) + "?";
-            try (PreparedStatement statement = session.connection().prepareStatement(query.replace(LIST, marks))) {
+            session.prepared(query.replace(LIST, marks), statement -> {
                 for (int place = 0; place < places; place++) {
                     bind(statement, place + 1, some.get(Math.min(place, some.size() - 1)));
                 }
-                try (ResultSet rows = statement.executeQuery()) {
-                    while (rows.next()) {
-                        taker.take(rows);
-                    }
-                }
-            }
+                return Session.handOver(statement, taker);
+            });
         }
     }
 

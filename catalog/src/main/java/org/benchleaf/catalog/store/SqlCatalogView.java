@@ -22,11 +22,13 @@ final class SqlCatalogView implements CatalogView {
     /// Plants in memory at a time when all are handed over.
     private static final int PAGE = 500;
 
+    // in the order in which their facts and items lie on disk: keys are scattered, and would be read page by page
     private static final String NEXT_PLANTS =
-            "SELECT plant_key FROM plant WHERE plant_key > ? AND retired = 0 AND withdrawn = 0 ORDER BY plant_key"
+            "SELECT serial, plant_key FROM plant WHERE serial > ? AND retired = 0 AND withdrawn = 0 ORDER BY serial"
                     + " LIMIT ?";
-    private static final String NEXT_STOCKED = "SELECT plant_key FROM plant p WHERE plant_key > ? AND EXISTS (SELECT 1"
-            + " FROM item i WHERE i.plant = p.serial AND i.withdrawn = 0) ORDER BY plant_key LIMIT ?";
+    private static final String NEXT_STOCKED =
+            "SELECT serial, plant_key FROM plant p WHERE serial > ? AND EXISTS (SELECT 1"
+                    + " FROM item i WHERE i.plant = p.serial AND i.withdrawn = 0) ORDER BY serial LIMIT ?";
     private static final String CHANGES = "SELECT c.revision, p.plant_key, c.kind FROM plant_change c"
             + " JOIN plant p ON p.serial = c.plant WHERE c.revision > ? ORDER BY c.revision, p.plant_key, c.kind";
 
@@ -96,6 +98,8 @@ final class SqlCatalogView implements CatalogView {
                 (session, keys) -> stock.read(session, keys).values().forEach(consumer));
     }
 
+    private record Numbered(int serial, PlantKey key) {}
+
     /// What is done with one page of keys.
     private interface Page {
         void read(Session session, List<PlantKey> keys) throws SQLException;
@@ -104,14 +108,15 @@ final class SqlCatalogView implements CatalogView {
     private CatalogRevision inPages(String query, Page page) {
         return database.read(session -> {
             CatalogRevision revision = State.revision(session); // the first read fixes the state of the transaction
-            String last = "";
+            int last = -1;
             while (true) {
-                List<PlantKey> keys = session.list(query, row -> new PlantKey(row.getString(1)), last, PAGE);
-                if (keys.isEmpty()) {
+                List<Numbered> plants = session.list(
+                        query, row -> new Numbered(row.getInt(1), new PlantKey(row.getString(2))), last, PAGE);
+                if (plants.isEmpty()) {
                     return revision;
                 }
-                page.read(session, keys);
-                last = keys.getLast().text();
+                page.read(session, plants.stream().map(Numbered::key).toList());
+                last = plants.getLast().serial();
             }
         });
     }

@@ -10,6 +10,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import org.benchleaf.catalog.CatalogUnusable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -132,5 +134,29 @@ class DatabaseTest {
             assertThat(session.number("SELECT COUNT(*) FROM source")).isZero();
             return true;
         });
+    }
+
+    @Test
+    void keepsApartTwoUsesOfOneStatementOfWhichOneStandsInsideTheOther() {
+        String letters = "SELECT ? || column1 FROM (VALUES ('a'), ('b'), ('c'))";
+        List<String> pairs = new ArrayList<>();
+        database.read(session -> {
+            session.each(
+                    letters,
+                    outer -> pairs.addAll(session.list(letters, inner -> inner.getString(1), outer.getString(1))),
+                    "");
+            return true;
+        });
+        assertThat(pairs).containsExactly("aa", "ab", "ac", "ba", "bb", "bc", "ca", "cb", "cc");
+    }
+
+    @Test
+    void goesOnWithAStatementThatWasRefusedOnce() {
+        String insert = "INSERT INTO source (id, text) VALUES (?, ?)";
+        database.write(session -> session.execute(insert, 901, "list"));
+        assertThatThrownBy(() -> database.write(session -> session.execute(insert, 901, "list")))
+                .isInstanceOf(CatalogUnusable.class);
+        assertThat(database.<Integer>write(session -> session.execute(insert, 902, "another list")))
+                .isOne();
     }
 }

@@ -86,11 +86,19 @@ class SqlCatalogViewTest {
     }
 
     @Test
-    void handsOverEveryPlantOnceInTheOrderOfKeys() {
+    void handsOverEveryPlantOnceInTheOrderInWhichTheyCame() {
         applyMany();
         List<PlantKey> keys = new ArrayList<>();
-        CatalogRevision revision = store.view().forEachPlant(plant -> keys.add(plant.key()));
-        assertThat(keys).hasSize(MANY).doesNotHaveDuplicates().isSorted();
+        List<BotanicalName> names = new ArrayList<>();
+        CatalogRevision revision = store.view().forEachPlant(plant -> {
+            keys.add(plant.key());
+            names.add(plant.name());
+        });
+        assertThat(keys).hasSize(MANY).doesNotHaveDuplicates();
+        assertThat(names)
+                .isEqualTo(IntStream.range(0, MANY)
+                        .mapToObj(SqlCatalogViewTest::many)
+                        .toList());
         assertThat(revision).isEqualTo(store.view().revision());
 
         List<PlantKey> stocked = new ArrayList<>();

@@ -154,6 +154,20 @@ public enum Basis {
         };
     }
 
+    /// The only texts of its basis that a wish for a genus or a species tells from all others. Names are nearly as
+    /// many as plants, and each answer about substitutes asks for another one.
+    ///
+    /// @return empty for a wish that every text must be judged for
+    static List<String> toldApart(Wish wish) {
+        return switch (wish) {
+            case Wish.OfGenus(var genus) -> List.of(genus);
+            case Wish.NotOfGenus(var genus) -> List.of(genus);
+            case Wish.OfSpecies(var genus, var epithet) -> List.of(genus, genus + " " + epithet);
+            case Wish.NotOfSpecies(var genus, var epithet) -> List.of(genus, genus + " " + epithet);
+            default -> List.of();
+        };
+    }
+
     /// The name of its column in the index.
     String field() {
         return "by." + name().toLowerCase(Locale.ROOT);

@@ -16,6 +16,12 @@ sealed interface Column {
     /// @param docs documents, of which the first `count` are meant; `sums` has one for each
     void add(int[] docs, int count, long[] scores, long[] sums);
 
+    /// Adds the same to each document of a run that holds a code.
+    void addRunWhere(int from, int count, int code, long score, long[] sums);
+
+    /// The same for chosen documents.
+    void addWhere(int[] docs, int count, int code, long score, long[] sums);
+
     /// Counts how many of some documents hold each code.
     ///
     /// @param docs documents, of which the first `used` count
@@ -72,6 +78,20 @@ sealed interface Column {
                 sums[i] += scores[codes[docs[i]] & 0xFF];
             }
         }
+
+        @Override
+        public void addRunWhere(int from, int count, int code, long score, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += (codes[from + i] & 0xFF) == code ? score : 0;
+            }
+        }
+
+        @Override
+        public void addWhere(int[] docs, int count, int code, long score, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += (codes[docs[i]] & 0xFF) == code ? score : 0;
+            }
+        }
     }
 
     /// Up to 65,536 distinct values.
@@ -102,6 +122,20 @@ sealed interface Column {
                 sums[i] += scores[codes[docs[i]]];
             }
         }
+
+        @Override
+        public void addRunWhere(int from, int count, int code, long score, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += codes[from + i] == code ? score : 0;
+            }
+        }
+
+        @Override
+        public void addWhere(int[] docs, int count, int code, long score, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += codes[docs[i]] == code ? score : 0;
+            }
+        }
     }
 
     /// Any number of distinct values.
@@ -130,6 +164,20 @@ sealed interface Column {
         public void add(int[] docs, int count, long[] scores, long[] sums) {
             for (int i = 0; i < count; i++) {
                 sums[i] += scores[codes[docs[i]]];
+            }
+        }
+
+        @Override
+        public void addRunWhere(int from, int count, int code, long score, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += codes[from + i] == code ? score : 0;
+            }
+        }
+
+        @Override
+        public void addWhere(int[] docs, int count, int code, long score, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += codes[docs[i]] == code ? score : 0;
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.fit.Occasion;
@@ -58,6 +59,12 @@ final class Dictionary {
         return values.get(code);
     }
 
+    /// The number of a text, when it has one.
+    private synchronized OptionalInt find(String text) {
+        Integer code = codes.get(text);
+        return code == null ? OptionalInt.empty() : OptionalInt.of(code);
+    }
+
     /// How many numbers are given.
     synchronized int size() {
         return values.size();
@@ -77,11 +84,37 @@ final class Dictionary {
         }
         short[] longer = Arrays.copyOf(known, values.size());
         for (int code = known.length; code < longer.length; code++) {
-            Basis.Known value = values.get(code);
-            Reason reason = judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION);
-            longer[code] = (short) Outcome.of(reason, value.facts());
+            longer[code] = (short) outcome(wish, values.get(code));
         }
         outcomes.put(wish, longer);
         return longer;
+    }
+
+    /// The outcome of a wish that tells few names from all others ([Basis#toldApart]).
+    ///
+    /// @param usual the outcome of every other name
+    /// @param told those told apart that some plant has
+    record FewNames(int usual, List<ToldApart> told) {}
+
+    /// @param code number of a text
+    /// @param outcome what the judge says of it
+    record ToldApart(int code, int outcome) {}
+
+    /// The same as [#outcomes] for a wish that tells few names apart: the judge is asked for these alone, and for one
+    /// name that stands for all others.
+    FewNames outcomesOf(Wish wish, List<String> names) {
+        List<ToldApart> told = new ArrayList<>();
+        for (String name : names) {
+            OptionalInt code = find(name);
+            if (code.isPresent()) {
+                told.add(new ToldApart(code.getAsInt(), outcome(wish, value(code.getAsInt()))));
+            }
+        }
+        return new FewNames(outcome(wish, Basis.Known.NOTHING), told);
+    }
+
+    private int outcome(Wish wish, Basis.Known value) {
+        Reason reason = judge.judge(wish, value.facts(), value.name(), NO_STOCK, NO_OCCASION);
+        return Outcome.of(reason, value.facts());
     }
 }

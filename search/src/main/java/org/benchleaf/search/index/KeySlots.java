@@ -13,10 +13,14 @@ final class KeySlots {
 
     /// The slot of a key of up to eight ASCII characters, given now when it is new.
     int slot(String key) {
+        return slot(pack(key));
+    }
+
+    /// The slot of a packed key.
+    int slot(long packed) {
         if (size * 2 >= keys.length) {
             grow();
         }
-        long packed = pack(key);
         int place = place(packed);
         if (keys[place] == EMPTY) {
             keys[place] = packed;
@@ -52,6 +56,26 @@ final class KeySlots {
             place = place + 1 & mask;
         }
         return place;
+    }
+
+    /// A key of up to eight ASCII characters as one number, never 0.
+    static long pack(byte[] text, int from, int to) {
+        long packed = 0;
+        for (int i = from; i < to; i++) {
+            packed = packed << 8 | text[i];
+        }
+        return packed;
+    }
+
+    /// The key that was packed.
+    static String unpack(long packed) {
+        int length = (Long.SIZE - Long.numberOfLeadingZeros(packed) + 7) / 8;
+        char[] text = new char[length];
+        for (int i = length - 1; i >= 0; i--) {
+            text[i] = (char) (packed & 0xFF);
+            packed >>>= 8;
+        }
+        return new String(text);
     }
 
     private static long pack(String key) {

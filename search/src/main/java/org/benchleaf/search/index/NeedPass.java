@@ -1,6 +1,7 @@
 package org.benchleaf.search.index;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -65,7 +66,7 @@ final class NeedPass {
     }
 
     /// The best of all stretches; names are looked up only where a rank may be among them.
-    private List<PlantKey> best(List<StretchPass> passes) throws IOException {
+    private List<PlantKey> best(List<StretchPass> passes) {
         long[] ranks = passes.stream()
                 .flatMapToLong(pass -> pass.top().ranks())
                 .sorted()
@@ -76,23 +77,35 @@ final class NeedPass {
             for (int i = 0; i < pass.top().size(); i++) {
                 if (pass.top().rank(i) >= least) {
                     best.add(new Ranked(
-                            pass.top().rank(i), pass.segment().nameAt(pass.top().place(i))));
+                            pass.top().rank(i), pass.segment(), pass.top().place(i)));
                 }
             }
         }
-        best.sort(Ranked.BEST_FIRST);
+        best.sort(Comparator.comparingLong(Ranked::rank).reversed().thenComparing(NeedPass::byName));
         return best.stream()
                 .limit(limit)
-                .map(ranked -> PlantDocument.keyIn(ranked.order()))
+                .map(ranked -> ranked.segment().keyAt(ranked.place()))
                 .toList();
+    }
+
+    /// Within a segment places say it; only plants of two segments need their names to be read.
+    private static int byName(Ranked one, Ranked other) {
+        return one.segment() == other.segment()
+                ? Integer.compare(one.place(), other.place())
+                : one.name().compareTo(other.name());
     }
 
     /// A part of a segment.
     private record Stretch(Segment segment, List<Bits> filters, int from, int to) {}
 
     /// A plant among the best of its stretch.
-    private record Ranked(long rank, String order) {
-        static final Comparator<Ranked> BEST_FIRST =
-                Comparator.comparingLong(Ranked::rank).reversed().thenComparing(Ranked::order);
+    private record Ranked(long rank, Segment segment, int place) {
+        String name() {
+            try {
+                return segment.nameAt(place);
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        }
     }
 }

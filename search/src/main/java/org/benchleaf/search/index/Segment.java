@@ -8,6 +8,8 @@ import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.util.Bits;
+import org.apache.lucene.util.BytesRef;
+import org.benchleaf.shared.code.PlantKey;
 
 /// The columns of one segment of the index, read once when it is opened.
 ///
@@ -15,22 +17,29 @@ import org.apache.lucene.util.Bits;
 /// @param columns a column a basis, in their order
 /// @param order place of each document in the order of names within the segment
 /// @param docAt the document at each place in that order; of two versions of a plant the one that counts
+/// @param keys the plant key at each place in that order, packed
 /// @param slots slot of each document in the stock
 /// @param merits what each plant is worth whatever is asked
 /// @param words the words of its names, read when a name is first looked for that nobody has
 @SuppressWarnings("ArrayRecordComponent") // never compared
 record Segment(
-        LeafReader reader, Column[] columns, int[] order, int[] docAt, int[] slots, byte[] merits, LazyWords words) {
+        LeafReader reader,
+        Column[] columns,
+        int[] order,
+        int[] docAt,
+        long[] keys,
+        int[] slots,
+        byte[] merits,
+        LazyWords words) {
     static Segment read(LeafReader reader, Dictionaries dictionaries, KeySlots keySlots) throws IOException {
         Column[] columns = new Column[Basis.values().length];
         for (Basis basis : Basis.values()) {
             columns[basis.ordinal()] = column(reader, basis, dictionaries.of(basis));
         }
         SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
-        String[] keys = new String[names.getValueCount()];
+        long[] keys = new long[names.getValueCount()];
         for (int name = 0; name < keys.length; name++) {
-            keys[name] =
-                    PlantDocument.keyIn(names.lookupOrd(name).utf8ToString()).text();
+            keys[name] = packedKey(names.lookupOrd(name));
         }
         int[] order = new int[reader.maxDoc()];
         int[] docAt = new int[names.getValueCount()];
@@ -44,12 +53,12 @@ record Segment(
             }
             slots[doc] = keySlots.slot(keys[order[doc]]);
         }
-        return new Segment(reader, columns, order, docAt, slots, merits(reader), new LazyWords(reader));
+        return new Segment(reader, columns, order, docAt, keys, slots, merits(reader), new LazyWords(reader));
     }
 
     /// The same columns for the same segment after documents were deleted from it.
     Segment with(LeafReader later) {
-        return new Segment(later, columns, order, docAt, slots, merits, words);
+        return new Segment(later, columns, order, docAt, keys, slots, merits, words);
     }
 
     Column column(Basis basis) {
@@ -68,6 +77,19 @@ record Segment(
 
     int size() {
         return order.length;
+    }
+
+    /// The key of the document at a place in the order of names.
+    PlantKey keyAt(int place) {
+        return new PlantKey(KeySlots.unpack(keys[place]));
+    }
+
+    private static long packedKey(BytesRef order) {
+        int start = order.offset + order.length;
+        while (order.bytes[start - 1] != PlantDocument.BEFORE_KEY) {
+            start--;
+        }
+        return KeySlots.pack(order.bytes, start, order.offset + order.length);
     }
 
     /// Name as sorted and key of the document at a place in the order of names.

@@ -38,7 +38,12 @@ sealed interface WishTable {
                     ? OfCounts.of(enough, weighed, own)
                     : new OfStock(wish, weighed, own);
         }
-        short[] outcomes = dictionaries.of(basis.get()).outcomes(weighed.wish());
+        Dictionary dictionary = dictionaries.of(basis.get());
+        List<String> names = Basis.toldApart(weighed.wish());
+        if (!names.isEmpty()) {
+            return OfNames.of(basis.get(), dictionary.outcomesOf(weighed.wish(), names), weighed, own);
+        }
+        short[] outcomes = dictionary.outcomes(weighed.wish());
         long[] scores = new long[outcomes.length];
         for (int code = 0; code < outcomes.length; code++) {
             scores[code] = Rank.of(outcomes[code], weighed, own);
@@ -54,6 +59,7 @@ sealed interface WishTable {
         for (WishTable table : tables) {
             switch (table) {
                 case OfFacts(Basis basis, long[] scores) -> sums.merge(basis, scores, WishTable::added);
+                case OfNames names -> joined.add(names);
                 case OfCounts counts -> joined.add(counts);
                 case OfStock stock -> joined.add(stock);
             }
@@ -87,6 +93,55 @@ sealed interface WishTable {
         @Override
         public long of(Segment segment, int doc) {
             return scores[segment.column(basis).code(doc)];
+        }
+    }
+
+    /// A wish about names that tells few of them from all others.
+    ///
+    /// @param usual what it adds to all others
+    /// @param codes numbers of those told apart
+    /// @param scores what it adds to them
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record OfNames(Basis basis, long usual, int[] codes, long[] scores) implements WishTable {
+        static OfNames of(Basis basis, Dictionary.FewNames names, WeighedWish weighed, boolean own) {
+            int[] codes = new int[names.told().size()];
+            long[] scores = new long[codes.length];
+            for (int at = 0; at < codes.length; at++) {
+                codes[at] = names.told().get(at).code();
+                scores[at] = Rank.of(names.told().get(at).outcome(), weighed, own);
+            }
+            return new OfNames(basis, Rank.of(names.usual(), weighed, own), codes, scores);
+        }
+
+        @Override
+        public void addRun(Segment segment, int from, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += usual;
+            }
+            for (int at = 0; at < codes.length; at++) {
+                segment.column(basis).addRunWhere(from, count, codes[at], scores[at] - usual, sums);
+            }
+        }
+
+        @Override
+        public void add(Segment segment, int[] docs, int count, long[] sums) {
+            for (int i = 0; i < count; i++) {
+                sums[i] += usual;
+            }
+            for (int at = 0; at < codes.length; at++) {
+                segment.column(basis).addWhere(docs, count, codes[at], scores[at] - usual, sums);
+            }
+        }
+
+        @Override
+        public long of(Segment segment, int doc) {
+            int code = segment.column(basis).code(doc);
+            for (int at = 0; at < codes.length; at++) {
+                if (codes[at] == code) {
+                    return scores[at];
+                }
+            }
+            return usual;
         }
     }
 

@@ -6,14 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.Match;
 import org.benchleaf.search.NeedQuery;
 import org.benchleaf.search.NeedSearch;
-import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
@@ -35,8 +33,8 @@ public final class CompanionFinder {
 
     private final NeedSearch search;
 
-    public CompanionFinder(CatalogView catalog, PlantIndex index) {
-        this.search = new NeedSearch(catalog, index);
+    public CompanionFinder(NeedSearch search) {
+        this.search = search;
     }
 
     /// Companions in stock, at most one of a genus, the best first.

@@ -1,19 +1,24 @@
 package org.benchleaf.search.substitute;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.Match;
+import org.benchleaf.search.PlantsAtHand;
+import org.benchleaf.search.PlantsAtHand.Known;
 import org.benchleaf.search.fit.Fit;
 import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.index.Named;
@@ -36,13 +41,18 @@ public final class SubstituteFinder {
     /// Sisters looked at: a species has seldom more.
     private static final int MOST_KIN = 60;
 
-    private final CatalogView catalog;
+    private final PlantsAtHand plants;
     private final PlantIndex index;
     private final Troubles troubles = Troubles.builtIn();
     private final FitJudge judge = new FitJudge();
 
     public SubstituteFinder(CatalogView catalog, PlantIndex index) {
-        this.catalog = catalog;
+        this(new PlantsAtHand(catalog), index);
+    }
+
+    /// @param plants shared with others who answer from the same catalog
+    public SubstituteFinder(PlantsAtHand plants, PlantIndex index) {
+        this.plants = plants;
         this.index = index;
     }
 
@@ -51,18 +61,21 @@ public final class SubstituteFinder {
     /// one that is.
     public SubstituteAnswer find(SubstituteQuery query) {
         index.freshen();
+        PlantKey originalKey = query.original().key();
         List<PlantKey> kin = kin(query.original());
-        boolean grown = !kin.isEmpty()
-                && catalog.stock(kin).values().stream()
-                        .anyMatch(stock -> !stock.items().isEmpty());
+        Map<PlantKey, Known> sisters = read(with(originalKey, kin));
+        boolean grown = kin.stream()
+                .flatMap(key -> Stream.ofNullable(sisters.get(key)))
+                .anyMatch(sister -> !sister.stock().items().isEmpty());
+        PlantStock usual = Optional.ofNullable(sisters.get(originalKey))
+                .map(Known::stock)
+                .orElseGet(() -> PlantStock.none(originalKey));
         Role role = RoleReader.read(query.original(), query.purpose(), grown);
         Need need = RoleNeed.of(query, role);
         int few = FEW + 2 * query.limit();
         Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
-        PlantKey originalKey = query.original().key();
-        PlantStock usual = catalog.stock(List.of(originalKey)).getOrDefault(originalKey, PlantStock.none(originalKey));
         Search search = new Search(query, role, need, usual);
-        search.look(kin);
+        search.look(kin, sisters);
         search.look(proposal.best(), kin);
         if (!search.hasEnough() && proposal.best().size() >= few) {
             // the best are of few species: look further
@@ -80,6 +93,19 @@ public final class SubstituteFinder {
                 .species()
                 .ifPresent(species -> words.addAll(List.of(fold(species.text()).split("-"))));
         return index.withWords(words, MOST_KIN).stream().map(Named::plant).toList();
+    }
+
+    /// Plants with their stock, all in one reading.
+    private Map<PlantKey, Known> read(Collection<PlantKey> keys) {
+        Map<PlantKey, Known> read = new LinkedHashMap<>();
+        plants.read(keys).forEach(known -> read.put(known.plant().key(), known));
+        return read;
+    }
+
+    private static Set<PlantKey> with(PlantKey one, List<PlantKey> others) {
+        Set<PlantKey> all = new LinkedHashSet<>(others);
+        all.add(one);
+        return all;
     }
 
     private static String fold(String latin) {
@@ -112,26 +138,24 @@ public final class SubstituteFinder {
             others.removeAll(new HashSet<>(seen));
             int atOnce = query.limit() + MORE_AT_ONCE;
             for (int from = 0; from < others.size() && !hasEnough(); from += atOnce) {
-                look(others.subList(from, Math.min(others.size(), from + atOnce)));
+                List<PlantKey> some = others.subList(from, Math.min(others.size(), from + atOnce));
+                look(some, read(some));
             }
         }
 
-        /// Reads, judges and compares some plants, and keeps those that will do.
-        void look(List<PlantKey> keys) {
-            Set<PlantKey> wanted = new LinkedHashSet<>(keys);
-            wanted.remove(query.original().key());
-            if (wanted.isEmpty()) {
-                return;
-            }
-            Map<PlantKey, PlantRecord> plants = catalog.plants(wanted);
-            Map<PlantKey, PlantStock> stocks = catalog.stock(wanted);
+        /// Judges and compares some plants, and keeps those that will do.
+        void look(List<PlantKey> keys, Map<PlantKey, Known> read) {
             List<Match> matches = new ArrayList<>();
-            for (PlantRecord plant : plants.values()) {
-                PlantStock stock = stocks.getOrDefault(plant.key(), PlantStock.none(plant.key()));
-                Fit fit = judge.fit(need, plant, stock, query.now());
+            for (PlantKey key : keys) {
+                Known known = read.get(key);
+                if (known == null || key.equals(query.original().key())) {
+                    continue;
+                }
+                PlantRecord plant = known.plant();
+                Fit fit = judge.fit(need, plant, known.stock(), query.now());
                 boolean same = plant.name().equals(query.original().name());
                 if (fit.answers() && !plant.retired() && !same) {
-                    matches.add(new Match(plant, stock, fit));
+                    matches.add(new Match(plant, known.stock(), fit));
                 }
             }
             matches.sort(Comparator.comparing(Match::fit));

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.InMemoryCatalogView;
+import org.benchleaf.search.NeedSearch;
 import org.benchleaf.search.index.PlantIndex;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.MonthSet;
@@ -132,8 +133,8 @@ class PairingTest {
 
     @Test
     void companionsLikeTheSameSiteAndShowAtAnotherTime() {
-        List<Companion> companions =
-                new CompanionFinder(catalog, index).of(plantOf(1), Optional.empty(), Optional.empty(), NOW, 5);
+        List<Companion> companions = new CompanionFinder(new NeedSearch(catalog, index))
+                .of(plantOf(1), Optional.empty(), Optional.empty(), NOW, 5);
 
         assertThat(companions.getFirst().match().plant().name().toString()).isEqualTo("Packera aurea");
         assertThat(companions.getFirst().fills()).isEqualTo(MonthSet.between(Month.APRIL, Month.MAY));

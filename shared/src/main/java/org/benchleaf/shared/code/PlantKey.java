@@ -15,6 +15,8 @@ import org.benchleaf.shared.Reading;
 public record PlantKey(String text) implements Comparable<PlantKey> {
     private static final String ALPHABET = "0123456789BCDFGHJKMNPQRSTVWXY";
     private static final int BASE = ALPHABET.length();
+    /// What each character stands for, -1 for one that no key holds.
+    private static final byte[] VALUES = values();
     private static final int DIGITS = 10;
     private static final int LENGTH = 7;
     /// How many keys there are: 19 letters, then five of 29 characters.
@@ -57,22 +59,38 @@ public record PlantKey(String text) implements Comparable<PlantKey> {
         return isKey(key) ? Reading.of(new PlantKey(key)) : Reading.refused("key.unknown", text);
     }
 
+    /// Asked for every row that is read from a catalog.
     private static boolean isKey(String text) {
-        if (text.length() != LENGTH || ALPHABET.indexOf(text.charAt(0)) < DIGITS) {
+        if (text.length() != LENGTH || value(text.charAt(0)) < DIGITS) {
             return false;
         }
-        for (int place = 0; place < LENGTH; place++) {
-            if (ALPHABET.indexOf(text.charAt(place)) < 0) {
+        int sum = 0;
+        for (int place = 0; place < LENGTH - 1; place++) {
+            int value = value(text.charAt(place));
+            if (value < 0) {
                 return false;
             }
+            sum += (place + 1) * value;
         }
-        return check(text.substring(0, LENGTH - 1)) == text.charAt(LENGTH - 1);
+        return ALPHABET.charAt(sum % BASE) == text.charAt(LENGTH - 1);
+    }
+
+    private static int value(char character) {
+        return character < VALUES.length ? VALUES[character] : -1;
+    }
+
+    private static byte[] values() {
+        byte[] values = new byte['Z' + 1];
+        for (char character = 0; character < values.length; character++) {
+            values[character] = (byte) ALPHABET.indexOf(character);
+        }
+        return values;
     }
 
     private static char check(String body) {
         int sum = 0;
         for (int place = 0; place < body.length(); place++) {
-            sum += (place + 1) * ALPHABET.indexOf(body.charAt(place));
+            sum += (place + 1) * value(body.charAt(place));
         }
         return ALPHABET.charAt(sum % BASE);
     }
