@@ -178,8 +178,8 @@ class DeskTest {
         assertThat(page).contains("<span>5–6 ft</span>");
         assertThat(page.substring(page.indexOf("id=\"history\"")))
                 .containsSubsequence(
-                        "The editor",
                         "spread: 6–8 ft → 5-6 ft (a book; chosen by Test &lt;nursery&gt;)",
+                        "The editor",
                         "spread: 5–6 ft → 6-8 ft (our rows)");
     }
 
