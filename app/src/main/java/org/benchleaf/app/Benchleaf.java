@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.benchleaf.app.service.Backups;
 import org.benchleaf.app.service.ContactSheetService;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ImportService;
@@ -21,7 +22,9 @@ import org.benchleaf.app.service.PageLinker;
 import org.benchleaf.app.service.PhotoFolder;
 import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
+import org.benchleaf.app.service.PrintTasks;
 import org.benchleaf.app.service.ReferencePlants;
+import org.benchleaf.app.service.Reprints;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
@@ -309,6 +312,27 @@ public final class Benchleaf implements AutoCloseable {
     /// Prints worded otherwise than the shop's settings say.
     public PrintService printing(PrintStyle style) {
         return paper().printing(style, nameBook());
+    }
+
+    /// Cards in the field that would say something else today.
+    public Reprints reprints() {
+        return new Reprints(catalog.view(), sheets(), catalog.prints(), today());
+    }
+
+    /// Prints what somebody puts together.
+    public PrintTasks printTasks() {
+        PaperServices paper = paper();
+        return new PrintTasks(
+                (style, palette, ledger) -> paper.printing(style, palette, ledger, nameBook()),
+                style -> paper.assembler(paper.sheets(style, nameBook())),
+                paper::printer,
+                catalog.prints(),
+                this::now);
+    }
+
+    /// Copies of this workspace.
+    public Backups backups() {
+        return new Backups(clock);
     }
 
     /// Documents of many plants.

@@ -14,6 +14,7 @@ import org.benchleaf.app.service.Relatives;
 import org.benchleaf.app.service.SheetAssembler;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.NameBook;
+import org.benchleaf.catalog.prints.PrintLedger;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Palette;
 import org.benchleaf.content.Wording;
@@ -39,14 +40,19 @@ record PaperServices(
     }
 
     PrintService printing(PrintStyle style, NameBook names) {
+        return printing(style, settings.choices().look().palette(), catalog.prints(), names);
+    }
+
+    /// Worded and inked otherwise, written down in another ledger.
+    PrintService printing(PrintStyle style, String palette, PrintLedger ledger, NameBook names) {
         return new PrintService(new PrintDesk(
                 catalog.view(),
                 sheets(style, names),
-                printer(),
+                printer(palette),
                 content,
                 style,
                 clock,
-                catalog.prints(),
+                ledger,
                 settings.place()));
     }
 
@@ -62,25 +68,34 @@ record PaperServices(
 
     /// @throws Refusal when the settings name a palette that is not there
     Printer printer() {
-        return printer(inInks());
+        return printer(settings.choices().look().palette());
+    }
+
+    /// @throws Refusal when there is no palette of that name
+    Printer printer(String palette) {
+        return printer(inInks(palette));
     }
 
     private Printer printer(ContentPack pack) {
         return Printer.using(pack, photographs);
     }
 
-    private ContentPack inInks() {
+    /// The accent of the shop is made for its own palette.
+    private ContentPack inInks(String name) {
         ShopLook look = settings.choices().look();
         List<Palette> known = content.palettes();
         Palette chosen = known.stream()
-                .filter(palette -> palette.name().equals(look.palette()))
+                .filter(palette -> palette.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new Refusal(Problem.of("print.palette", look.palette())
+                .orElseThrow(() -> new Refusal(Problem.of("print.palette", name)
                         .with("accepted", known.stream().map(Palette::name).collect(Collectors.joining(", ")))));
-        return content.withPalette(look.accent().map(chosen::withAccent).orElse(chosen));
+        return content.withPalette(look.accent()
+                .filter(accent -> name.equals(look.palette()))
+                .map(chosen::withAccent)
+                .orElse(chosen));
     }
 
-    private DocumentAssembler assembler(SheetAssembler sheets) {
+    DocumentAssembler assembler(SheetAssembler sheets) {
         return new DocumentAssembler(catalog.view(), sheets, settings.base());
     }
 

@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -35,6 +36,11 @@ public final class PrinterShelf {
             throw new Refusal(Problem.of("printer.unknown", name).with("accepted", String.join(", ", known.keySet())));
         }
         return found;
+    }
+
+    /// Every name, in their order.
+    public List<String> names() {
+        return List.copyOf(read().keySet());
     }
 
     /// Keeps what was measured; another printer of the name is replaced.

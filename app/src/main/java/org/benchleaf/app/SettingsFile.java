@@ -43,21 +43,17 @@ public final class SettingsFile {
     /// @return the settings as they are from now on
     /// @throws Refusal when the key is unknown or the value has no meaning; nothing is changed then
     public Settings change(String key, String value) {
+        return change(Map.of(key, value));
+    }
+
+    /// The same for several settings at once: all are changed, or none.
+    ///
+    /// @param values by their keys; a key that the file lacks is added at its end
+    public Settings change(Map<String, String> values) {
         try {
-            List<String> lines = new ArrayList<>();
-            boolean found = false;
-            for (String line : Files.readAllLines(file)) {
-                Matcher setting = LINE.matcher(line);
-                boolean asked = setting.matches() && setting.group(1).equals(key);
-                found |= asked;
-                lines.add(asked ? key + " = " + escaped(value) : line);
-            }
-            if (!found) {
-                lines.add(key + " = " + escaped(value));
-            }
-            Path tried = Files.createTempFile(file.getParent(), ".settings-", ".tmp");
+            Path tried = Files.createTempFile(file.toAbsolutePath().getParent(), ".settings-", ".tmp");
             try {
-                Files.write(tried, lines);
+                Files.write(tried, changed(Files.readAllLines(file), values));
                 Settings read = read(tried);
                 Files.move(tried, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
                 return read;
@@ -67,6 +63,19 @@ public final class SettingsFile {
         } catch (IOException unwritable) {
             throw new Refusal(Problem.of("workspace.read-only", file.toString()));
         }
+    }
+
+    private static List<String> changed(List<String> before, Map<String, String> values) {
+        Map<String, String> left = new TreeMap<>(values);
+        List<String> lines = new ArrayList<>();
+        for (String line : before) {
+            Matcher setting = LINE.matcher(line);
+            String key = setting.matches() ? setting.group(1) : "";
+            lines.add(values.containsKey(key) ? line(key, values.getOrDefault(key, "")) : line);
+            left.remove(key);
+        }
+        left.forEach((key, value) -> lines.add(line(key, value)));
+        return lines;
     }
 
     /// Messages name the file that people know.
@@ -79,7 +88,7 @@ public final class SettingsFile {
     }
 
     /// Written so that it is read back as it is.
-    private static String escaped(String value) {
-        return value.replace("\\", "\\\\").replaceAll("\\R", " ");
+    private static String line(String key, String value) {
+        return key + " = " + value.replace("\\", "\\\\").replaceAll("\\R", " ").strip();
     }
 }

@@ -10,15 +10,21 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.benchleaf.app.cli.Console;
 import org.benchleaf.app.cli.RootCommand;
+import org.benchleaf.catalog.walk.Sighting;
+import org.benchleaf.catalog.walk.Walk;
 import org.benchleaf.demo.DemoCatalog;
+import org.benchleaf.shared.code.PlantKey;
+import org.benchleaf.shared.stock.Condition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,7 +108,9 @@ class EveryCommandTest {
                 "name,common_names,height,hardiness,source\nAcer rubrum,red maple,40-60 ft,3-9,a book\n");
         Path stock = Files.writeString(
                 folder.resolve("stock.csv"),
-                "lot,name,size,place,count,ready_week,price\nL1,Acer rubrum,#3,A1,20,,18.50\nL2,Acer rubrum,#3,A2,5,,\n");
+                "lot,name,size,place,count,ready_week,price\n"
+                        + "L1,Acer rubrum,#3,A1,20,,18.50\n"
+                        + "L2,Acer rubrum,#3,A2,5,,\n");
         Path zones = Files.writeString(folder.resolve("zones.csv"), "zipcode,zone\n17001,6b\n");
         Path rules = folder.resolve("rules.csv");
         try (InputStream demo = DemoCatalog.open(DemoCatalog.ruleFiles().getFirst())) {
@@ -154,12 +162,19 @@ class EveryCommandTest {
                 List.of("stock", "availability", "Acer rubrum"),
                 List.of("staff", "list"),
                 List.of("settings", "palette", "fern"),
+                List.of("walk", "list"),
+                List.of("walk", "seen"),
+                List.of("bulletin", "publish"),
+                List.of("bulletin", "list"),
                 List.of("backup", folder.resolve("backups").toString()));
         for (List<String> words : asked) {
             List<String> all = new ArrayList<>(words);
             all.add("--json");
             if (!List.of("size", "list quantity").contains(path(words))) {
                 all.addAll(List.of("--workspace", shop));
+            }
+            if (path(words).equals("bulletin publish")) {
+                seesAMaple(Path.of(shop));
             }
             Run run = Run.benchleaf(all.toArray(String[]::new));
             assertThat(run.err()).as("%s", words).isEmpty();
@@ -181,6 +196,28 @@ class EveryCommandTest {
                         .distinct())
                 .as("every command is asked")
                 .containsAll(eachThatAnswers().toList());
+    }
+
+    private static void seesAMaple(Path shop) {
+        try (Benchleaf benchleaf = Benchleaf.open(shop, Run.NOVEMBER)) {
+            Instant now = benchleaf.now().atZone(benchleaf.zone()).toInstant();
+            PlantKey maple = benchleaf.plantFinder().find("Acer rubrum").key();
+            benchleaf
+                    .walks()
+                    .note(new Sighting(
+                            "seen-0001",
+                            new Walk("walk-0001", "Ann", now),
+                            maple,
+                            Optional.empty(),
+                            Optional.of("L1"),
+                            "A1",
+                            Set.of(Condition.IN_BUD),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            "full buds",
+                            now));
+        }
     }
 
     private String path(List<String> words) {

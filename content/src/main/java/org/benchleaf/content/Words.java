@@ -19,7 +19,20 @@ final class Words {
 
     /// What the shop itself reads; word by word English where nobody has put it into a language yet.
     private static final List<String> ON_SCREEN = List.of(
-            "problems", "wishes", "web", "catalog", "app", "rules", "stock", "substitutes", "lists", "walk", "desk");
+            "problems",
+            "wishes",
+            "web",
+            "catalog",
+            "app",
+            "rules",
+            "stock",
+            "substitutes",
+            "lists",
+            "walk",
+            "desk",
+            "print",
+            "jobs",
+            "shop");
 
     private final Locale language;
     private final Map<String, String> patterns;

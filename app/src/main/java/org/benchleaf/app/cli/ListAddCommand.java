@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.service.PlantAmount;
 import org.benchleaf.catalog.lists.ListLine;
 import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.catalog.model.PlantRecord;
@@ -57,7 +58,7 @@ final class ListAddCommand implements Callable<Integer> {
     public Integer call() {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             Wording words = benchleaf.wording();
-            AmountOptions.Amount many = amount.amount(words);
+            PlantAmount many = amount.amount(words);
             PlantRecord record = benchleaf.plantFinder().find(plant);
             PlantList list = ListCommand.find(benchleaf, name)
                     .with(number ->

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.service.ListWords;
 import org.benchleaf.catalog.lists.PlantList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,7 +58,7 @@ final class ListChangeCommand implements Callable<Integer> {
                                             "list",
                                             saved.name(),
                                             "site",
-                                            new ListText(benchleaf.wording()).site(saved.site()))));
+                                            new ListWords(benchleaf.wording()).site(saved.site()))));
         }
         return ErrorReport.DONE;
     }

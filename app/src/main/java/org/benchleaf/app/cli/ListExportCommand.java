@@ -13,6 +13,7 @@ import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.app.service.ListReport;
+import org.benchleaf.app.service.ListTable;
 import org.benchleaf.catalog.export.CatalogExport;
 import org.benchleaf.shared.Problem;
 import picocli.CommandLine.Command;

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.benchleaf.app.ErrorReport;
+import org.benchleaf.app.service.PlantAmount;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.content.Wording;
 import org.benchleaf.shared.measure.LengthStyle;
@@ -31,7 +32,7 @@ final class ListQuantityCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Wording words = Wording.open(ContentPack.builtIn(), Locale.ENGLISH, LengthStyle.IMPERIAL);
-        AmountOptions.Amount many = amount.amount(words);
+        PlantAmount many = amount.amount(words);
         console.out()
                 .println(
                         json

@@ -1,20 +1,14 @@
 package org.benchleaf.app.cli;
 
 import java.io.PrintWriter;
-import java.time.Month;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.benchleaf.app.service.ListReport;
-import org.benchleaf.app.service.Spoken;
-import org.benchleaf.catalog.lists.ListSite;
+import org.benchleaf.app.service.ListWords;
 import org.benchleaf.content.Wording;
 import org.benchleaf.shared.measure.Money;
-import org.benchleaf.shared.measure.MonthSet;
-import org.benchleaf.shared.need.Wish;
-import org.benchleaf.shared.plant.Season;
 
 /// A plant list as text for a terminal.
 final class ListText {
@@ -26,7 +20,7 @@ final class ListText {
 
     /// @param checked whether it was checked, so that no remark means that nothing stands against it
     void write(ListReport report, boolean checked, PrintWriter out) {
-        String site = site(report.list().site());
+        String site = new ListWords(words).site(report.list().site());
         out.println(report.list().name() + (site.isEmpty() ? "" : "  (" + site + ")"));
         for (ListReport.Line line : report.lines()) {
             out.println();
@@ -37,21 +31,6 @@ final class ListText {
         if (checked) {
             remarks(report, out);
         }
-    }
-
-    /// Where and when it is planted, in a few words; empty when nothing is known.
-    String site(ListSite site) {
-        List<String> parts = new ArrayList<>();
-        site.zone().map(Wish.HardyIn::new).map(words::wish).ifPresent(parts::add);
-        site.light().map(words::term).ifPresent(parts::add);
-        site.soil().map(Wish.LikesSoil::new).map(words::wish).ifPresent(parts::add);
-        site.shipTo()
-                .map(place -> words.text("list.ship-to", Map.of("place", place.toString())))
-                .ifPresent(parts::add);
-        site.by()
-                .map(week -> words.text("list.by", Map.of("week", words.week(week))))
-                .ifPresent(parts::add);
-        return String.join("; ", parts);
     }
 
     private void write(ListReport.Line line, PrintWriter out) {
@@ -117,18 +96,9 @@ final class ListText {
     private void months(ListReport report, PrintWriter out) {
         out.println();
         out.println(words.text("list.months"));
-        for (Month month : Month.values()) {
-            Map<Season, List<String>> seen = new LinkedHashMap<>();
-            for (ListReport.Seen one : report.months().getOrDefault(month, List.of())) {
-                seen.computeIfAbsent(one.season(), fresh -> new ArrayList<>()).add(Integer.toString(one.line()));
-            }
-            String what = seen.entrySet().stream()
-                    .sorted(Map.Entry.comparingByKey())
-                    .map(entry -> words.term(entry.getKey()) + " "
-                            + entry.getValue().stream().distinct().collect(Collectors.joining(", ")))
-                    .collect(Collectors.joining("; "));
-            out.println("  " + words.text("month." + month) + "  "
-                    + (what.isEmpty() ? words.text("list.months.bare") : what));
+        for (ListWords.InMonth month : new ListWords(words).months(report)) {
+            out.println("  " + month.month() + "  "
+                    + (month.seen().isEmpty() ? words.text("list.months.bare") : month.seen()));
         }
     }
 
@@ -146,11 +116,6 @@ final class ListText {
                                     "kind", words.text("list.kind." + remark.kind()),
                                     "text", remark.text())));
         }
-        if (!report.bareMonths().isEmpty() && !report.lines().isEmpty()) {
-            int bits = report.bareMonths().stream()
-                    .mapToInt(month -> 1 << month.ordinal())
-                    .sum();
-            out.println("· " + words.text("list.bare", Map.of("months", new Spoken(words).months(new MonthSet(bits)))));
-        }
+        new ListWords(words).bare(report).ifPresent(text -> out.println("· " + text));
     }
 }

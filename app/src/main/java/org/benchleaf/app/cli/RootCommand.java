@@ -50,6 +50,8 @@ public final class RootCommand implements Runnable {
                 .with("substitutes", () -> new SubstitutesCommand(console, clock))
                 .with("pairings", () -> new PairingsCommand(console, clock))
                 .with("list", () -> ListCommand.commandLine(console, clock, Commands.rest(words)))
+                .with("walk", () -> WalkCommand.commandLine(console, clock, Commands.rest(words)))
+                .with("bulletin", () -> BulletinCommand.commandLine(console, clock, Commands.rest(words)))
                 .with("print", () -> PrintCommand.commandLine(console, clock, Commands.rest(words)))
                 .with("staff", () -> StaffCommand.commandLine(console, clock, Commands.rest(words)))
                 .with("settings", () -> new SettingsCommand(console, clock))

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.benchleaf.app.service.RulesWords;
 import org.benchleaf.app.service.SaleRuleService.Said;
 import org.benchleaf.catalog.rules.RuleList;
 import org.benchleaf.content.Wording;
@@ -66,7 +67,7 @@ final class RulesJson {
         ObjectNode root = root(said, day, said.rules().compiledOn());
         add(
                 root,
-                RulesText.rulings(said, day),
+                RulesWords.rulings(said, day),
                 Shipment.to(Destination.of(Region.all().getFirst()), day));
         return text(root);
     }

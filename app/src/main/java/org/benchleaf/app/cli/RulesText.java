@@ -3,12 +3,11 @@ package org.benchleaf.app.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.app.service.RulesWords;
 import org.benchleaf.app.service.SaleRuleService.Said;
 import org.benchleaf.content.Wording;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.rule.Destination;
-import org.benchleaf.shared.rule.Phase;
-import org.benchleaf.shared.rule.RuleMatch;
 import org.benchleaf.shared.rule.Ruling;
 import org.benchleaf.shared.rule.SaleStanding;
 import org.benchleaf.shared.rule.SaleVerdict;
@@ -41,7 +40,7 @@ final class RulesText {
     /// Every rule of every place that holds on a day or is to come.
     String all(Said said, LocalDate day) {
         StringBuilder text = new StringBuilder(heading(said));
-        List<Ruling> rulings = rulings(said, day);
+        List<Ruling> rulings = RulesWords.rulings(said, day);
         if (rulings.isEmpty()) {
             text.append("  ")
                     .append(wording.text(
@@ -54,21 +53,6 @@ final class RulesText {
                 .append(wording.saleCaution(said.rules().compiledOn()))
                 .append('\n')
                 .toString();
-    }
-
-    static List<Ruling> rulings(Said said, LocalDate day) {
-        return said.rules().matches().stream()
-                .map(match -> at(match, day))
-                .filter(ruling -> ruling.sale() != Phase.ENDED)
-                .toList();
-    }
-
-    private static Ruling at(RuleMatch match, LocalDate day) {
-        return new Ruling(
-                match,
-                Ruling.Reach.HERE,
-                match.dates().saleOn(day),
-                match.dates().receiptOn(day));
     }
 
     private String heading(Said said) {

@@ -3,10 +3,8 @@ package org.benchleaf.app.cli;
 import java.time.Clock;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
-import org.benchleaf.app.web.Server;
-import org.benchleaf.catalog.Catalog;
+import org.benchleaf.app.web.Serving;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,11 +39,9 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         CountDownLatch stopped = new CountDownLatch(1);
-        try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock);
-                Catalog.Following following = benchleaf.follow();
-                Server server = Server.start(benchleaf, host, port)) {
+        try (Serving serving = Serving.start(workspace.folder(), clock, host, port)) {
             console.out()
-                    .println("Serving " + benchleaf.settings().shopName() + " at http://" + host + ":" + server.port()
+                    .println("Serving " + serving.settings().shopName() + " at http://" + host + ":" + serving.port()
                             + "/ (stop with Ctrl-C)");
             console.out().flush();
             Runtime.getRuntime().addShutdownHook(new Thread(stopped::countDown));

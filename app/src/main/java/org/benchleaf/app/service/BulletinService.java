@@ -108,6 +108,28 @@ public final class BulletinService {
                 page.shop());
     }
 
+    /// Lines that somebody chose, and behind them what else was seen lately, with the reasons proposed.
+    public List<Bulletin.Line> filled(List<Bulletin.Line> chosen, List<NotedSighting> lately) {
+        List<PlantKey> known = new ArrayList<>();
+        for (Bulletin.Line line : chosen) {
+            benchleaf
+                    .walks()
+                    .sighting(line.sighting())
+                    .ifPresent(noted -> known.add(noted.sighting().plant()));
+        }
+        List<Bulletin.Line> lines = new ArrayList<>(chosen);
+        choices(lately).stream()
+                .map(NotedSighting::sighting)
+                .filter(seen -> !known.contains(seen.plant()))
+                .filter(seen -> benchleaf
+                        .catalog()
+                        .plant(seen.plant())
+                        .filter(plant -> !plant.retired())
+                        .isPresent())
+                .forEach(seen -> lines.add(new Bulletin.Line(seen.key(), propose(seen))));
+        return lines;
+    }
+
     /// What was seen lately, one a plant: the newest that is not in conflict.
     public List<NotedSighting> choices(List<NotedSighting> lately) {
         Map<PlantKey, NotedSighting> newest = new java.util.LinkedHashMap<>();

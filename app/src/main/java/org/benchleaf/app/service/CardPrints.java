@@ -18,7 +18,7 @@ import org.benchleaf.shared.measure.Money;
 
 /// Prints bench cards and signs.
 public final class CardPrints {
-    private static final String CARD = "card";
+    static final String CARD = "card";
 
     private final PrintDesk desk;
     private final CodeKind codes;
@@ -113,7 +113,7 @@ public final class CardPrints {
                         .orElse(card);
     }
 
-    private static PrintEntry entry(BenchCard card, CardFormat format, boolean priced, int copies) {
+    static PrintEntry entry(BenchCard card, CardFormat format, boolean priced, int copies) {
         return new PrintEntry(
                 CARD,
                 name(format),
@@ -133,7 +133,7 @@ public final class CardPrints {
         return format.name().toLowerCase(Locale.ROOT);
     }
 
-    private static ItemRecord withoutPrice(ItemRecord item) {
+    static ItemRecord withoutPrice(ItemRecord item) {
         return new ItemRecord(item.key(), item.size(), item.form(), item.gtin(), Optional.empty());
     }
 }

@@ -1,6 +1,7 @@
 package org.benchleaf.app.service;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,22 @@ public final class ImportService {
         try (Sheet rows = SheetReader.open(file, sheet)) {
             return ImportPlanner.plan(
                     rows, columns, catalog.names(), habits, count -> progress.read(count, rows.share()));
+        }
+    }
+
+    /// Works out what loading a file would do, its columns told.
+    public ImportPlan plan(Path file, ColumnMap columns) {
+        try (Sheet rows = SheetReader.open(file, Optional.empty())) {
+            return ImportPlanner.plan(rows, columns, catalog.names(), habits, count -> {});
+        }
+    }
+
+    /// The headings and the first rows of a file.
+    public List<List<String>> sample(Path file, int rows) {
+        try (Sheet sheet = SheetReader.open(file, Optional.empty())) {
+            List<List<String>> sample = new ArrayList<>(List.of(sheet.headings()));
+            sheet.rows().limit(rows).map(row -> row.cells()).forEach(sample::add);
+            return sample;
         }
     }
 

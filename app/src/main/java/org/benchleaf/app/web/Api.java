@@ -67,7 +67,7 @@ final class Api {
     }
 
     private static Route read(String path, Handler handler) {
-        return Route.get(path, Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, handler);
+        return Route.get(path, Access.EVERYONE, Keeping.ASK_FIRST, Headers.OPEN, handler);
     }
 
     private Reply description(Request request) {

@@ -42,8 +42,8 @@ final class AvailabilityPages {
         return List.of(
                 Route.get("/", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, kept(this::front)),
                 Route.get("/available", Access.EVERYONE, Keeping.ASK_FIRST, Headers.PAGE, kept(this::list)),
-                Route.get("/available.csv", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, kept(this::csv)),
-                Route.get("/available.json", Access.EVERYONE, Keeping.ASK_FIRST, Headers.FILE, kept(this::json)));
+                Route.get("/available.csv", Access.EVERYONE, Keeping.ASK_FIRST, Headers.OPEN, kept(this::csv)),
+                Route.get("/available.json", Access.EVERYONE, Keeping.ASK_FIRST, Headers.OPEN, kept(this::json)));
     }
 
     private Handler kept(Function<Request, Reply> make) {
@@ -96,7 +96,16 @@ final class AvailabilityPages {
         List<AvailabilityPage.Genus> links = new ArrayList<>();
         genera.forEach((name, plants) -> links.add(new AvailabilityPage.Genus(name, plants, path(name, 0))));
         return new AvailabilityPage(
-                genus, benchleaf.now(), now.here(), now.lines().size(), links, lines, earlier, later, view.shop());
+                genus,
+                benchleaf.now(),
+                now.here(),
+                now.lines().size(),
+                links,
+                lines,
+                earlier,
+                later,
+                benchleaf.bulletins().published(1).isEmpty() ? "" : "/bulletin",
+                view.shop());
     }
 
     private Reply csv(Request request) {

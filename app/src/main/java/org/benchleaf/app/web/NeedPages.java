@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.Refusal;
+import org.benchleaf.app.service.NeedReaders;
 import org.benchleaf.app.web.route.Request;
-import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.Wording;
@@ -45,27 +45,19 @@ final class NeedPages {
     private final Benchleaf benchleaf;
     private final Wording wording;
     private final NeedSearch search;
-    private volatile Reading reading;
+    private final NeedReaders readers;
 
     NeedPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
         this.wording = benchleaf.wording();
         this.search = benchleaf.needSearch();
-        this.reading = new Reading(benchleaf.catalog().revision(), benchleaf.needReader());
+        this.readers = new NeedReaders(benchleaf);
+        readers.reader(); // the first who asks does not wait for it
     }
-
-    /// A reader that knows the genera of that state of the catalog.
-    private record Reading(CatalogRevision revision, NeedReader reader) {}
 
     /// Knows the genera and species of the catalog as it is now.
     NeedReader reader() {
-        Reading known = reading;
-        CatalogRevision now = benchleaf.catalog().revision();
-        if (!known.revision().equals(now)) {
-            known = new Reading(now, benchleaf.needReader());
-            reading = known;
-        }
-        return known.reader();
+        return readers.reader();
     }
 
     /// What is asked by an address.

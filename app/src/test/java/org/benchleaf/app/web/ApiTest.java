@@ -63,6 +63,25 @@ class ApiTest {
         assertThat(described).allSatisfy(path -> assertThat(routed).contains(path));
     }
 
+    // Fetch Standard, "CORS check": with `*` a script of another site reads an answer to a request without credentials
+    @Test
+    void pagesOfOtherSitesReadWhatEverybodyIsToldAndNothingElse() {
+        for (String path : List.of("/api/v1/available", "/api/v1/names?q=itea", "/available.json", "/available.csv")) {
+            assertThat(shop.get(path, "Origin", "https://elsewhere.example")
+                            .headers()
+                            .allValues("Access-Control-Allow-Origin"))
+                    .as(path)
+                    .containsExactly("*");
+        }
+        for (String path : List.of("/", "/desk", "/walk/plants.json", "/health")) {
+            assertThat(shop.get(path, "Origin", "https://elsewhere.example")
+                            .headers()
+                            .allValues("Access-Control-Allow-Origin"))
+                    .as(path)
+                    .isEmpty();
+        }
+    }
+
     @Test
     void everyAnswerHasTheShapeThatTheDocumentGives() throws IOException {
         String itea = key("Itea virginica");

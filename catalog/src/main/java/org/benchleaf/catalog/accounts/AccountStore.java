@@ -86,4 +86,7 @@ public interface AccountStore {
 
     /// Entries before a number, the newest first.
     List<AuditLine> log(long before, int most);
+
+    /// Entries of an act that are about something which begins so, the newest first.
+    List<AuditLine> log(String act, String start, int most);
 }

@@ -236,6 +236,13 @@ public final class Accounts {
         return store.log(before, most);
     }
 
+    /// The newest entries of an act about something, the newest first.
+    ///
+    /// @param start with which what they are about begins, letters and digits, with blanks
+    public List<AuditLine> log(String act, String start, int most) {
+        return store.log(act, start, most);
+    }
+
     private StaffMember known(String name) {
         return find(name).orElseThrow(() -> new AccountRefused(Problem.of("staff.unknown", name)));
     }

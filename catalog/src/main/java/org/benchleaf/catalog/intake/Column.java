@@ -44,7 +44,8 @@ public record Column(
                 List.of(heading), field, false, Optional.empty(), Locale.ENGLISH, "", Map.of(), List.of(), false, "");
     }
 
-    Column withUnit(String unitOfCells) {
+    /// The same for bare numbers of a unit.
+    public Column withUnit(String unitOfCells) {
         return new Column(
                 headings,
                 field,

@@ -44,6 +44,16 @@ public final class ColumnMaps {
         return IDS.contains(id) ? Optional.of(load(id)) : Optional.empty();
     }
 
+    /// Every field that a column of such a file may hold.
+    public static List<String> fields(RowKind rows) {
+        return Fields.all(rows);
+    }
+
+    /// Units that bare numbers may have.
+    public static List<String> units() {
+        return CellTexts.UNITS.stream().sorted().toList();
+    }
+
     private static ColumnMap load(String id) {
         try (InputStream json = ColumnMaps.class.getResourceAsStream("maps/" + id + ".json")) {
             if (json == null) {

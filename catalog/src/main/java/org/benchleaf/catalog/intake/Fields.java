@@ -1,6 +1,8 @@
 package org.benchleaf.catalog.intake;
 
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.catalog.model.Attributes;
 
 /// The fields of a row beside a plant's attributes.
@@ -36,5 +38,13 @@ final class Fields {
             case STOCK -> OF_STOCK.contains(field);
             case PLANTS_AND_STOCK -> isKnown(RowKind.PLANTS, field) || isKnown(RowKind.STOCK, field);
         };
+    }
+
+    /// Every field that a column may hold, by name.
+    static List<String> all(RowKind rows) {
+        Stream<String> own = (rows == RowKind.PLANTS ? OF_PLANTS : OF_STOCK).stream();
+        Stream<String> facts =
+                rows == RowKind.PLANTS ? Attributes.all().stream().map(attribute -> attribute.id()) : Stream.empty();
+        return Stream.concat(own, facts).distinct().sorted().toList();
     }
 }

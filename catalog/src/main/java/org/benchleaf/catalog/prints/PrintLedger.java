@@ -8,6 +8,9 @@ public interface PrintLedger {
     /// Writes down what was printed in one go; when this returns, it survives a power cut.
     void add(List<PrintEntry> printed);
 
+    /// The same ledger, in the hands of somebody: what is added from now on is written down as printed by them.
+    PrintLedger by(String who);
+
     /// The newest entry of everything that was printed as a document of that kind since then, in the order of printing.
     List<PrintedEntry> newest(String document, Instant since);
 

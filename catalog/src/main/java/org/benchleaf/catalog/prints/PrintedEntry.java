@@ -7,4 +7,5 @@ import java.time.Instant;
 /// @param number counts up
 /// @param at when it was printed
 /// @param entry what
-public record PrintedEntry(long number, Instant at, PrintEntry entry) {}
+/// @param who printed it; empty when nobody wrote it down
+public record PrintedEntry(long number, Instant at, PrintEntry entry, String who) {}

@@ -33,7 +33,8 @@ record Migrations(Dialect dialect, List<String> files) {
             "050_accounts.sql",
             "055_walks.sql",
             "056_bulletins.sql",
-            "060_prints.sql");
+            "060_prints.sql",
+            "065_printed_by.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 

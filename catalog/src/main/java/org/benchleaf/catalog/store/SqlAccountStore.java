@@ -257,14 +257,30 @@ final class SqlAccountStore implements AccountStore {
         return database.read(session -> session.list(
                 "SELECT entry, at, who, address, act, about FROM staff_log WHERE entry < ?"
                         + " ORDER BY entry DESC LIMIT ?",
-                row -> new AuditLine(
-                        row.getLong("entry"),
-                        Instant.parse(row.getString("at")),
-                        new Actor(row.getString("who"), row.getString("address")),
-                        row.getString("act"),
-                        row.getString("about")),
+                SqlAccountStore::line,
                 before,
                 most));
+    }
+
+    @Override
+    public List<AuditLine> log(String act, String start, int most) {
+        String plain = start.replaceAll("[%_\\\\]", ""); // signs of LIKE
+        return database.read(session -> session.list(
+                "SELECT entry, at, who, address, act, about FROM staff_log WHERE act = ? AND about LIKE ?"
+                        + " ORDER BY entry DESC LIMIT ?",
+                SqlAccountStore::line,
+                act,
+                plain + "%",
+                most));
+    }
+
+    private static AuditLine line(ResultSet row) throws SQLException {
+        return new AuditLine(
+                row.getLong("entry"),
+                Instant.parse(row.getString("at")),
+                new Actor(row.getString("who"), row.getString("address")),
+                row.getString("act"),
+                row.getString("about"));
     }
 
     private static void write(Session session, Note note) throws SQLException {

@@ -16,19 +16,30 @@ import org.benchleaf.shared.code.PlantKey;
 /// The print ledger in the database. It is no part of the catalog's state: printing changes no revision.
 final class SqlPrintLedger implements PrintLedger {
     private static final String COLUMNS =
-            "entry, printed_at, document, format, plant, item, detail, name, price," + " address, digest, copies";
+            "entry, printed_at, document, format, plant, item, detail, name, price, address, digest, copies, who";
     private static final String INSERT =
-            "INSERT INTO print_entry (" + COLUMNS + ", base) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+            "INSERT INTO print_entry (" + COLUMNS + ", base) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
     private static final String NEWEST = "SELECT " + COLUMNS + " FROM print_entry WHERE entry IN"
             + " (SELECT MAX(entry) FROM print_entry WHERE document = ? GROUP BY format, plant, item, detail)"
             + " AND printed_at >= ? ORDER BY entry";
 
     private final Database database;
     private final Clock clock;
+    private final String who;
 
     SqlPrintLedger(Database database, Clock clock) {
+        this(database, clock, "");
+    }
+
+    private SqlPrintLedger(Database database, Clock clock, String who) {
         this.database = database;
         this.clock = clock;
+        this.who = who;
+    }
+
+    @Override
+    public PrintLedger by(String other) {
+        return new SqlPrintLedger(database, clock, other);
     }
 
     @Override
@@ -51,6 +62,7 @@ final class SqlPrintLedger implements PrintLedger {
                         entry.address(),
                         entry.digest(),
                         entry.copies(),
+                        who,
                         entry.base());
             }
             return printed.size();
@@ -75,7 +87,8 @@ final class SqlPrintLedger implements PrintLedger {
     @Override
     public List<PrintedBase> bases() {
         return database.read(session -> session.list(
-                "SELECT base, SUM(copies), MAX(printed_at) FROM print_entry GROUP BY base ORDER BY MAX(printed_at) DESC, base",
+                "SELECT base, SUM(copies), MAX(printed_at) FROM print_entry GROUP BY base ORDER BY MAX(printed_at)"
+                        + " DESC, base",
                 row -> new PrintedBase(row.getString(1), row.getLong(2), Instant.parse(row.getString(3)))));
     }
 
@@ -94,6 +107,7 @@ final class SqlPrintLedger implements PrintLedger {
                         Optional.ofNullable(row.getString("price")),
                         row.getString("address"),
                         row.getString("digest"),
-                        row.getInt("copies")));
+                        row.getInt("copies")),
+                row.getString("who"));
     }
 }

@@ -88,6 +88,13 @@ class PrintLedgerTest {
     }
 
     @Test
+    void knowsWhoPrintedWhenSomebodySaidSo() {
+        catalog.prints().add(List.of(card("21.50 USD", "a", "old.example")));
+        catalog.prints().by("Pip").add(List.of(card("22.50 USD", "b", "old.example")));
+        assertThat(catalog.prints().last(2)).extracting(PrintedEntry::who).containsExactly("Pip", "");
+    }
+
+    @Test
     void keepsCardsAndLabelsOfAllFormatsApart() {
         PrintEntry card = card("21.50 USD", "a", "old.example");
         PrintEntry ofThePlant = new PrintEntry(

@@ -16,6 +16,7 @@ import org.benchleaf.shared.stock.Availability;
 /// @param lines the plants shown
 /// @param earlier path to the part before; empty on the first
 /// @param later path to the next part; empty on the last
+/// @param bulletin path to the newest bulletin; empty when there is none
 public record AvailabilityPage(
         String genus,
         LocalDateTime asOf,
@@ -25,6 +26,7 @@ public record AvailabilityPage(
         List<Line> lines,
         String earlier,
         String later,
+        String bulletin,
         Shop shop) {
     public AvailabilityPage {
         genera = List.copyOf(genera);

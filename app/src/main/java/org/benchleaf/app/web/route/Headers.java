@@ -27,11 +27,18 @@ public enum Headers {
     WORKER("script-src 'self'; connect-src 'self'", false),
     /// Data, pictures, scripts and files: nothing in them is a page, and nothing in them runs. Not `sandbox`: browsers
     /// then refuse to show a PDF.
-    FILE("style-src 'unsafe-inline'", false);
+    FILE("style-src 'unsafe-inline'", false),
+    /// The same for what pages of other sites may read as well: only what everybody is told. A browser
+    /// hands them no answer to a request that carries a cookie (Fetch Standard, "CORS check").
+    OPEN("style-src 'unsafe-inline'", false, "*");
 
     private final Map<String, String> headers;
 
     Headers(String content, boolean senses) {
+        this(content, senses, "");
+    }
+
+    Headers(String content, boolean senses, String readers) {
         Map<String, String> all = new LinkedHashMap<>();
         all.put(
                 "Content-Security-Policy",
@@ -44,6 +51,9 @@ public enum Headers {
                         ? "camera=(self), microphone=(self), geolocation=(), payment=(), usb=()"
                         : "camera=(), microphone=(), geolocation=(), payment=(), usb=()");
         all.put("Cross-Origin-Opener-Policy", "same-origin");
+        if (!readers.isEmpty()) {
+            all.put("Access-Control-Allow-Origin", readers);
+        }
         this.headers = Map.copyOf(all);
     }
 

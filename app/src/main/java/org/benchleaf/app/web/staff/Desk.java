@@ -27,7 +27,10 @@ final class Desk {
             new Place("/desk/plants", "desk.way.plants", Right.LOOK),
             new Place("/desk/stock", "desk.way.stock", Right.LOOK),
             new Place("/desk/call", "desk.way.call", Right.LOOK),
+            new Place("/desk/lists", "desk.way.lists", Right.LOOK),
+            new Place("/desk/print", "desk.way.print", Right.PRINT),
             new Place("/desk/import", "desk.way.import", Right.EDIT),
+            new Place("/desk/shop", "desk.way.shop", Right.OWN),
             new Place("/desk/staff", "desk.way.staff", Right.OWN));
 
     private final Benchleaf benchleaf;

@@ -40,10 +40,12 @@ final class ImportPages {
     private final Desk desk;
     private final Benchleaf benchleaf;
     private final PendingImports pending = new PendingImports();
+    private final ImportColumns columns;
 
     ImportPages(Desk desk) {
         this.desk = desk;
         this.benchleaf = desk.benchleaf();
+        this.columns = new ImportColumns(desk, this::shown);
     }
 
     List<Route> routes() {
@@ -51,10 +53,12 @@ final class ImportPages {
                 Route.get("/desk/import", EDIT, Keeping.NEVER, Headers.PAGE, request -> form(request, "")),
                 Route.post("/desk/import", EDIT, Headers.PAGE, this::preview).upTo(LARGEST),
                 Route.post("/desk/import/apply", EDIT, Headers.PAGE, this::apply),
+                Route.post("/desk/import/columns", EDIT, Headers.PAGE, request -> columns.told(request, this::form))
+                        .upTo(1024 * 1024L),
                 Route.post("/desk/import/undo", EDIT, Headers.PAGE, this::undo));
     }
 
-    private Reply form(Request request, String trouble) {
+    Reply form(Request request, String trouble) {
         Optional<NewestImport> newest = benchleaf.newestImport();
         return desk.page(
                 request,
@@ -94,6 +98,9 @@ final class ImportPages {
 
     private Reply previewed(Request request) {
         Upload upload = request.upload("file").orElseThrow(() -> Desk.refusal("desk.import.file", ""));
+        if (request.form("columns").isPresent()) {
+            return columns.begin(request, upload);
+        }
         Optional<String> map = Desk.present(Desk.field(request, "map"));
         ImportService imports = benchleaf.imports();
         if (map.isPresent() && !imports.maps().names().contains(map.get())) {
@@ -108,16 +115,7 @@ final class ImportPages {
             try (InputStream content = upload.content()) {
                 Files.copy(content, file);
                 ImportPlan plan = imports.plan(file, map, Optional.empty(), LoadProgress.UNHEARD);
-                ImportDiff diff = imports.rehearse(plan, SHOWN, LoadProgress.UNHEARD);
-                return desk.page(
-                        request,
-                        "import-preview",
-                        "desk.import.preview",
-                        Map.of(
-                                "report", new DiffReport(desk.wording()).page(plan, diff, SHOWN),
-                                "id", pending.keep(request.who().name(), plan),
-                                "blocked", isBlocked(plan),
-                                "file", plan.file()));
+                return shown(request, plan);
             } finally {
                 Files.deleteIfExists(file);
                 Files.deleteIfExists(own);
@@ -125,6 +123,20 @@ final class ImportPages {
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }
+    }
+
+    /// What a plan would change, with the question whether it should.
+    Reply shown(Request request, ImportPlan plan) {
+        ImportDiff diff = benchleaf.imports().rehearse(plan, SHOWN, LoadProgress.UNHEARD);
+        return desk.page(
+                request,
+                "import-preview",
+                "desk.import.preview",
+                Map.of(
+                        "report", new DiffReport(desk.wording()).page(plan, diff, SHOWN),
+                        "id", pending.keep(request.who().name(), plan),
+                        "blocked", isBlocked(plan),
+                        "file", plan.file()));
     }
 
     /// Whether some row is not in the plan: then a person must say that the others are wanted without it.

@@ -35,16 +35,18 @@ final class PlantDesk {
     private static final Access EDIT = new Access.SignedIn(Right.EDIT);
 
     /// Under this name an edit stands among the imports.
-    private static final String EDITED = "desk ";
+    static final String EDITED = "desk ";
 
     private final Desk desk;
     private final Benchleaf benchleaf;
     private final PlantSearch search;
+    private final PlantHistory history;
 
     PlantDesk(Desk desk, PlantSearch search) {
         this.desk = desk;
         this.benchleaf = desk.benchleaf();
         this.search = search;
+        this.history = new PlantHistory(benchleaf);
     }
 
     List<Route> routes() {
@@ -99,7 +101,11 @@ final class PlantDesk {
             List<Other> others,
             boolean open) {}
 
-    public record Other(String value, String source) {}
+    /// What another source states.
+    ///
+    /// @param typed as the form of a fact takes it
+    /// @param chosen the source it has once it is chosen
+    public record Other(String value, String source, String typed, String chosen) {}
 
     private Reply page(Request request, PlantRecord plant, Sent sent, String trouble) {
         List<FactRow> known = new ArrayList<>();
@@ -134,6 +140,8 @@ final class PlantDesk {
                         sent.source().isEmpty() ? benchleaf.settings().shopName() : sent.source(),
                         "may",
                         request.who().may(Right.EDIT),
+                        "history",
+                        history.of(plant.key()),
                         "undo",
                         mine.map(newest -> Long.toString(newest.id())).orElse("")),
                 trouble);
@@ -157,9 +165,25 @@ final class PlantDesk {
                         : source,
                 plant.otherFacts().stream()
                         .filter(other -> other.attribute().equals(attribute))
-                        .map(other -> new Other(words(other), other.source().text()))
+                        .map(this::other)
                         .toList(),
                 open);
+    }
+
+    private Other other(Fact<?> fact) {
+        String source = fact.source().text();
+        return new Other(
+                words(fact),
+                source,
+                words(fact).replace('–', '-'),
+                desk.wording()
+                        .text(
+                                "desk.fact.chosen",
+                                Map.of(
+                                        "source",
+                                        source,
+                                        "shop",
+                                        benchleaf.settings().shopName())));
     }
 
     /// A length in the shop's unit; everything else as a spreadsheet holds it.
@@ -229,7 +253,15 @@ final class PlantDesk {
         benchleaf.afterChange();
         benchleaf
                 .accounts()
-                .wrote(desk.actor(request), "fact.changed", plant.key() + " " + attribute.id() + ": " + sent.value());
+                .wrote(
+                        desk.actor(request),
+                        "fact.changed",
+                        PlantHistory.entry(
+                                plant.key(),
+                                attribute.id(),
+                                plant.facts().fact(attribute).map(this::words).orElse(""),
+                                sent.value(),
+                                sent.source()));
     }
 
     private static String cell(String text) {

@@ -5,6 +5,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.benchleaf.app.Shop;
 import org.benchleaf.app.browser.Chromium;
 import org.benchleaf.app.browser.InChromium;
@@ -12,6 +13,10 @@ import org.benchleaf.app.browser.Look;
 import org.benchleaf.app.browser.Sight;
 import org.benchleaf.catalog.accounts.Actor;
 import org.benchleaf.catalog.accounts.Role;
+import org.benchleaf.catalog.lists.ListLine;
+import org.benchleaf.catalog.lists.ListSite;
+import org.benchleaf.catalog.lists.PlantList;
+import org.benchleaf.shared.code.PlantKey;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -32,6 +37,14 @@ class DeskLookTest {
         shop = Shop.with(folder, "", DeskShop.PLANTS, DeskShop.STOCK);
         add("Olive", Role.OWNER);
         add("Ann", Role.WALKER);
+        PlantKey itea = shop.benchleaf().plantFinder().find("Itea virginica").key();
+        PlantKey corylopsis =
+                shop.benchleaf().plantFinder().find("Corylopsis spicata").key();
+        shop.benchleaf()
+                .lists()
+                .save(PlantList.empty("Mill Lane", ListSite.UNKNOWN)
+                        .with(line -> new ListLine(line, itea, Optional.empty(), 80, "", "along the drive"))
+                        .with(line -> new ListLine(line, corylopsis, Optional.empty(), 5, "", "")));
     }
 
     private void add(String name, Role role) {
@@ -70,7 +83,15 @@ class DeskLookTest {
                 "/desk/stock/lot?lot=L1",
                 "/desk/call",
                 "/desk/call?plant=Itea+virginica&size=%233",
+                "/desk/lists",
+                "/desk/lists/list?list=Mill+Lane",
+                "/desk/print",
+                "/desk/print/changed",
                 "/desk/import",
+                "/desk/shop",
+                "/desk/rules",
+                "/desk/backup",
+                "/desk/health",
                 "/desk/staff",
                 "/desk/staff/log",
                 "/staff/me",

@@ -110,7 +110,10 @@ class DeskTest {
         HttpResponse<String> undone = editor.post(path + "/undo", "import", field(page, "import"));
         assertThat(StaffClient.led(undone)).isEqualTo(path + "?done=undone");
         assertThat(editor.page(path).contains("<span>2–3 ft</span>")).isTrue();
-        assertThat(editor.page(path).contains("measured in our rows")).isFalse();
+        String after = editor.page(path);
+        int history = after.indexOf("id=\"history\"");
+        assertThat(after.substring(0, history).contains("measured in our rows")).isFalse();
+        assertThat(after.substring(history)).contains("measured in our rows").contains("took a load back");
     }
 
     @Test
@@ -145,6 +148,39 @@ class DeskTest {
         editor.post(
                 path, "attribute", "height", "before", before(path, "height"), "value", "4-5 ft", "source", "our rows");
         assertThat(others(path)).isEqualTo("3–5 ft");
+    }
+
+    @Test
+    void anotherSourceIsTakenByOnePressAndTheHistoryTellsIt() throws IOException, InterruptedException {
+        String path = plant("Corylopsis spicata");
+        editor.post(
+                path, "attribute", "spread", "before", before(path, "spread"), "value", "5-6 ft", "source", "a book");
+        editor.post(
+                path, "attribute", "spread", "before", before(path, "spread"), "value", "6-8 ft", "source", "our rows");
+        String page = editor.page(path);
+        Matcher form = Pattern.compile("name=\"value\" value=\"5-6 ft\"><input type=\"hidden\" name=\"source\""
+                        + " value=\"([^\"]*)\"><button")
+                .matcher(page);
+        assertThat(form.find()).isTrue();
+        assertThat(form.group(1)).isEqualTo("a book; chosen by Test &lt;nursery&gt;");
+        HttpResponse<String> taken = editor.post(
+                path,
+                "attribute",
+                "spread",
+                "before",
+                before(path, "spread"),
+                "value",
+                "5-6 ft",
+                "source",
+                "a book; chosen by Test <nursery>");
+        assertThat(StaffClient.led(taken)).isEqualTo(path + "?done=changed#spread");
+        page = editor.page(path);
+        assertThat(page).contains("<span>5–6 ft</span>");
+        assertThat(page.substring(page.indexOf("id=\"history\"")))
+                .containsSubsequence(
+                        "spread: 6–8 ft → 5-6 ft (a book; chosen by Test &lt;nursery&gt;)",
+                        "The editor",
+                        "spread: 5–6 ft → 6-8 ft (our rows)");
     }
 
     private String others(String path) throws IOException, InterruptedException {

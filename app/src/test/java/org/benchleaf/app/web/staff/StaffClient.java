@@ -63,6 +63,15 @@ public final class StaffClient {
         return page.body();
     }
 
+    /// A file that must be there.
+    public byte[] bytes(String path) throws IOException, InterruptedException {
+        HttpResponse<byte[]> file = http.send(to(path).build(), HttpResponse.BodyHandlers.ofByteArray());
+        if (file.statusCode() != 200) {
+            throw new AssertionError(path + " answered " + file.statusCode());
+        }
+        return file.body();
+    }
+
     /// Sends a form.
     ///
     /// @param fields names and values in turn

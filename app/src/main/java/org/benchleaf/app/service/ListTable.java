@@ -1,17 +1,16 @@
-package org.benchleaf.app.cli;
+package org.benchleaf.app.service;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.benchleaf.app.service.ListReport;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.content.Wording;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.stock.ItemForm;
 
 /// A plant list as rows of a spreadsheet.
-final class ListTable {
-    static final List<String> HEADINGS = List.of(
+public final class ListTable {
+    public static final List<String> HEADINGS = List.of(
             "line",
             "key",
             "name",
@@ -31,11 +30,12 @@ final class ListTable {
 
     private final Wording words;
 
-    ListTable(Wording words) {
+    public ListTable(Wording words) {
         this.words = words;
     }
 
-    List<List<String>> rows(ListReport report) {
+    /// One row a line, in the order of [#HEADINGS].
+    public List<List<String>> rows(ListReport report) {
         return report.lines().stream().map(line -> row(report, line)).toList();
     }
 
