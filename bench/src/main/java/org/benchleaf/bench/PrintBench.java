@@ -52,36 +52,42 @@ final class PrintBench {
 
     static void cards(int count, PrintStream out) throws IOException {
         Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
-        try (OutputStream nowhere = OutputStream.nullOutputStream()) {
+        try (Counted nowhere = new Counted()) {
             printer.benchCards(pages(200), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere); // warm
             Memory.forgetPeak();
+            nowhere.bytes = 0;
             long start = System.nanoTime();
+            long cpu = Figures.cpu();
             printer.benchCards(pages(count), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere);
-            report(out, "cards", count, System.nanoTime() - start);
+            report(out, "cards", count, System.nanoTime() - start, Figures.cpu() - cpu, nowhere.bytes);
         }
     }
 
     static void labels(int count, PrintStream out) throws IOException {
         Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
         LabelRun run = LabelRun.on(ContentPack.builtIn().paper("letter-30"));
-        try (OutputStream nowhere = OutputStream.nullOutputStream()) {
+        try (Counted nowhere = new Counted()) {
             printer.labels(labels(300), run, PrintStyle.ENGLISH, nowhere); // warm
             List<Label> labels = labels(count);
             Memory.forgetPeak();
+            nowhere.bytes = 0;
             long start = System.nanoTime();
+            long cpu = Figures.cpu();
             printer.labels(labels, run, PrintStyle.ENGLISH, nowhere);
-            report(out, "labels", count, System.nanoTime() - start);
+            report(out, "labels", count, System.nanoTime() - start, Figures.cpu() - cpu, nowhere.bytes);
         }
     }
 
-    private static void report(PrintStream out, String what, int count, long nanos) {
+    private static void report(PrintStream out, String what, int count, long nanos, long cpu, long bytes) {
         long peak = Memory.peakMiB();
         out.printf(
-                "%,d %s: %.1f s, %.0f a second; peak heap %d MiB, live %d MiB, limit %d MiB%n",
+                "%,d %s: %.1f s, %.0f a second, %.2f ms of processor and %,d bytes each; peak heap %d MiB, live %d MiB, limit %d MiB%n",
                 count,
                 what,
                 nanos / 1e9,
                 count / (nanos / 1e9),
+                cpu / 1e6 / count,
+                bytes / count,
                 peak,
                 Memory.liveMiB(),
                 Runtime.getRuntime().maxMemory() >> 20);
@@ -154,5 +160,20 @@ final class PrintBench {
 
     private static PlantTitle title(int number, SplittableRandom random) {
         return PlantTitle.of(SyntheticCatalog.name(number, random), "made-up shrub");
+    }
+
+    /// Keeps nothing but how much was written.
+    private static final class Counted extends OutputStream {
+        private long bytes;
+
+        @Override
+        public void write(int one) {
+            bytes++;
+        }
+
+        @Override
+        public void write(byte[] some, int from, int length) {
+            bytes += length;
+        }
     }
 }

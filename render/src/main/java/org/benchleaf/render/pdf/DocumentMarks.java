@@ -22,6 +22,9 @@ import org.xhtmlrenderer.pdf.ITextRenderer;
 final class DocumentMarks extends DefaultPDFCreationListener {
     private static final String PRODUCER = "Benchleaf";
 
+    /// Of 0 to 9: the usual 6 makes a card a twelfth smaller and takes a sixth more of the whole print.
+    private static final int COMPRESSION = 3;
+
     private final String title;
     private final String language;
     private final TaggedDevice device;
@@ -41,6 +44,7 @@ final class DocumentMarks extends DefaultPDFCreationListener {
     @Override
     public void preOpen(ITextRenderer renderer) {
         PdfWriter writer = Objects.requireNonNull(renderer.getWriter(), "a PDF about to be opened");
+        writer.setCompressionLevel(COMPRESSION);
         PdfDictionary info = writer.getInfo();
         info.remove(PdfName.CREATIONDATE);
         info.remove(PdfName.MODDATE);

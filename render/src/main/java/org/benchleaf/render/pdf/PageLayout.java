@@ -43,6 +43,7 @@ final class PageLayout {
                 new StrictFontResolver(shelf),
                 new VectorElements(device, shelf, drawings),
                 new ITextTextRenderer());
+        renderer.getSharedContext().setCss(new KeptStyles(resources));
         renderer.setPDFVersion(String.valueOf(PdfWriter.VERSION_1_7));
     }
 
