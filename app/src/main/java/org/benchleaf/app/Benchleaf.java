@@ -145,6 +145,14 @@ public final class Benchleaf implements AutoCloseable {
         return wording;
     }
 
+    /// The words of an answer in a language; those of the shop where it is the shop's own.
+    public Wording wording(Locale language) {
+        return language.equals(settings.language())
+                ? wording()
+                : Wording.open(
+                        content, language, settings.lengths(), settings.choices().containers());
+    }
+
     public PrintStyle style() {
         return new PrintStyle(
                 settings.language(), settings.lengths(), settings.choices().containers());

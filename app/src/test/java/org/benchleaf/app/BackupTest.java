@@ -39,7 +39,7 @@ class BackupTest {
         run("stock", "hold", "L1", "5", "--key", "order-1", "-w", shop.toString());
         String before = run("stock", "availability", "Acer rubrum", "--json", "-w", shop.toString());
         String said = run("backup", backups.toString(), "-w", shop.toString());
-        assertThat(said).contains("1 plants, 1 lots").contains("opened and looked through");
+        assertThat(said).contains("1 plant, 1 lot").contains("opened and looked through");
         run("stock", "ship", "L1", "3", "-w", shop.toString());
         Path again = folder.resolve("again");
         run("restore", made().toString(), "-w", again.toString());

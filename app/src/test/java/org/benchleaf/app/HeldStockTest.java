@@ -107,12 +107,12 @@ class HeldStockTest {
                     .contains("60 more from the week of 5 April 2027")
                     .contains("full fall color, seen 16 November 2026")
                     .contains("Stock as of 25 November 2026, 10:00");
-            assertThat(page(server, "/")).contains("1 plants can be had now. Stock as of 25 November 2026, 10:00.");
+            assertThat(page(server, "/")).contains("1 plant can be had now. Stock as of 25 November 2026, 10:00.");
             hold(benchleaf, 30, Duration.ofHours(2));
             assertThat(page(server, "/")).contains("0 plants can be had now.");
             clock.now = clock.now.plus(Duration.ofHours(2));
             assertThat(page(server, "/p/" + key)).contains("50 now").contains("Stock as of 25 November 2026, 12:00");
-            assertThat(page(server, "/")).contains("1 plants can be had now. Stock as of 25 November 2026, 12:00.");
+            assertThat(page(server, "/")).contains("1 plant can be had now. Stock as of 25 November 2026, 12:00.");
         }
     }
 

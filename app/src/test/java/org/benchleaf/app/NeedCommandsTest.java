@@ -71,7 +71,7 @@ class NeedCommandsTest {
         Path needs = Files.writeString(folder.resolve("needs.txt"), "red stems in winter\n\nnative fern for shade\n");
         Run table = run("need", "--batch", needs.toString(), "--csv", "--limit", "3");
         assertThat(table.out().lines()).hasSize(7);
-        assertThat(table.out()).startsWith("need,place,key,name,common_name,met,missed,unknown,stock");
+        assertThat(table.out()).startsWith("need,place,key,name,common_name,met,missed,unknown,stock,as_of").contains(",2026-11-25T10:00");
         Run json = run("need", "--batch", needs.toString(), "--json", "--limit", "1");
         assertThat(json.out().lines()).hasSize(2).allMatch(line -> line.startsWith("{\"need\""));
     }
@@ -95,6 +95,12 @@ class NeedCommandsTest {
         Run run = run("need", "arbustos para sombra, zona 6", "--language", "es", "--json", "--limit", "1");
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("\"notUnderstood\" : [ ]").contains("\"kind\" : \"OfForm\"");
+        assertThat(run("need", "arbustos para sombra, zona 6", "--language", "es", "--limit", "1").out())
+                .as("answered in the language it was asked in")
+                .contains("(nunca se renuncia)")
+                .contains("resistente en las zonas")
+                .contains("media sombra")
+                .doesNotContain("hardy", "full sun", "shrub");
     }
 
     @Test

@@ -49,7 +49,7 @@ class PrintDocumentsTest {
         isPdf("c.pdf");
         Run lonely = print("no.pdf", "comparison", ITEA);
         assertThat(lonely.code()).isNotZero();
-        assertThat(lonely.err()).contains("1 plants cannot stand beside each other; give two to four");
+        assertThat(lonely.err()).contains("1 plant cannot stand beside each other; give two to four");
         assertThat(folder.resolve("no.pdf")).doesNotExist();
     }
 
@@ -70,7 +70,7 @@ class PrintDocumentsTest {
         isPdf("b.pdf");
         assertThat(print("b2.pdf", "bulletin", ITEA, "--why", "Red.", "--why", "Tall.")
                         .err())
-                .contains("2 reasons for 1 plants; give at most one a plant, in their order");
+                .contains("2 reasons for 1 plant; give at most one a plant, in their order");
     }
 
     @Test

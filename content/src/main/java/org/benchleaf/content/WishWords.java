@@ -3,12 +3,8 @@ package org.benchleaf.content;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.Money;
-import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 
@@ -40,12 +36,12 @@ final class WishWords {
         }
         return switch (reason) {
             case Reason.Met(Wish of, Reason.Seen seen, boolean knownFor) -> {
-                values.put("seen", seen(of, seen.value()));
+                values.put("seen", new SeenWords(words).of(of, seen.value()));
                 String met = inherited(seen, words.text("met." + kind, values));
                 yield knownFor ? words.text("seen.known-for", Map.of("reason", met)) : met;
             }
             case Reason.Missed(Wish of, Reason.Seen seen, Reason.Shortfall by) -> {
-                values.put("seen", seen(of, seen.value()));
+                values.put("seen", new SeenWords(words).of(of, seen.value()));
                 values.put("short", shortfall(of, by));
                 yield inherited(seen, words.text("missed." + kind, values));
             }
@@ -141,30 +137,6 @@ final class WishWords {
 
     private String length(int cm) {
         return words.length(new LengthRange(Math.max(1, cm), Math.max(1, cm)));
-    }
-
-    /// A fact in its stored form, as people read it: lengths in the units of the wording, dashes for spans.
-    private String seen(Wish wish, String stored) {
-        Optional<String> measured = switch (wish) {
-            case Wish.NoTallerThan w -> LengthRange.read(stored).toOptional().map(words::length);
-            case Wish.AtLeastTall w -> LengthRange.read(stored).toOptional().map(words::length);
-            case Wish.AtLeastWide w -> LengthRange.read(stored).toOptional().map(words::length);
-            case Wish.AtTenYears w -> LengthRange.read(stored).toOptional().map(words::length);
-            case Wish.NoWiderThan w -> LengthRange.read(stored).toOptional().map(words::length);
-            case Wish.Shows w -> MonthSet.read(stored).toOptional().map(words::months);
-            case Wish.AtMostPrice(Money most) ->
-                Money.read(stored, most.currency()).toOptional().map(words::money);
-            case Wish.NativeTo(var asked) -> Region.readSet(stored).toOptional().map(home -> home(asked, home));
-            default -> Optional.empty();
-        };
-        return measured.orElseGet(() -> stored.replaceAll("\\s*#[0-9A-Fa-f]{6}", "")
-                .replaceAll("\\s*;\\s*", words.text("list.comma"))
-                .replaceAll("(?<=\\d[ab]?|[A-Z][a-z]{2})-(?=\\d|[A-Z][a-z]{2})", "–"));
-    }
-
-    /// The place asked for when the plant is at home there, else in how many places it is.
-    private String home(Optional<Region> asked, Set<Region> home) {
-        return asked.filter(home::contains).map(Region::name).orElseGet(() -> counted("seen.regions", home.size()));
     }
 
     private String shortfall(Wish wish, Reason.Shortfall by) {

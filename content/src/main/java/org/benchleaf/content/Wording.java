@@ -17,6 +17,7 @@ import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Reason;
+import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Caution;
 import org.benchleaf.shared.rule.RuleArea;
@@ -244,6 +245,21 @@ public final class Wording {
     /// What is asked, in a few words: `at most 5 ft tall`.
     public String wish(Wish wish) {
         return new WishWords(this).wish(wish);
+    }
+
+    /// A wish with how much it counts: `zone 6a (never given up)`.
+    public String wish(WeighedWish wish) {
+        String text = wish(wish.wish());
+        if (wish.fixed()) {
+            return text("answer.fixed", Map.of("wish", text));
+        }
+        if (wish.freed()) {
+            return text("answer.freed", Map.of("wish", text));
+        }
+        if (wish.weight() > 1) {
+            return text("answer.heavy", Map.of("wish", text));
+        }
+        return wish.weight() < 1 ? text("answer.light", Map.of("wish", text)) : text;
     }
 
     /// Why a plant fits or not, one short line: `grows to 6–8 ft, 1 ft over`.

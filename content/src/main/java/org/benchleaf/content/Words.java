@@ -17,7 +17,7 @@ final class Words {
     /// What customers read on paper; a language has all of it or is none of ours.
     private static final List<String> ON_PAPER = List.of("terms", "colors", "sheet", "documents");
 
-    /// What the shop itself reads; English where nobody has put it into a language yet.
+    /// What the shop itself reads; word by word English where nobody has put it into a language yet.
     private static final List<String> ON_SCREEN = List.of(
             "problems", "wishes", "web", "catalog", "app", "rules", "stock", "substitutes", "lists", "walk", "desk");
 
@@ -33,8 +33,10 @@ final class Words {
     static Words read(ContentPack content, Locale language) {
         Map<String, String> patterns = new HashMap<>();
         for (String file : ON_SCREEN) {
-            String own = key(file, language);
-            read(content.text(content.find(own).isPresent() ? own : key(file, Locale.ENGLISH)), patterns);
+            read(content.text(key(file, Locale.ENGLISH)), patterns);
+            if (content.find(key(file, language)).isPresent()) {
+                read(content.text(key(file, language)), patterns);
+            }
         }
         for (String file : ON_PAPER) {
             read(content.text(key(file, language)), patterns);
@@ -84,7 +86,8 @@ final class Words {
                 .orElseThrow(() -> new MissingContent("word " + key, "the " + language.getLanguage() + " wording"));
     }
 
-    /// A pattern with values in the places of their names.
+    /// A pattern with values in the places of their names. `{count?plant|plants}` is the first word when the
+    /// count is one, else the second; French counts none as one too.
     ///
     /// @param key of the pattern, for messages
     /// @throws MissingContent when it wants a value that is not given
@@ -96,14 +99,26 @@ final class Words {
             if (close < 0) {
                 break;
             }
-            String name = pattern.substring(open + 1, close);
+            String place = pattern.substring(open + 1, close);
+            int choice = place.indexOf('?');
+            String name = choice < 0 ? place : place.substring(0, choice);
             String value = values.get(name);
             if (value == null) {
                 throw new MissingContent("value {" + name + "} of word " + key, "what was given to be worded");
             }
-            filled.append(pattern, from, open).append(value);
+            filled.append(pattern, from, open)
+                    .append(choice < 0 ? value : oneOrMany(key, place.substring(choice + 1), value));
             from = close + 1;
         }
         return filled.append(pattern.substring(from)).toString();
+    }
+
+    private String oneOrMany(String key, String words, String count) {
+        int bar = words.indexOf('|');
+        if (bar < 0) {
+            throw new MissingContent("the word for many in " + words + " of word " + key, "the wording");
+        }
+        boolean one = count.equals("1") || count.equals("0") && language.equals(Locale.FRENCH);
+        return one ? words.substring(0, bar) : words.substring(bar + 1);
     }
 }

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /// Spanish and French are our own translation, from memory, no source.
 class LanguagesTest {
     private static final List<String> ON_PAPER = List.of("terms", "colors", "sheet", "documents");
-    private static final Pattern VALUE = Pattern.compile("\\{[^}]+}");
+    private static final Pattern VALUE = Pattern.compile("\\{([^}?]+)[^}]*}");
 
     @ParameterizedTest
     @ValueSource(strings = {"es", "fr"})
@@ -101,6 +101,19 @@ class LanguagesTest {
     }
 
     @Test
+    void answersToANeedAreSpanishWithTheSameValues() throws IOException {
+        Properties english = words("wishes", "en");
+        assertThat(words("wishes", "es").stringPropertyNames()).isEqualTo(english.stringPropertyNames());
+        english.putAll(words("app", "en"));
+        Properties own = words("wishes", "es");
+        own.putAll(words("app", "es"));
+        for (String key : own.stringPropertyNames()) {
+            assertThat(values(own.getProperty(key))).as(key).isEqualTo(values(english.getProperty(key, "")));
+        }
+        assertThat(open("es").text("answer.option")).isEqualTo("(opción)");
+    }
+
+    @Test
     void messagesAreEnglishWhereALanguageHasNone() {
         assertThat(open("es").text("problem.print.nothing"))
                 .isEqualTo(open("en").text("problem.print.nothing"));
@@ -126,7 +139,7 @@ class LanguagesTest {
 
     private static Set<String> values(String text) {
         Set<String> values = new TreeSet<>();
-        VALUE.matcher(text).results().forEach(found -> values.add(found.group()));
+        VALUE.matcher(text).results().forEach(found -> values.add(found.group(1)));
         return values;
     }
 }

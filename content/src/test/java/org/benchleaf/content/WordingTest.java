@@ -49,6 +49,16 @@ class WordingTest {
     }
 
     @Test
+    void saysOneOfOneAndManyOfMany() {
+        Map<String, String> one = Map.of("items", "1", "plants", "1");
+        Map<String, String> many = Map.of("items", "2", "plants", "0");
+        assertThat(words.text("availability.count", one)).isEqualTo("1 size of 1 plant");
+        assertThat(words.text("availability.count", many)).isEqualTo("2 sizes of 0 plants");
+        Wording french = Wording.open(ContentPack.builtIn(), Locale.FRENCH, LengthStyle.METRIC);
+        assertThat(french.text("availability.count", many)).isEqualTo("2 formats de 0 plante");
+    }
+
+    @Test
     void everyWordOfEveryVocabularyIsThere() throws Exception {
         Set<String> vocabularies = found("public enum (\\w+) implements Term");
         assertThat(vocabularies).contains("Exposure", "Habit", "Hazard");

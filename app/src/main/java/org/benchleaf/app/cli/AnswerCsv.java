@@ -1,5 +1,7 @@
 package org.benchleaf.app.cli;
 
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -19,16 +21,17 @@ final class AnswerCsv {
     }
 
     String headings() {
-        return "need,place,key,name,common_name,met,missed,unknown,stock";
+        return "need,place,key,name,common_name,met,missed,unknown,stock,as_of";
     }
 
-    List<String> lines(String sentence, int skip, NeedAnswer answer, YearWeek now) {
+    /// @param asOf when stock was looked at, by the shop's clock
+    List<String> lines(String sentence, int skip, NeedAnswer answer, YearWeek now, LocalDateTime asOf) {
         return IntStream.range(0, answer.matches().size())
-                .mapToObj(at -> line(sentence, skip + at + 1, answer.matches().get(at), now))
+                .mapToObj(at -> line(sentence, skip + at + 1, answer.matches().get(at), now, asOf))
                 .toList();
     }
 
-    private String line(String sentence, int place, Match match, YearWeek now) {
+    private String line(String sentence, int place, Match match, YearWeek now, LocalDateTime asOf) {
         return row(
                 sentence,
                 Integer.toString(place),
@@ -38,7 +41,8 @@ final class AnswerCsv {
                 reasons(match, Reason.Met.class),
                 reasons(match, Reason.Missed.class),
                 reasons(match, Reason.Unknown.class),
-                new AnswerText(wording).stock(match.stock(), now));
+                new AnswerText(wording).stock(match.stock(), now),
+                asOf.truncatedTo(ChronoUnit.SECONDS).toString());
     }
 
     static String row(String... cells) {

@@ -101,11 +101,11 @@ final class AnswerText {
                 .max()
                 .orElse(0);
         for (Understood one : reading.understood()) {
-            out.println("  " + pad(one.words(), widest) + "  →  " + wish(one.wish()));
+            out.println("  " + pad(one.words(), widest) + "  →  " + wording.wish(one.wish()));
         }
         wishes.stream()
                 .filter(wish -> reading.need().wishes().stream().noneMatch(wish::equals))
-                .forEach(wish -> out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wish(wish)));
+                .forEach(wish -> out.println("  " + pad(wording.text("answer.option"), widest) + "  →  " + wording.wish(wish)));
         for (Note note : reading.notes()) {
             out.println("  "
                     + wording.text("need.note." + note.key(), Map.of("words", note.words(), "read", note.readAs())));
@@ -120,20 +120,6 @@ final class AnswerText {
                             "answer.not-understood", Map.of("words", String.join(", ", reading.notUnderstood()))));
         }
         out.println();
-    }
-
-    private String wish(WeighedWish wish) {
-        String text = wording.wish(wish.wish());
-        if (wish.fixed()) {
-            return wording.text("answer.fixed", Map.of("wish", text));
-        }
-        if (wish.freed()) {
-            return wording.text("answer.freed", Map.of("wish", text));
-        }
-        if (wish.weight() > 1) {
-            return wording.text("answer.heavy", Map.of("wish", text));
-        }
-        return wish.weight() < 1 ? wording.text("answer.light", Map.of("wish", text)) : text;
     }
 
     void writeMatch(Match match, YearWeek now, PrintWriter out) {

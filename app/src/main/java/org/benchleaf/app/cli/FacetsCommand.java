@@ -63,7 +63,7 @@ final class FacetsCommand implements Callable<Integer> {
 
     private void write(Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, NeedAnswer answer) {
         if (many.json()) {
-            AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
+            AnswerJson writer = new AnswerJson(need.wording(benchleaf), benchleaf.settings(), !many.batch());
             ObjectNode facets = json(answer.facets());
             ObjectNode line = writer.object().put("need", sentence).set("facets", facets);
             console.out().println(writer.write(many.batch() ? line : facets));
@@ -73,7 +73,7 @@ final class FacetsCommand implements Callable<Integer> {
                             .println(AnswerCsv.row(
                                     sentence, facet.term(), count.value(), Integer.toString(count.plants())))));
         } else {
-            Wording wording = benchleaf.wording();
+            Wording wording = need.wording(benchleaf);
             new AnswerText(wording).writeReading(asked.reading(), asked.wishes(), console.out());
             answer.facets()
                     .forEach((facet, counts) -> console.out()

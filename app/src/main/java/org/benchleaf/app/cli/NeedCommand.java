@@ -49,7 +49,7 @@ final class NeedCommand implements Callable<Integer> {
         try (Benchleaf benchleaf = Benchleaf.open(workspace.folder(), clock)) {
             NeedReader reader = need.reader(benchleaf);
             NeedSearch search = benchleaf.needSearch();
-            AnswerCsv sheet = new AnswerCsv(benchleaf.wording());
+            AnswerCsv sheet = new AnswerCsv(need.wording(benchleaf));
             if (many.csv()) {
                 console.out().println(sheet.headings());
             }
@@ -65,9 +65,9 @@ final class NeedCommand implements Callable<Integer> {
             Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, NeedAnswer answer, AnswerCsv sheet) {
         YearWeek week = asked.query().now();
         if (many.csv()) {
-            sheet.lines(sentence, asked.query().skip(), answer, week).forEach(console.out()::println);
+            sheet.lines(sentence, asked.query().skip(), answer, week, benchleaf.now()).forEach(console.out()::println);
         } else if (many.json()) {
-            AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
+            AnswerJson writer = new AnswerJson(need.wording(benchleaf), benchleaf.settings(), !many.batch());
             console.out()
                     .println(writer.text(
                             sentence, asked.reading(), asked.wishes(), answer, week, Optional.of(benchleaf.now())));
@@ -75,7 +75,7 @@ final class NeedCommand implements Callable<Integer> {
             if (many.batch()) {
                 console.out().println("## " + sentence);
             }
-            new AnswerText(benchleaf.wording())
+            new AnswerText(need.wording(benchleaf))
                     .write(
                             asked.reading(),
                             asked.wishes(),
@@ -84,7 +84,7 @@ final class NeedCommand implements Callable<Integer> {
                             week,
                             console.out());
             console.out().println();
-            console.out().println(new StockWords(benchleaf.wording(), clock.getZone()).asOf(benchleaf.now()));
+            console.out().println(new StockWords(need.wording(benchleaf), clock.getZone()).asOf(benchleaf.now()));
         }
     }
 }

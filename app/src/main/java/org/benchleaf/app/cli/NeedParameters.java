@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.content.Wording;
 import org.benchleaf.search.NeedQuery;
 import org.benchleaf.search.facet.Facet;
 import org.benchleaf.search.need.NeedReader;
@@ -34,12 +35,21 @@ final class NeedParameters {
     @Option(
             names = "--language",
             paramLabel = "CODE",
-            description = "the language the need is written in, en or es (default: the shop's)")
+            description = "the language the need is written and answered in, en or es (default: the shop's)")
     private Optional<String> language = Optional.empty();
 
     /// The reader of sentences in the language asked for.
     NeedReader reader(Benchleaf benchleaf) {
-        return benchleaf.needReader(language.map(Locale::forLanguageTag).orElse(benchleaf.language()));
+        return benchleaf.needReader(language(benchleaf));
+    }
+
+    /// The words of the answer: those of the language that the need is written in.
+    Wording wording(Benchleaf benchleaf) {
+        return benchleaf.wording(language(benchleaf));
+    }
+
+    private Locale language(Benchleaf benchleaf) {
+        return language.map(Locale::forLanguageTag).orElse(benchleaf.language());
     }
 
     /// What is asked, read from a sentence and the options.

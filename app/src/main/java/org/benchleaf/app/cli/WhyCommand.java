@@ -68,7 +68,7 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     private void write(Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, Why why) {
-        Wording wording = benchleaf.wording();
+        Wording wording = need.wording(benchleaf);
         if (many.json()) {
             console.out().println(json(benchleaf, sentence, asked, why));
         } else if (many.csv()) {
@@ -82,7 +82,7 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     private String json(Benchleaf benchleaf, String sentence, NeedParameters.Asked asked, Why why) {
-        AnswerJson writer = new AnswerJson(benchleaf.wording(), benchleaf.settings(), !many.batch());
+        AnswerJson writer = new AnswerJson(need.wording(benchleaf), benchleaf.settings(), !many.batch());
         ObjectNode node = writer.object();
         node.put("need", sentence);
         node.put("plant", why.match().plant().key().text());
@@ -90,7 +90,7 @@ final class WhyCommand implements Callable<Integer> {
         why.place().ifPresent(at -> node.put("place", at));
         node.put("among", why.among());
         ArrayNode keptOut = node.putArray("keptOutBy");
-        keptOutBy(benchleaf.wording(), asked, why).forEach(keptOut::add);
+        keptOutBy(need.wording(benchleaf), asked, why).forEach(keptOut::add);
         writer.addReasons(node, why.match());
         return writer.write(node);
     }

@@ -8,7 +8,6 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.render.page.ItemLine;
 import org.benchleaf.render.page.NeedPage;
 import org.benchleaf.shared.need.Reason;
-import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.stock.Availability;
 
 /// Puts the page that answers a need into words.
@@ -44,23 +43,9 @@ public final class NeedViews {
     }
 
     private NeedView.Asked asked(NeedPage.Asked asked) {
-        String wish = wish(asked.wish());
+        String wish = words.wish(asked.wish());
         return new NeedView.Asked(
                 asked.words(), wish, asked.without(), words.text("web.find.without", Map.of("wish", wish)));
-    }
-
-    private String wish(WeighedWish wish) {
-        String text = words.wish(wish.wish());
-        if (wish.fixed()) {
-            return words.text("answer.fixed", Map.of("wish", text));
-        }
-        if (wish.freed()) {
-            return words.text("answer.freed", Map.of("wish", text));
-        }
-        if (wish.weight() > 1) {
-            return words.text("answer.heavy", Map.of("wish", text));
-        }
-        return wish.weight() < 1 ? words.text("answer.light", Map.of("wish", text)) : text;
     }
 
     private List<String> remarks(NeedPage page) {

@@ -69,7 +69,7 @@ public final class PackViews {
         facts.add(new DocumentView.Pair(
                 words.text("pack.list"),
                 words.text(
-                        pack.lines().size() == 1 ? "pack.cover.one" : "pack.cover",
+                        "pack.cover",
                         Map.of(
                                 "count", words.count(plants),
                                 "lines", words.count(pack.lines().size())))));
