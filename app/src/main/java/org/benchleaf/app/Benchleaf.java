@@ -154,7 +154,10 @@ public final class Benchleaf implements AutoCloseable {
         return language.equals(settings.language())
                 ? wording()
                 : Wording.open(
-                        content, language, settings.lengths(), settings.choices().containers());
+                        content,
+                        language,
+                        settings.lengths(),
+                        settings.choices().containers());
     }
 
     public PrintStyle style() {
