@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
@@ -111,5 +113,42 @@ class PhotoPrintTest {
         assertThat(pages.plantPage(
                         PhotoSamples.with(SampleSheets.iteaSheet(), new Photo("none.jpg", "", "")), PrintStyle.ENGLISH))
                 .doesNotContain("/photo/");
+    }
+
+    // 1,480 dots are 89 to the inch on 420 mm; under 200 shows its dots (common practice, no source)
+    @Test
+    void aSignKeepsTheDotsThatItsPhotographNeeds() throws IOException {
+        Printer large = Printer.using(ContentPack.builtIn(), new OnePhotograph(SamplePhotos.leaves(4000, 3000, "jpg")));
+        List<BenchCard> cards = PhotoSamples.withPhotos(List.of(SampleCards.iteaCard()));
+        assertThat(large.check(dry ->
+                        dry.benchCards(cards, CardFormat.A3_WIDE, PrintStyle.ENGLISH, OutputStream.nullOutputStream())))
+                .isEmpty();
+        try (Printed sign = Printed.of(out -> large.benchCards(cards, CardFormat.A3_WIDE, PrintStyle.ENGLISH, out))) {
+            assertThat(sign.pages()).isEqualTo(cards.size());
+        }
+    }
+
+    /// The same for every name.
+    private static final class OnePhotograph implements Photographs {
+        private final byte[] jpeg;
+
+        OnePhotograph(byte[] jpeg) {
+            this.jpeg = jpeg;
+        }
+
+        @Override
+        public Optional<byte[]> find(String file) {
+            return Optional.of(jpeg);
+        }
+
+        @Override
+        public Optional<Stamp> stamp(String file) {
+            return Optional.of(new Stamp(jpeg.length, 0));
+        }
+
+        @Override
+        public String where() {
+            return "memory";
+        }
     }
 }

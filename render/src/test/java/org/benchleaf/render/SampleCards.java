@@ -195,4 +195,26 @@ final class SampleCards {
                 shop,
                 Optional.empty());
     }
+
+    /// The card with what a sale rule asks to print, without its line why now.
+    static BenchCard withNotices(BenchCard card, List<String> notices) {
+        return new BenchCard(
+                card.title(),
+                Optional.empty(),
+                card.exposure(),
+                card.waterNeed(),
+                card.moisture(),
+                card.hardiness(),
+                card.height(),
+                card.spread(),
+                card.year(),
+                card.cautions(),
+                notices,
+                card.stockSize(),
+                card.form(),
+                card.price(),
+                card.link(),
+                card.shop(),
+                Optional.empty());
+    }
 }

@@ -28,6 +28,9 @@ public final class PhotoShelf {
     /// Coarser than this shows its pixels at reading distance; common practice, no source.
     private static final int LEAST_DPI = 200;
 
+    /// In points: up to this a photograph has 300 dots to the inch as it is kept usually.
+    private static final double USUAL_WIDTH = 125 * 72 / 25.4;
+
     private final Photographs photographs;
     private final Map<String, Double> aspects = new HashMap<>();
     private final Map<String, PdfTemplate> written = new HashMap<>();
@@ -91,7 +94,7 @@ public final class PhotoShelf {
 
         @Override
         public List<Problem> faults() {
-            Image image = image(file, subject);
+            Image image = image(file, subject, longSide());
             double aspect = image.getWidth() / (double) image.getHeight();
             double inches = Math.max(width, height * aspect) / 72;
             long dpi = (long) Math.floor(image.getWidth() / inches);
@@ -113,6 +116,11 @@ public final class PhotoShelf {
                     words);
         }
 
+        /// On a sign it keeps more of its dots.
+        private int longSide() {
+            return Math.max(width, height) > USUAL_WIDTH ? PictureReader.LARGE_SIDE : PictureReader.LONG_SIDE;
+        }
+
         /// Whom it shows.
         @Override
         public String alternative() {
@@ -132,7 +140,7 @@ public final class PhotoShelf {
 
         private PdfTemplate box(PdfContentByte page) {
             PdfTemplate box = page.createTemplate((float) width, (float) height);
-            Image image = image(file, subject);
+            Image image = image(file, subject, longSide());
             double aspect = image.getWidth() / (double) image.getHeight();
             double shownWidth = Math.max(width, height * aspect);
             double shownHeight = shownWidth / aspect;
@@ -153,11 +161,16 @@ public final class PhotoShelf {
         }
     }
 
-    private synchronized Image image(String file, String subject) {
-        Image image = held.get(file);
+    private Image image(String file, String subject) {
+        return image(file, subject, PictureReader.LONG_SIDE);
+    }
+
+    private synchronized Image image(String file, String subject, int longSide) {
+        String key = file + "@" + longSide;
+        Image image = held.get(key);
         if (image == null) {
-            image = read(file, subject);
-            held.put(file, image);
+            image = read(file, subject, longSide);
+            held.put(key, image);
             if (held.size() > HELD) {
                 held.remove(held.keySet().iterator().next());
             }
@@ -165,12 +178,12 @@ public final class PhotoShelf {
         return image;
     }
 
-    private Image read(String file, String subject) {
+    private Image read(String file, String subject, int longSide) {
         byte[] bytes = photographs
                 .find(file)
                 .orElseThrow(() ->
                         refused(Problem.of("photograph.missing", file).with("folder", photographs.where()), subject));
-        Reading<Picture> reading = PictureReader.read(bytes, file);
+        Reading<Picture> reading = PictureReader.read(bytes, file, longSide);
         return switch (reading) {
             case Reading.Read<Picture>(Picture picture) -> {
                 aspects.put(file, picture.aspect());

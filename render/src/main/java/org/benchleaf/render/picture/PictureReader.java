@@ -32,6 +32,9 @@ public final class PictureReader {
     /// The longer side of the picture that comes out, in pixels: 300 to the inch on 125 mm.
     public static final int LONG_SIDE = 1480;
 
+    /// The same for what is printed larger: 250 to the inch on 300 mm, as wide as an A3 page.
+    public static final int LARGE_SIDE = 2960;
+
     private static final Set<String> FORMATS = Set.of("jpeg", "png");
     private static final float QUALITY = 0.86f;
 

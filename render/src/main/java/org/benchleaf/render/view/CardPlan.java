@@ -81,7 +81,7 @@ record CardPlan(
                 format.heightMm(),
                 s,
                 7.5 * s,
-                new TypeRange(29, 24, 24, 3, 1.06),
+                new TypeRange(29, 24, 24, 4, 1.06),
                 new TypeRange(13, 10.5, 10, 2, 1.2),
                 new TypeRange(13, 11.5, 10.5, 3, 1.22),
                 new TypeRange(9, 9, 7.5, 3, 1.2),
