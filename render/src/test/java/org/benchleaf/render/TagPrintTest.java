@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
 import org.benchleaf.content.ContentPack;
@@ -42,7 +43,8 @@ class TagPrintTest {
                 label.price(),
                 label.pounds(),
                 label.link(),
-                Gtin.read(gtin).toOptional());
+                Gtin.read(gtin).toOptional(),
+                Optional.empty());
     }
 
     @ParameterizedTest
