@@ -2,14 +2,18 @@ package org.benchleaf.app.web.staff;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.benchleaf.app.Benchleaf;
+import org.benchleaf.app.LogoFile;
 import org.benchleaf.app.PrinterShelf;
 import org.benchleaf.app.Settings;
 import org.benchleaf.app.SettingsFile;
@@ -20,10 +24,12 @@ import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Request;
 import org.benchleaf.app.web.route.Right;
 import org.benchleaf.app.web.route.Route;
+import org.benchleaf.app.web.route.Upload;
 import org.benchleaf.catalog.prints.PrintedBase;
 import org.benchleaf.content.Palette;
 import org.benchleaf.render.Calibration;
 import org.benchleaf.render.SheetFormat;
+import org.benchleaf.render.picture.Logo;
 import org.benchleaf.shared.rule.Destination;
 
 /// What the shop decides: its name and address, where its codes lead, what strangers see, its words, inks and printers.
@@ -42,6 +48,7 @@ final class ShopPages {
             "paper",
             "counts",
             "prices");
+    private static final Set<String> LOGOS = Set.of("png", "jpg", "jpeg", "svg");
     private static final List<String> MEASURES = List.of("left", "top", "wide", "tall");
 
     private final Desk desk;
@@ -60,6 +67,7 @@ final class ShopPages {
         return List.of(
                 Route.get("/desk/shop", OWN, Keeping.NEVER, Headers.PAGE, this::open),
                 Route.post("/desk/shop", OWN, Headers.PAGE, this::save),
+                Route.post("/desk/shop/logo", OWN, Headers.PAGE, this::logo).upTo(Logo.LARGEST + 64 * 1024L),
                 Route.get("/desk/shop/calibration", OWN, Keeping.NEVER, Headers.FILE, this::calibration),
                 Route.post("/desk/shop/printer", OWN, Headers.PAGE, this::measured));
     }
@@ -110,11 +118,20 @@ final class ShopPages {
                 "desk.way.shop",
                 Map.of(
                         "value", values,
+                        "logo", hasLogo(),
                         "choices", choices(),
                         "printed", field(),
                         "warned", warned,
                         "printers", printers.names()),
                 trouble);
+    }
+
+    private boolean hasLogo() {
+        return Settings.read(benchleaf.workspace().settingsFile())
+                .choices()
+                .look()
+                .logo()
+                .isPresent();
     }
 
     private List<Field> field() {
@@ -187,6 +204,51 @@ final class ShopPages {
                 .filter(one -> one.base().equals(base))
                 .mapToLong(PrintedBase::copies)
                 .sum();
+    }
+
+    /// A picture becomes the logo only when it can be printed; the file that was the logo before is replaced last.
+    private Reply logo(Request request) {
+        return Desk.attempt(
+                () -> {
+                    if (Desk.field(request, "none").equals("yes")) {
+                        file.change("logo", "");
+                    } else {
+                        Upload upload =
+                                request.upload("logo").orElseThrow(() -> Desk.refusal("desk.shop.logo.file", ""));
+                        keep(upload);
+                    }
+                    benchleaf.accounts().wrote(desk.actor(request), "settings.changed", "");
+                    return Reply.seeOther("/desk/shop?done=shop-saved");
+                },
+                desk.wording(),
+                trouble -> page(request, now(), false, trouble).withStatus(422));
+    }
+
+    private void keep(Upload upload) {
+        String name = upload.name();
+        if (upload.bytes() > Logo.LARGEST) {
+            throw Desk.refusal("desk.shop.logo.large", name);
+        }
+        String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        if (!LOGOS.contains(ending)) {
+            throw Desk.refusal("logo.unreadable", name);
+        }
+        String kept = "logo." + ending;
+        try (InputStream content = upload.content()) {
+            byte[] bytes = content.readNBytes(Logo.LARGEST);
+            LogoFile.read(bytes, name);
+            Path folder = benchleaf.workspace().folder();
+            Path part = Files.createTempFile(folder, ".logo-", ".tmp");
+            try {
+                Files.write(part, bytes);
+                Files.move(part, folder.resolve(kept), StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+            file.change("logo", kept);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
     }
 
     private Reply calibration(Request request) {

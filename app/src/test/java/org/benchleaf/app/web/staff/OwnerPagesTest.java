@@ -2,7 +2,9 @@ package org.benchleaf.app.web.staff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.benchleaf.app.PrinterShelf;
 import org.benchleaf.app.Settings;
@@ -255,5 +258,24 @@ class OwnerPagesTest {
                 .contains("level with the catalog")
                 .contains("MB free")
                 .contains("stock.csv, ");
+    }
+
+    @Test
+    void aPictureBecomesTheLogoOnlyWhenItCanBePrinted() throws IOException, InterruptedException {
+        byte[] text = "no picture".getBytes(StandardCharsets.UTF_8);
+        assertThat(alert(owner.upload("/desk/shop/logo", "logo", "logo.png", text))).contains("logo.png");
+        assertThat(alert(owner.upload("/desk/shop/logo", "logo", "../settings.properties", text))).isNotBlank();
+        assertThat(file().choices().look().logo()).isEmpty();
+
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(120, 40, BufferedImage.TYPE_INT_RGB), "png", png);
+        assertThat(owner.upload("/desk/shop/logo", "logo", "our sign.PNG", png.toByteArray())
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(file().choices().look().logo()).contains("logo.png");
+        assertThat(shop.folder.resolve("logo.png")).exists();
+
+        assertThat(owner.post("/desk/shop/logo", "none", "yes").statusCode()).isEqualTo(303);
+        assertThat(file().choices().look().logo()).isEmpty();
     }
 }
