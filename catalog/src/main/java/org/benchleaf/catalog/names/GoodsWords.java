@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 /// Words of goods after a name, as lists write them into the same cell: sizes, prices, roots. Taken off the end
 /// one by one; never what stands in quotes that belong to the name.
 final class GoodsWords {
+    private static final Pattern LEADING = Pattern.compile("^[ ,;]+");
     private static final String NUMBER = "[0-9]{1,3}(?:[.,/][0-9]{1,2})?";
     private static final String SPAN = NUMBER + "(?: ?(?:-|–|to|x) ?" + NUMBER + ")?";
     private static final String CONTAINER =
@@ -39,7 +40,7 @@ final class GoodsWords {
         String goods = "";
         for (Optional<Matcher> found = ending(name); found.isPresent(); found = ending(name)) {
             int from = found.get().start();
-            goods = (name.substring(from).strip() + " " + goods).strip();
+            goods = (LEADING.matcher(name.substring(from)).replaceFirst("").strip() + " " + goods).strip();
             name = withoutComma(name.substring(0, from));
         }
         return new GoodsWords(name, goods);

@@ -303,6 +303,32 @@ class NameReaderTest {
                     .nothingElse();
         }
 
+        @ParameterizedTest // common practice, no source: lists write sizes and prices into the cell of the name
+        @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
+            Acer rubrum 'October Glory' #7                 | #7
+            Acer rubrum 'October Glory' 3gal               | 3gal
+            Acer rubrum 'October Glory', 24-30"            | 24-30"
+            Acer rubrum 'October Glory' 5-6' B&B $84.00 ea | 5-6' B&B $84.00 ea
+            Acer rubrum 'October Glory' (2.5 in. cal.)     | (2.5 in. cal.)
+            """)
+        void setsSizesAndPricesApart(String text, String goods) {
+            assertName(text)
+                    .genus("Acer")
+                    .species("rubrum")
+                    .cultivar("October Glory")
+                    .noted(Kind.GOODS, goods)
+                    .nothingElse();
+        }
+
+        @Test // no source: whose beginning it is, only the catalog knows
+        void leavesAShortenedEpithetOver() {
+            assertThat(NameReader.read("Ilex ver. 'Winter Red'"))
+                    .isInstanceOfSatisfying(NameReading.Partly.class, partly -> {
+                        assertThat(partly.rest()).isEqualTo("ver.");
+                        assertThat(partly.noted(Kind.SHORT_EPITHET)).containsExactly("ver.");
+                    });
+        }
+
         @Test // no source: in doubt nothing is guessed
         void leavesWordsAfterACultivarOver() {
             assertName("Acer rubrum 'October Glory' Red Maple")
