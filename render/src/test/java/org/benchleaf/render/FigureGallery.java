@@ -110,7 +110,7 @@ final class FigureGallery {
                 Optional.empty(),
                 Optional.of(habit),
                 Set.of(form),
-                Optional.empty(),
+                form == LifeForm.TREE || form == LifeForm.SHRUB ? Optional.of(Foliage.DECIDUOUS) : Optional.empty(),
                 PlantColor.read("green " + leaf).toOptional());
         return SvgWriter.write(SizeStand.draw(size, "x", 312, 190, words), "s" + id);
     }

@@ -15,9 +15,11 @@ import org.benchleaf.render.figure.SvgWriter;
 import org.benchleaf.render.figure.YearRing;
 import org.benchleaf.render.page.SizeLook;
 import org.benchleaf.render.page.YearLook;
+import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.color.Srgb;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.measure.LengthStyle;
+import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.Habit;
 import org.benchleaf.shared.plant.LifeForm;
 import org.junit.jupiter.api.Test;
@@ -105,6 +107,54 @@ class FigureTest {
         assertThat(SvgWriter.write(figure, "f"))
                 .contains("&lt;b&gt; &amp; &quot;x&quot;", "&lt;/desc&gt;&lt;script&gt;")
                 .doesNotContain("<script>");
+    }
+
+    @Test
+    void aTreeOrShrubThatDropsItsLeavesIsShownBareAtTenYears() {
+        Set<String> drawings = new HashSet<>();
+        for (LifeForm form : Set.of(LifeForm.TREE, LifeForm.SHRUB)) {
+            for (Habit habit : Habit.values()) {
+                Figure bare = stand(tenYears(habit, form, Foliage.DECIDUOUS));
+                Figure leafy = stand(tenYears(habit, form, Foliage.EVERGREEN));
+                assertThat(bare.alternative()).contains("drawn bare, as in winter");
+                assertThat(leafy.alternative()).doesNotContain("bare");
+                assertThat(SvgWriter.write(bare, "f"))
+                        .as(habit.toString())
+                        .contains("#D43B34", "10 years, in winter")
+                        .isNotEqualTo(SvgWriter.write(leafy, "f"));
+                drawings.add(bare.marks().toString());
+            }
+        }
+        assertThat(drawings).hasSizeGreaterThanOrEqualTo(14);
+    }
+
+    @Test
+    void stemsWithAColorAreShownOnTheGrownPlantWhereNoSizeAtTenYearsIsKnown() {
+        SizeLook dogwood = new SizeLook(
+                LengthRange.read("7-9 ft").toOptional(),
+                LengthRange.read("7-9 ft").toOptional(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Habit.MULTISTEM),
+                Set.of(LifeForm.SHRUB),
+                Optional.of(Foliage.DECIDUOUS),
+                Optional.empty(),
+                PlantColor.read("red #D43B34").toOptional());
+        assertThat(SvgWriter.write(stand(dogwood), "f")).contains("#D43B34", ">in winter<");
+        assertThat(stand(dogwood).alternative()).contains("Drawn bare too, as in winter.");
+    }
+
+    private static SizeLook tenYears(Habit habit, LifeForm form, Foliage foliage) {
+        return new SizeLook(
+                LengthRange.read("8-10 ft").toOptional(),
+                LengthRange.read("8-10 ft").toOptional(),
+                LengthRange.read("4-5 ft").toOptional(),
+                Optional.empty(),
+                Optional.of(habit),
+                Set.of(form),
+                Optional.of(foliage),
+                PlantColor.read("green #5E7F4B").toOptional(),
+                PlantColor.read("red #D43B34").toOptional());
     }
 
     private Figure stand(SizeLook size) {

@@ -209,6 +209,8 @@ public final class SheetAssembler {
                 facts.value(Attributes.LIFE_FORM).orElse(Set.of()),
                 facts.value(Attributes.FOLIAGE),
                 facts.value(Attributes.FOLIAGE_COLOR)
+                        .flatMap(colors -> colors.stream().findFirst()),
+                facts.value(Attributes.STEM_COLOR)
                         .flatMap(colors -> colors.stream().findFirst()));
     }
 

@@ -22,10 +22,21 @@ final class Brush {
     private final Random random;
     private final SortedMap<Integer, List<Path.Step>> gathered = new TreeMap<>();
     private boolean gathering;
+    private final boolean bare;
 
-    /// @param leaf the color of the leaves
+    /// A plant in leaf.
+    ///
+    /// @param leaf the color of its leaves
     /// @param seed what makes this plant irregular in its own way
     Brush(double standX, double groundY, Srgb leaf, long seed) {
+        this(standX, groundY, leaf, seed, false);
+    }
+
+    /// @param leaf the color of the leaves, of a bare plant that of its twigs
+    /// @param seed what makes this plant irregular in its own way
+    /// @param bare whether leaves are left out
+    Brush(double standX, double groundY, Srgb leaf, long seed, boolean bare) {
+        this.bare = bare;
         this.standX = standX;
         this.groundY = groundY;
         this.leafColor = leaf;
@@ -60,7 +71,7 @@ final class Brush {
 
     /// A tapering stem or trunk along a curve.
     void trunk(double x0, double y0, double bendX, double bendY, double x1, double y1, double foot, double tip) {
-        limb(x0, y0, bendX, bendY, x1, y1, foot, tip, new Ink.Plant(BARK));
+        limb(x0, y0, bendX, bendY, x1, y1, foot, tip, new Ink.Plant(bare ? leafColor : BARK));
     }
 
     /// A tapering green stem.
@@ -124,6 +135,9 @@ final class Brush {
     /// @param angle of its tip in radians, 0 to the right, π/2 up
     /// @param breadth its width as a share of its length
     void leaf(double footX, double footHeight, double wanted, double length, double breadth, double lightness) {
+        if (bare) {
+            return;
+        }
         double py = Math.max(0, footHeight);
         double px = footX;
         // no leaf grows into the ground

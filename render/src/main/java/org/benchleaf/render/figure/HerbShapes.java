@@ -73,7 +73,7 @@ final class HerbShapes {
 
     void perennial(Habit habit) {
         switch (habit) {
-            case MAT, SPREADING -> new Crowns(brush).dense(Profile.CUSHION, 0, 0, h, w / 2, Math.min(leaf, h * 0.32));
+            case MAT, SPREADING -> new LeafyCrowns(brush).dense(Profile.CUSHION, 0, 0, h, w / 2, Math.min(leaf, h * 0.32));
             case MOUNDED, ROUNDED, IRREGULAR -> leafyMound();
             case ROSETTE -> rosette();
             case FOUNTAIN, ARCHING, WEEPING -> fern();
@@ -83,7 +83,7 @@ final class HerbShapes {
     }
 
     private void leafyMound() {
-        new Crowns(brush).dense(Profile.DOME, 0, 0, h * 0.96, w * 0.48, leaf * 0.85);
+        new LeafyCrowns(brush).dense(Profile.DOME, 0, 0, h * 0.96, w * 0.48, leaf * 0.85);
         int n = 26;
         for (int i = 0; i < n; i++) {
             double u = -1 + 2.0 * i / (n - 1);

@@ -25,6 +25,7 @@ public final class SizeStand {
     private final Wording words;
     private final List<Mark> marks = new ArrayList<>();
     private boolean tenYearsShown;
+    private boolean winterShown;
 
     private SizeStand(SizeLook size, double width, double height, Wording words) {
         this.size = size;
@@ -62,6 +63,12 @@ public final class SizeStand {
         tenYearsShown = size.heightTenYears().isPresent();
         // too narrow for both: the grown plant is the one to show, the other is told in the facts
         tenYearsShown = tenYearsShown && needed(0) + 24 <= width;
+        // stems that are worth a look are shown; without a size at ten years on the grown plant
+        winterShown = size.heightTenYears().isEmpty()
+                && size.height().isPresent()
+                && size.stem().isPresent()
+                && Silhouettes.isBareInWinter(size);
+        winterShown = winterShown && needed(0) + 24 <= width;
         double room = ground - TOP;
         double scale = room / view;
         while (scale > 0.001 && needed(scale) > width) {
@@ -70,10 +77,15 @@ public final class SizeStand {
         double spare = Math.max(0, width - needed(scale));
         double left = sideWidth(scale);
         scaleFigures(left, scale);
-        double at = left + spare * (tenYearsShown ? 0.22 : 0.36);
+        double at = left + spare * (tenYearsShown || winterShown ? 0.22 : 0.36);
         if (tenYearsShown) {
-            double column = column(tenYearSpread(), scale, 52);
+            double column = column(tenYearSpread(), scale, leastTenYears());
             tenYears(at + column / 2, scale);
+            at += column + 10 + spare * 0.3;
+        }
+        if (winterShown) {
+            double column = column(matureSpread(), scale, leastTenYears());
+            winter(at + column / 2, scale);
             at += column + 10 + spare * 0.3;
         }
         if (size.height().isPresent()) {
@@ -93,9 +105,15 @@ public final class SizeStand {
     }
 
     private double needed(double scale) {
-        double tenYears = tenYearsShown ? column(tenYearSpread(), scale, 52) + 10 : 0;
+        double tenYears = tenYearsShown ? column(tenYearSpread(), scale, leastTenYears()) + 10 : 0;
+        double winter = winterShown ? column(matureSpread(), scale, leastTenYears()) + 10 : 0;
         double mature = size.height().isPresent() ? column(matureSpread(), scale, 66) + SIDE : 0;
-        return sideWidth(scale) + 6 + tenYears + mature;
+        return sideWidth(scale) + 6 + tenYears + winter + mature;
+    }
+
+    /// Room for the words below it.
+    private double leastTenYears() {
+        return Silhouettes.isBareInWinter(size) ? 66 : 52;
     }
 
     private static double column(double spreadCm, double scale, double least) {
@@ -150,9 +168,19 @@ public final class SizeStand {
 
     private void tenYears(double x, double scale) {
         LengthRange height = size.heightTenYears().orElseThrow();
-        marks.addAll(Silhouettes.draw(size, x, ground, tenYearSpread() * scale, height.middleCm() * scale));
-        note(x, 1, "stand.ten-years", Mark.Anchor.MIDDLE);
+        marks.addAll(Silhouettes.inWinter(size, x, ground, tenYearSpread() * scale, height.middleCm() * scale));
+        note(
+                x,
+                1,
+                Silhouettes.isBareInWinter(size) ? "stand.ten-years.winter" : "stand.ten-years",
+                Mark.Anchor.MIDDLE);
         say(x, 2, words.length(height), true, Mark.Anchor.MIDDLE);
+    }
+
+    private void winter(double x, double scale) {
+        LengthRange height = size.height().orElseThrow();
+        marks.addAll(Silhouettes.inWinter(size, x, ground, matureSpread() * scale, height.middleCm() * scale));
+        note(x, 1, "stand.winter", Mark.Anchor.MIDDLE);
     }
 
     private void mature(double x, double scale) {

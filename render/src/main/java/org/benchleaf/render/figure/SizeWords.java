@@ -21,6 +21,12 @@ final class SizeWords {
         if (size.heightTenYears().isPresent()) {
             sentences.add(words.text(
                     "stand.ten.alternative", Map.of("size", of(size.heightTenYears(), size.spreadTenYears(), words))));
+            if (Silhouettes.isBareInWinter(size)) {
+                sentences.add(words.text("stand.ten.bare"));
+            }
+        }
+        if (size.heightTenYears().isEmpty() && size.stem().isPresent() && Silhouettes.isBareInWinter(size)) {
+            sentences.add(words.text("stand.winter.bare"));
         }
         size.habit().ifPresent(habit -> sentences.add(words.text("stand.outline", Map.of("habit", words.term(habit)))));
         sentences.add(words.text(

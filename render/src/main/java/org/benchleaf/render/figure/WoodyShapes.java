@@ -12,9 +12,10 @@ final class WoodyShapes {
 
     /// @param w spread in points
     /// @param h height in points
-    WoodyShapes(Brush brush, double w, double h) {
+    /// @param bare whether it is shown in winter, without leaves
+    WoodyShapes(Brush brush, double w, double h, boolean bare) {
         this.brush = brush;
-        this.crowns = new Crowns(brush);
+        this.crowns = bare ? new BareCrowns(brush) : new LeafyCrowns(brush);
         this.w = w;
         this.h = h;
         this.leaf = Math.clamp(Math.sqrt(w * h) * 0.054, 0.5, 5.2);

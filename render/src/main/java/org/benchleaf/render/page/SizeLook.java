@@ -18,6 +18,7 @@ import org.benchleaf.shared.plant.LifeForm;
 /// @param lifeForms kinds of plant, decides trunk or none
 /// @param foliage leaves in winter
 /// @param leaf the color of the silhouette, usually summer foliage
+/// @param stem the color of twigs and bark, where they are worth a look in winter
 public record SizeLook(
         Optional<LengthRange> height,
         Optional<LengthRange> spread,
@@ -26,9 +27,23 @@ public record SizeLook(
         Optional<Habit> habit,
         Set<LifeForm> lifeForms,
         Optional<Foliage> foliage,
-        Optional<PlantColor> leaf) {
+        Optional<PlantColor> leaf,
+        Optional<PlantColor> stem) {
     public SizeLook {
         lifeForms = Set.copyOf(lifeForms);
+    }
+
+    /// A plant whose twigs and bark are as usual.
+    public SizeLook(
+            Optional<LengthRange> height,
+            Optional<LengthRange> spread,
+            Optional<LengthRange> heightTenYears,
+            Optional<LengthRange> spreadTenYears,
+            Optional<Habit> habit,
+            Set<LifeForm> lifeForms,
+            Optional<Foliage> foliage,
+            Optional<PlantColor> leaf) {
+        this(height, spread, heightTenYears, spreadTenYears, habit, lifeForms, foliage, leaf, Optional.empty());
     }
 
     public static SizeLook unknown() {
@@ -39,6 +54,7 @@ public record SizeLook(
                 Optional.empty(),
                 Optional.empty(),
                 Set.of(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }
