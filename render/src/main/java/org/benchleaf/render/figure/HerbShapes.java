@@ -73,7 +73,8 @@ final class HerbShapes {
 
     void perennial(Habit habit) {
         switch (habit) {
-            case MAT, SPREADING -> new LeafyCrowns(brush).dense(Profile.CUSHION, 0, 0, h, w / 2, Math.min(leaf, h * 0.32));
+            case MAT, SPREADING ->
+                new LeafyCrowns(brush).dense(Profile.CUSHION, 0, 0, h, w / 2, Math.min(leaf, h * 0.32));
             case MOUNDED, ROUNDED, IRREGULAR -> leafyMound();
             case ROSETTE -> rosette();
             case FOUNTAIN, ARCHING, WEEPING -> fern();

@@ -28,7 +28,14 @@ final class Silhouettes {
     /// The same in winter: bare when it is one that drops its leaves, with twigs of its own color where one is known.
     static List<Mark> inWinter(SizeLook size, double footX, double groundY, double width, double height) {
         return isBareInWinter(size)
-                ? draw(size, footX, groundY, width, height, size.stem().map(PlantColor::srgb).orElse(BARK), true)
+                ? draw(
+                        size,
+                        footX,
+                        groundY,
+                        width,
+                        height,
+                        size.stem().map(PlantColor::srgb).orElse(BARK),
+                        true)
                 : draw(size, footX, groundY, width, height);
     }
 

@@ -169,11 +169,7 @@ public final class SizeStand {
     private void tenYears(double x, double scale) {
         LengthRange height = size.heightTenYears().orElseThrow();
         marks.addAll(Silhouettes.inWinter(size, x, ground, tenYearSpread() * scale, height.middleCm() * scale));
-        note(
-                x,
-                1,
-                Silhouettes.isBareInWinter(size) ? "stand.ten-years.winter" : "stand.ten-years",
-                Mark.Anchor.MIDDLE);
+        note(x, 1, Silhouettes.isBareInWinter(size) ? "stand.ten-years.winter" : "stand.ten-years", Mark.Anchor.MIDDLE);
         say(x, 2, words.length(height), true, Mark.Anchor.MIDDLE);
     }
 

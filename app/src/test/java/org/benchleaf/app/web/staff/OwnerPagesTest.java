@@ -263,8 +263,10 @@ class OwnerPagesTest {
     @Test
     void aPictureBecomesTheLogoOnlyWhenItCanBePrinted() throws IOException, InterruptedException {
         byte[] text = "no picture".getBytes(StandardCharsets.UTF_8);
-        assertThat(alert(owner.upload("/desk/shop/logo", "logo", "logo.png", text))).contains("logo.png");
-        assertThat(alert(owner.upload("/desk/shop/logo", "logo", "../settings.properties", text))).isNotBlank();
+        assertThat(alert(owner.upload("/desk/shop/logo", "logo", "logo.png", text)))
+                .contains("logo.png");
+        assertThat(alert(owner.upload("/desk/shop/logo", "logo", "../settings.properties", text)))
+                .isNotBlank();
         assertThat(file().choices().look().logo()).isEmpty();
 
         ByteArrayOutputStream png = new ByteArrayOutputStream();
