@@ -67,6 +67,7 @@ final class LabelPages implements Iterator<PrintPage> {
         first = false;
         Map<String, Object> model = Map.of(
                 "labels", set,
+                "check", run.check() ? LabelRun.checkBar(run.paper()).stream().toList() : List.of(),
                 "sheetWidth", run.paper().sheetWidth(),
                 "sheetHeight", run.paper().sheetHeight(),
                 "title", words.text("labels.title"),

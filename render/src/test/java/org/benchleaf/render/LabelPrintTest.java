@@ -119,6 +119,41 @@ class LabelPrintTest {
     }
 
     @Test
+    void theCheckBarInTheWasteEdgeIsAHundredMillimetresLong() throws IOException {
+        double top = LabelRun.checkBar(paper).orElseThrow();
+        try (Printed plain = print(SampleCards.labels(1), LabelRun.on(paper));
+                Printed checked =
+                        print(SampleCards.labels(1), LabelRun.on(paper).withCheck())) {
+            int dpi = 600;
+            assertThat(inkAcross(plain.image(0, dpi), dpi, top, top + 2)).isZero();
+            assertThat(inkAcross(checked.image(0, dpi), dpi, top, top + 2)).isCloseTo(100, within(0.15));
+            assertThat(checked.text(0)).contains("100 mm");
+        }
+        StockPaper roll = ContentPack.builtIn().papers().stream()
+                .filter(one -> one.cells() == 1)
+                .findFirst()
+                .orElseThrow();
+        assertThatThrownBy(() -> LabelRun.on(roll).withCheck())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no waste edge");
+    }
+
+    /// From the first ink to the last in a band of the page, in mm.
+    private static double inkAcross(BufferedImage page, int dpi, double fromMm, double toMm) {
+        int first = Integer.MAX_VALUE;
+        int last = -1;
+        for (int y = (int) (fromMm * dpi / 25.4); y <= (int) (toMm * dpi / 25.4); y++) {
+            for (int x = 0; x < page.getWidth(); x++) {
+                if ((page.getRGB(x, y) & 0xff) < 128) {
+                    first = Math.min(first, x);
+                    last = Math.max(last, x);
+                }
+            }
+        }
+        return last < 0 ? 0 : (last - first + 1) * 25.4 / dpi;
+    }
+
+    @Test
     void aNudgeMovesEverythingByItsMillimetres() throws IOException {
         LabelRun nudged = new LabelRun(paper, Set.of(), LabelRun.FillOrder.BY_ROW, 0.8, -0.5);
         try (Printed plain = print(SampleCards.labels(1), LabelRun.on(paper));

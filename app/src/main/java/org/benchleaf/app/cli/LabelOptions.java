@@ -39,6 +39,9 @@ final class LabelOptions {
     @Option(names = "--bars", description = "the bars of a till for items that have a trade number")
     private boolean bars;
 
+    @Option(names = "--check-bar", description = "a bar of 100 mm in the waste edge of each sheet, to be measured")
+    private boolean check;
+
     @Option(names = "--by-column", description = "fill columns before rows")
     private boolean byColumn;
 
@@ -56,7 +59,9 @@ final class LabelOptions {
     LabelRun run(PrintService printing) {
         var order = byColumn ? LabelRun.FillOrder.BY_COLUMN : LabelRun.FillOrder.BY_ROW;
         try {
-            return new LabelRun(printing.paper(paper), cells(used), order, right, down).with(dpi, outdoors, bars);
+            LabelRun run =
+                    new LabelRun(printing.paper(paper), cells(used), order, right, down).with(dpi, outdoors, bars);
+            return check ? run.withCheck() : run;
         } catch (IllegalArgumentException impossible) {
             throw new Refusal(Problem.of("print.run", String.valueOf(impossible.getMessage())));
         }

@@ -1,5 +1,6 @@
 package org.benchleaf.render.page;
 
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.benchleaf.content.StockPaper;
@@ -14,7 +15,9 @@ import org.benchleaf.content.StockPaper;
 /// @param dpi dots to the inch of the printer; codes and bars are made of whole ones; 150 to 1200
 /// @param outdoors whether codes bear the loss of a quarter of them, not of a seventh
 /// @param bars whether items with a trade number bear the bars of a till
-/// @throws IllegalArgumentException when a used cell is not on the sheet, all are used, or a nudge is out of range
+/// @param check whether a bar of 100 mm stands in the waste edge of each sheet, to be measured
+/// @throws IllegalArgumentException when a used cell is not on the sheet, all are used, a nudge is out of range, or
+///     the paper has no room for the bar of 100 mm
 public record LabelRun(
         StockPaper paper,
         Set<Integer> usedCells,
@@ -23,9 +26,15 @@ public record LabelRun(
         double nudgeDownMm,
         int dpi,
         boolean outdoors,
-        boolean bars) {
+        boolean bars,
+        boolean check) {
     private static final int USUAL_DPI = 300;
     private static final double MOST_NUDGE_MM = 10;
+    private static final double CHECK_MM = 100;
+    /// The bar with its ticks and words.
+    private static final double CHECK_ROOM_MM = 6;
+    /// What office printers leave blank at each edge; common practice, no source.
+    private static final double UNPRINTED_MM = 4.5;
 
     public LabelRun {
         usedCells = java.util.Collections.unmodifiableSortedSet(new TreeSet<>(usedCells));
@@ -45,17 +54,38 @@ public record LabelRun(
         if (dpi < 150 || dpi > 1200) {
             throw new IllegalArgumentException("a printer has 150 to 1200 dots to the inch; got " + dpi);
         }
+        if (check && checkBar(paper).isEmpty()) {
+            throw new IllegalArgumentException(paper.key() + " has no waste edge for a bar of 100 mm");
+        }
     }
 
     /// For a printer of 300 dots to the inch or a multiple of it, under a roof, without bars.
     public LabelRun(
             StockPaper paper, Set<Integer> usedCells, FillOrder order, double nudgeRightMm, double nudgeDownMm) {
-        this(paper, usedCells, order, nudgeRightMm, nudgeDownMm, USUAL_DPI, false, false);
+        this(paper, usedCells, order, nudgeRightMm, nudgeDownMm, USUAL_DPI, false, false, false);
     }
 
     /// The same for a printer of other dots, and for codes that bear more.
     public LabelRun with(int dots, boolean outside, boolean withBars) {
-        return new LabelRun(paper, usedCells, order, nudgeRightMm, nudgeDownMm, dots, outside, withBars);
+        return new LabelRun(paper, usedCells, order, nudgeRightMm, nudgeDownMm, dots, outside, withBars, check);
+    }
+
+    /// The same with a bar of 100 mm in the waste edge.
+    public LabelRun withCheck() {
+        return new LabelRun(paper, usedCells, order, nudgeRightMm, nudgeDownMm, dpi, outdoors, bars, true);
+    }
+
+    /// From the top of the sheet in mm to the bar: above the cells, or else below them; empty where the edge is
+    /// narrower than printers reach and the bar needs.
+    public static Optional<Double> checkBar(StockPaper paper) {
+        double below = paper.y(paper.rows() - 1) + paper.labelHeight();
+        if (paper.sheetWidth() < CHECK_MM + 2 * UNPRINTED_MM) {
+            return Optional.empty();
+        }
+        if (paper.top() >= UNPRINTED_MM + CHECK_ROOM_MM) {
+            return Optional.of(paper.top() - CHECK_ROOM_MM);
+        }
+        return paper.sheetHeight() - below >= UNPRINTED_MM + CHECK_ROOM_MM ? Optional.of(below + 1) : Optional.empty();
     }
 
     /// A fresh sheet, filled by rows, unmoved.
