@@ -142,6 +142,12 @@ class FigureTest {
                 PlantColor.read("red #D43B34").toOptional());
         assertThat(SvgWriter.write(stand(dogwood), "f")).contains("#D43B34", ">in winter<");
         assertThat(stand(dogwood).alternative()).contains("Drawn bare too, as in winter.");
+        assertThat(SizeStand.alternative(dogwood, 280, words))
+                .as("on a page of a telephone")
+                .contains("Drawn bare too");
+        assertThat(SizeStand.alternative(dogwood, 230, words))
+                .as("too narrow for both")
+                .doesNotContain("bare");
     }
 
     private static SizeLook tenYears(Habit habit, LifeForm form, Foliage foliage) {

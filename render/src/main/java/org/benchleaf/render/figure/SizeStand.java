@@ -16,6 +16,8 @@ public final class SizeStand {
     private static final double TOP = 8;
     private static final double SIDE = 54;
     private static final double TYPE = 7.2;
+    /// What stays free beside two plants.
+    private static final double SPARE = 16;
     /// A plant lower than this, in cm, is shown enlarged, the person cut off at the top.
     private static final double LOW_CM = 80;
 
@@ -32,6 +34,7 @@ public final class SizeStand {
         this.width = width;
         this.ground = height - FOOT;
         this.words = words;
+        choose();
     }
 
     /// @param name of the plant, for the title
@@ -45,12 +48,31 @@ public final class SizeStand {
                 height,
                 stand.marks,
                 words.text("stand.title", Map.of("name", name)),
-                SizeWords.alternative(size, words));
+                stand.alternative());
     }
 
     /// What the figure says, in words, without drawing it.
-    public static String alternative(SizeLook size, Wording words) {
-        return SizeWords.alternative(size, words);
+    ///
+    /// @param width of the figure in points
+    public static String alternative(SizeLook size, double width, Wording words) {
+        return new SizeStand(size, width, FOOT, words).alternative();
+    }
+
+    private String alternative() {
+        boolean bare = winterShown || tenYearsShown && Silhouettes.isBareInWinter(size);
+        return SizeWords.alternative(size, bare, words);
+    }
+
+    /// Too narrow for two: the grown plant in leaf is the one to show, the other is told in the facts.
+    private void choose() {
+        tenYearsShown = size.heightTenYears().isPresent();
+        tenYearsShown = tenYearsShown && needed(0) + SPARE <= width;
+        // stems that are worth a look are shown; without a size at ten years on the grown plant
+        winterShown = size.heightTenYears().isEmpty()
+                && size.height().isPresent()
+                && size.stem().isPresent()
+                && Silhouettes.isBareInWinter(size);
+        winterShown = winterShown && needed(0) + SPARE <= width;
     }
 
     private void draw() {
@@ -60,15 +82,6 @@ public final class SizeStand {
         double view = tallest == 0
                 ? Scale.RULE_CM * 1.1
                 : tallest < LOW_CM ? Math.max(tallest * 1.5, 40) : Math.max(tallest * 1.02, Scale.RULE_CM * 1.04);
-        tenYearsShown = size.heightTenYears().isPresent();
-        // too narrow for both: the grown plant is the one to show, the other is told in the facts
-        tenYearsShown = tenYearsShown && needed(0) + 24 <= width;
-        // stems that are worth a look are shown; without a size at ten years on the grown plant
-        winterShown = size.heightTenYears().isEmpty()
-                && size.height().isPresent()
-                && size.stem().isPresent()
-                && Silhouettes.isBareInWinter(size);
-        winterShown = winterShown && needed(0) + 24 <= width;
         double room = ground - TOP;
         double scale = room / view;
         while (scale > 0.001 && needed(scale) > width) {
@@ -113,7 +126,7 @@ public final class SizeStand {
 
     /// Room for the words below it.
     private double leastTenYears() {
-        return Silhouettes.isBareInWinter(size) ? 66 : 52;
+        return Silhouettes.isBareInWinter(size) ? 58 : 52;
     }
 
     private static double column(double spreadCm, double scale, double least) {

@@ -12,7 +12,8 @@ import org.benchleaf.shared.measure.LengthRange;
 final class SizeWords {
     private SizeWords() {}
 
-    static String alternative(SizeLook size, Wording words) {
+    /// @param bare whether it is drawn bare too
+    static String alternative(SizeLook size, boolean bare, Wording words) {
         if (size.height().isEmpty()) {
             return words.text("stand.unknown");
         }
@@ -21,11 +22,11 @@ final class SizeWords {
         if (size.heightTenYears().isPresent()) {
             sentences.add(words.text(
                     "stand.ten.alternative", Map.of("size", of(size.heightTenYears(), size.spreadTenYears(), words))));
-            if (Silhouettes.isBareInWinter(size)) {
+            if (bare) {
                 sentences.add(words.text("stand.ten.bare"));
             }
         }
-        if (size.heightTenYears().isEmpty() && size.stem().isPresent() && Silhouettes.isBareInWinter(size)) {
+        if (bare && size.heightTenYears().isEmpty()) {
             sentences.add(words.text("stand.winter.bare"));
         }
         size.habit().ifPresent(habit -> sentences.add(words.text("stand.outline", Map.of("habit", words.term(habit)))));

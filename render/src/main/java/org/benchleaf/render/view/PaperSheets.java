@@ -97,7 +97,6 @@ public final class PaperSheets {
                 drawn,
                 words.text("code.alternative", Map.of("link", sheet.link().toString())));
         set.put("figure:ring", YearRing.draw(sheet.year(), subject, words));
-        String size = SizeStand.alternative(sheet.size(), words);
         OptionalDouble aspect = sheet.photo().stream()
                 .mapToDouble(photo -> photos.aspect(photo.file(), subject))
                 .findFirst();
@@ -119,7 +118,7 @@ public final class PaperSheets {
                     width,
                     height,
                     () -> SizeStand.draw(sheet.size(), subject, width, height, words),
-                    size);
+                    SizeStand.alternative(sheet.size(), width, words));
         }
         double logo = sheet.shop().logo().map(shown -> logo(shown, sheet, set)).orElse(0.0);
         set.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
