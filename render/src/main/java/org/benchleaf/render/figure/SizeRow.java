@@ -47,7 +47,11 @@ public final class SizeRow {
                 plants.stream()
                         .map(plant -> words.text(
                                 "strip.alternative",
-                                Map.of("name", plant.name(), "what", SizeWords.alternative(plant.size(), false, words))))
+                                Map.of(
+                                        "name",
+                                        plant.name(),
+                                        "what",
+                                        SizeWords.alternative(plant.size(), false, words))))
                         .collect(Collectors.joining(" ")));
     }
 

@@ -44,11 +44,7 @@ public final class SizeStand {
         SizeStand stand = new SizeStand(size, width, height, words);
         stand.draw();
         return new Figure(
-                width,
-                height,
-                stand.marks,
-                words.text("stand.title", Map.of("name", name)),
-                stand.alternative());
+                width, height, stand.marks, words.text("stand.title", Map.of("name", name)), stand.alternative());
     }
 
     /// What the figure says, in words, without drawing it.
