@@ -94,6 +94,7 @@ public final class Sight implements AutoCloseable {
     /// @param selector what is to be reached
     /// @throws AssertionError when it is not reached, or a stop on the way cannot be seen to have the focus
     public void tabTo(String selector) {
+        page.locator(selector).first().waitFor(); // a person does not press before there is anything
         for (int stop = 0; stop < MOST_STOPS; stop++) {
             page.keyboard().press("Tab");
             Object reached = page.evaluate("s => document.activeElement.matches(s)", selector);
