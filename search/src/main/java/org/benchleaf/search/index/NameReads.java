@@ -25,6 +25,9 @@ final class NameReads {
     /// A name that so many terms begin with is begun too shortly to look at all of them.
     private static final int MOST_TERMS = 2000;
 
+    /// Nobody shortens a word to more letters.
+    private static final int LONGEST_BEGINNING = 5;
+
     private NameReads() {}
 
     /// The plants of which a name of this kind, folded, is this; in the order of names.
@@ -156,10 +159,14 @@ final class NameReads {
         return from >= bits.length() ? DocIdSetIterator.NO_MORE_DOCS : bits.nextSetBit(from);
     }
 
-    /// Whether some word begins like each: what is misspelt seldom passes, and costs no more than this.
+    /// Whether each is a word or the short beginning of one: what is misspelt seldom passes, and costs no more than
+    /// this.
     private static boolean beginsEach(TermsEnum terms, List<String> words) throws IOException {
         for (String word : words) {
             BytesRef begin = new BytesRef(word);
+            if (word.length() > LONGEST_BEGINNING && !terms.seekExact(begin)) {
+                return false;
+            }
             if (terms.seekCeil(begin) == TermsEnum.SeekStatus.END || !startsWith(terms.term(), begin)) {
                 return false;
             }
