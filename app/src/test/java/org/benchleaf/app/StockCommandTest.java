@@ -87,6 +87,21 @@ class StockCommandTest {
     }
 
     @Test
+    void aKeyOfAnotherPromiseIsRefused() throws IOException {
+        load("more.csv", "lot,name,size,count\nS3,Itea virginica,#5,30\n");
+        assertThat(stock("promise", "Itea virginica", "20", "--size", "#3", "--key", "p9")
+                        .code())
+                .isZero();
+        assertThat(stock("promise", "Itea virginica", "20", "--size", "#5", "--key", "p9")
+                        .err())
+                .contains("p9");
+        assertThat(stock("promise", "Itea virginica", "2", "--size", "#3", "--key", "p9")
+                        .code())
+                .isEqualTo(2);
+        assertThat(run("stock", "history", "S3").out()).contains("0 held");
+    }
+
+    @Test
     void promisesNothingWhenThereAreTooFewOrNobodyKnowsWhichSize() throws IOException {
         Run few = stock("promise", "Itea virginica", "221");
         assertThat(few.code()).isEqualTo(2);

@@ -51,7 +51,8 @@ public final class Promises {
 
     /// Sets them aside.
     ///
-    /// @throws Refusal when so many are not free (`promise.few`), or an entry is refused
+    /// @throws Refusal when so many are not free (`promise.few`), an entry is refused, or the key is that of
+    ///     another promise
     public List<Part> hold(Asked asked) {
         List<Part> before = writtenBefore(asked);
         if (!before.isEmpty()) {
@@ -77,7 +78,7 @@ public final class Promises {
         }
     }
 
-    /// The same promise sent again finds its holds, however stock has moved since.
+    /// The same promise sent again finds what is left of its holds, however stock has moved since.
     private List<Part> writtenBefore(Asked asked) {
         List<Part> parts = new ArrayList<>();
         for (int at = 1; ; at++) {
@@ -85,6 +86,11 @@ public final class Promises {
             Optional<LotRecord> lot = hold.flatMap(found -> ledger.lot(found.lot()));
             if (lot.isEmpty()) {
                 return parts;
+            }
+            if (!lot.get().item().equals(asked.item()) || hold.get().quantity() > asked.number()) {
+                throw new Refusal(Problem.of("ledger.key.reused", asked.key())
+                        .with("lot", asked.item().toString())
+                        .with("earlier", lot.get().lot()));
             }
             parts.add(new Part(
                     asked.entry().of(lot.get().lot(), hold.get().quantity(), key(asked, at)),
