@@ -24,6 +24,9 @@ final class Rank {
 
     private static final long SORTS = (1L << UNKNOWN_SHIFT) - 1;
 
+    /// The best that can be had of a plant, as [StockColumns#standings] says it.
+    static final int BEST_STANDING = 2;
+
     private Rank() {}
 
     /// So many wishes can be marked as set aside for facets.
