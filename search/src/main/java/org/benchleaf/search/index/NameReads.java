@@ -267,17 +267,23 @@ final class NameReads {
 
         void read(List<Named> named) throws IOException {
             Map<Integer, String> orders = new HashMap<>();
-            int[] docs = new int[top.size()];
+            int[] places = new int[top.size()];
+            for (int i = 0; i < places.length; i++) {
+                places[i] = top.place(i);
+            }
+            Arrays.sort(places);
+            List<String> names = segment.namesAt(places);
+            int[] docs = new int[places.length];
             for (int i = 0; i < docs.length; i++) {
-                docs[i] = segment.docAt()[top.place(i)];
-                orders.put(docs[i], segment.nameAt(top.place(i)));
+                docs[i] = segment.docAt()[places[i]];
+                orders.put(docs[i], names.get(i));
             }
             Arrays.sort(docs);
-            BinaryDocValues names = DocValues.getBinary(segment.reader(), PlantDocument.NAME);
+            BinaryDocValues written = DocValues.getBinary(segment.reader(), PlantDocument.NAME);
             for (int doc : docs) {
-                if (names.advanceExact(doc)) {
+                if (written.advanceExact(doc)) {
                     named.add(named(
-                            orders.getOrDefault(doc, ""), names.binaryValue().utf8ToString()));
+                            orders.getOrDefault(doc, ""), written.binaryValue().utf8ToString()));
                 }
             }
         }

@@ -102,7 +102,7 @@ final class NeedPass {
     private record Ranked(long rank, Segment segment, int place) {
         String name() {
             try {
-                return segment.nameAt(place);
+                return segment.namesAt(new int[] {place}).getFirst();
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }

@@ -1,6 +1,8 @@
 package org.benchleaf.search.index;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
@@ -92,9 +94,17 @@ record Segment(
         return KeySlots.pack(order.bytes, start, order.offset + order.length);
     }
 
-    /// Name as sorted and key of the document at a place in the order of names.
-    String nameAt(int place) throws IOException {
-        return DocValues.getSorted(reader, PlantDocument.ORDER).lookupOrd(place).utf8ToString();
+    /// Name as sorted and key of the documents at places in the order of names; names that stand near each other are
+    /// unpacked together.
+    ///
+    /// @param places ascending
+    List<String> namesAt(int[] places) throws IOException {
+        SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
+        List<String> found = new ArrayList<>(places.length);
+        for (int place : places) {
+            found.add(names.lookupOrd(place).utf8ToString());
+        }
+        return found;
     }
 
     private static byte[] merits(LeafReader reader) throws IOException {

@@ -13,18 +13,18 @@ import org.apache.lucene.index.TermsEnum;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.util.BytesRef;
 import org.benchleaf.search.sound.Sounds;
-import org.benchleaf.search.sound.WordTrie;
+import org.benchleaf.search.sound.WordTrees;
 
 /// The words in the names of one segment, by spelling and by sound, with the documents that hold each.
 ///
-/// @param spelt the words as a tree
-/// @param heard their sounds as a tree
+/// @param spelt the words as trees
+/// @param heard their sounds as trees
 /// @param firstOfSound where in `bySound` the words of each sound begin, and last its length
 /// @param bySound words ordered by sound
 /// @param firstDoc where in `docs` the documents of each word begin, and last its length
 /// @param docs documents word by word, ascending; those deleted since included
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record SegmentWords(WordTrie spelt, WordTrie heard, int[] firstOfSound, int[] bySound, int[] firstDoc, int[] docs) {
+record SegmentWords(WordTrees spelt, WordTrees heard, int[] firstOfSound, int[] bySound, int[] firstDoc, int[] docs) {
     static SegmentWords read(LeafReader reader) throws IOException {
         List<String> words = new ArrayList<>();
         Ints firstDoc = new Ints();
@@ -63,7 +63,7 @@ record SegmentWords(WordTrie spelt, WordTrie heard, int[] firstOfSound, int[] by
             }
         }
         first.add(bySound.length);
-        return new SegmentWords(WordTrie.of(words), WordTrie.of(distinct), first.array(), bySound, firstDoc, docs);
+        return new SegmentWords(WordTrees.of(words), WordTrees.of(distinct), first.array(), bySound, firstDoc, docs);
     }
 
     /// Integers one after another.

@@ -14,6 +14,7 @@ import org.benchleaf.search.index.SaidWords;
 import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.search.sound.SoundDistance;
 import org.benchleaf.search.sound.Sounds;
+import org.benchleaf.shared.code.PlantKey;
 
 /// Compares what was typed or said with all names of a plant: first letter by letter, then sound by
 /// sound, the bounds between words free to move. Made for one question; used by one thread.
@@ -28,6 +29,7 @@ final class Likeness {
     private final List<String> words;
     private final List<SaidWords> said;
     private final String sounds;
+    private final Map<PlantKey, NameWords> names = new HashMap<>();
     private final Map<String, String> heard = new HashMap<>();
     private final Map<String, int[]> edits = new HashMap<>();
     private final Map<String, int[]> unlike = new HashMap<>();
@@ -131,7 +133,8 @@ final class Likeness {
     }
 
     private int unlike(WholeName name) {
-        return SoundDistance.withinName(sounds, name.words(), 1);
+        return SoundDistance.withinName(
+                sounds, name.words().stream().map(this::heard).toList(), 1);
     }
 
     /// The name to show: the one nearest to what was typed or said.
@@ -203,6 +206,10 @@ final class Likeness {
     }
 
     private NameWords names(Named named) {
+        return names.computeIfAbsent(named.plant(), plant -> wordsOf(named));
+    }
+
+    private static NameWords wordsOf(Named named) {
         List<WholeName> whole = new ArrayList<>();
         LinkedHashSet<String> all = new LinkedHashSet<>();
         for (WrittenName name : named.names()) {
@@ -213,7 +220,7 @@ final class Likeness {
                     all.add(own.get(at) + own.get(at + 1));
                 }
             }
-            whole.add(new WholeName(name.text(), own.stream().map(this::heard).toList()));
+            whole.add(new WholeName(name.text(), own));
         }
         return new NameWords(List.copyOf(all), whole);
     }
@@ -222,7 +229,7 @@ final class Likeness {
         return heard.computeIfAbsent(word, Sounds::of);
     }
 
-    /// The words of a plant's names, neighbours joined too, and its whole names as heard.
+    /// The words of a plant's names, neighbours joined too, and its whole names.
     private record NameWords(List<String> words, List<WholeName> whole) {
         /// How many words the accepted name has.
         int accepted() {
@@ -230,6 +237,6 @@ final class Likeness {
         }
     }
 
-    /// A name as heard, word by word.
+    /// A name, word by word.
     private record WholeName(String text, List<String> words) {}
 }

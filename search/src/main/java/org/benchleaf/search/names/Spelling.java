@@ -50,6 +50,9 @@ final class Spelling {
 
     /// The same, told exactly only up to so many; some number above it when there are more.
     static int edits(String one, String other, int most) {
+        if (Long.bitCount(letters(one) ^ letters(other)) > 2 * most) {
+            return most + 1;
+        }
         int width = other.length() + 1;
         int[] before = new int[width];
         int[] above = new int[width];
@@ -79,5 +82,14 @@ final class Spelling {
             row = free;
         }
         return above[width - 1];
+    }
+
+    /// Which letters a word has, a bit each; one letter amiss changes no more than two.
+    private static long letters(String word) {
+        long bits = 0;
+        for (int at = 0; at < word.length(); at++) {
+            bits |= 1L << word.charAt(at);
+        }
+        return bits;
     }
 }

@@ -26,6 +26,7 @@ final class EditStates {
     private int[] next;
     private byte[] depth = new byte[64];
     private byte[] before = new byte[64];
+    private byte[] least = new byte[64];
     private int[] rows = new int[64];
     private int[] rowsAbove = new int[64];
     private int[] found = new int[128];
@@ -54,7 +55,7 @@ final class EditStates {
             int j = b - most;
             row |= (j < 0 || j > word.length() ? most + 1 : j) << 2 * b;
         }
-        state(0, row, full(), 0);
+        state(0, row, full(), 0, 0);
     }
 
     private int full() {
@@ -78,6 +79,15 @@ final class EditStates {
             next[at] = known;
         }
         return known;
+    }
+
+    int most() {
+        return most;
+    }
+
+    /// Letters amiss at least, whatever is read after this.
+    int least(int state) {
+        return least[state];
     }
 
     /// Letters amiss when the word read ends here; more than the most when it is not near enough.
@@ -106,7 +116,7 @@ final class EditStates {
         int deep = depth[state] + 1;
         int above = rows[state];
         int row = 0;
-        int least = most + 1;
+        int fewest = most + 1;
         for (int b = 0; b < width; b++) {
             int j = deep + b - most;
             int cost = most + 1;
@@ -131,13 +141,13 @@ final class EditStates {
                 }
             }
             row |= cost << 2 * b;
-            least = Math.min(least, cost);
+            fewest = Math.min(fewest, cost);
         }
-        return least > most ? DEAD : state(deep, row, above, letter);
+        return fewest > most ? DEAD : state(deep, row, above, letter, fewest);
     }
 
     /// The number of a state, which is a new one when none is like it.
-    private int state(int deep, int row, int above, int letter) {
+    private int state(int deep, int row, int above, int letter, int fewest) {
         int slot = (((deep * 31 + row) * 31 + above) * 31 + letter) * 0x9E3779B1 >>> 8 & found.length - 1;
         while (found[slot] != 0) {
             int known = found[slot] - 1;
@@ -148,13 +158,14 @@ final class EditStates {
         }
         if (size == rows.length) {
             grow();
-            return state(deep, row, above, letter);
+            return state(deep, row, above, letter, fewest);
         }
         found[slot] = size + 1;
         depth[size] = (byte) deep;
         rows[size] = row;
         rowsAbove[size] = above;
         before[size] = (byte) letter;
+        least[size] = (byte) fewest;
         Arrays.fill(next, size * classes, (size + 1) * classes, UNKNOWN);
         return size++;
     }
@@ -163,6 +174,7 @@ final class EditStates {
         int larger = size * 2;
         depth = Arrays.copyOf(depth, larger);
         before = Arrays.copyOf(before, larger);
+        least = Arrays.copyOf(least, larger);
         rows = Arrays.copyOf(rows, larger);
         rowsAbove = Arrays.copyOf(rowsAbove, larger);
         next = Arrays.copyOf(next, larger * classes);

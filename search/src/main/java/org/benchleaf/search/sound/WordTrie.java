@@ -11,6 +11,8 @@ public final class WordTrie {
 
     private static final int NONE = -1;
 
+    private static final int FAR = 1_000_000;
+
     private static final int LETTER_AT = 32;
     private static final int DEPTH_AT = 48;
     private static final long WORD = 1L << 56;
@@ -94,6 +96,15 @@ public final class WordTrie {
     ///
     /// @param most 0 to 2
     public void spelt(String word, int most, Found found) {
+        spelt(word, most, 0, 0, found);
+    }
+
+    /// The same without those of which more letters than a few are amiss among the first ones; all that have no
+    /// more there are told.
+    ///
+    /// @param first how many letters of the word asked are the first ones
+    /// @param early how many of the letters amiss may be among them
+    void spelt(String word, int most, int first, int early, Found found) {
         if (most == 0) {
             int same = find(word, 0, word.length());
             if (same != NONE) {
@@ -101,25 +112,54 @@ public final class WordTrie {
             }
             return;
         }
+        walk(new EditStates(word, most), 0, 0, size, first, early, found);
+    }
+
+    /// The same without those that do not begin with the first letters of the word asked as they stand.
+    void speltFrom(String word, int first, int most, Found found) {
         EditStates states = new EditStates(word, most);
+        int state = states.start();
+        int from = 0;
+        int to = size;
+        for (int at = 0; at < first; at++) {
+            int node = child(from, to, word.charAt(at));
+            if (node == NONE) {
+                return;
+            }
+            state = states.next(state, word.charAt(at));
+            tell(states, node, state, found);
+            from = node + 1;
+            to = end(nodes[node]);
+        }
+        walk(states, state, from, to, 0, 0, found);
+    }
+
+    private void walk(EditStates states, int start, int from, int to, int first, int early, Found found) {
         int[] stateAt = new int[deepest + 1];
-        stateAt[0] = states.start();
-        for (int at = 0; at < size; ) {
+        // A swap leaves one row of the table out; after a letter left out that may be the last of these.
+        int told = first - early;
+        int above = from < to ? depth(nodes[from]) - 1 : 0;
+        stateAt[above] = start;
+        for (int at = from; at < to; ) {
             long node = nodes[at];
             int depth = depth(node);
             int state = states.next(stateAt[depth - 1], letter(node));
-            if (state == EditStates.DEAD) {
+            if (state == EditStates.DEAD || depth < told && states.least(state) > early) {
                 at = end(node);
                 continue;
             }
             stateAt[depth] = state;
-            if ((node & WORD) != 0) {
-                int cost = states.cost(state);
-                if (cost <= most) {
-                    found.at(words[at], cost);
-                }
-            }
+            tell(states, at, state, found);
             at++;
+        }
+    }
+
+    private void tell(EditStates states, int at, int state, Found found) {
+        if ((nodes[at] & WORD) != 0) {
+            int cost = states.cost(state);
+            if (cost <= states.most()) {
+                found.at(words[at], cost);
+            }
         }
     }
 
@@ -175,13 +215,29 @@ public final class WordTrie {
         return NONE;
     }
 
-    /// The words whose sounds are at most so far off; the words of this tree and the one asked are sounds.
-    public void sounding(String sounds, int most, Found found) {
+    /// The words whose sounds are so near; the words of this tree and the one asked are sounds.
+    ///
+    /// Of each row of the table only the cells that can be near enough are filled; one beyond either
+    /// end says `FAR`.
+    ///
+    /// @param most how far off what is heard may be after so many sounds of the one asked, from none to
+    /// all of them
+    void sounding(String sounds, int[] most, Found found) {
         int length = sounds.length();
-        int[][] rows = rows(length);
-        for (int j = 1; j <= length; j++) {
-            rows[0][j] = rows[0][j - 1] + SoundCosts.missing(sounds.charAt(j - 1));
+        int[][] rows = new int[deepest + 1][length + 3];
+        int[] lows = new int[deepest + 1];
+        int[] highs = new int[deepest + 1];
+        rows[0][0] = FAR;
+        int reach = 0;
+        for (int cost = 0; reach < length; reach++) {
+            cost += SoundCosts.missing(sounds.charAt(reach));
+            if (cost > most[reach + 1]) {
+                break;
+            }
+            rows[0][reach + 2] = cost;
         }
+        rows[0][reach + 2] = FAR;
+        highs[0] = reach;
         for (int at = 0; at < size; ) {
             long node = nodes[at];
             int depth = depth(node);
@@ -189,25 +245,38 @@ public final class WordTrie {
             int missing = SoundCosts.missing(sound);
             int[] above = rows[depth - 1];
             int[] row = rows[depth];
-            row[0] = above[0] + missing;
-            int least = row[0];
-            for (int j = 1; j <= length; j++) {
-                char said = sounds.charAt(j - 1);
-                int cost = Math.min(
-                        above[j - 1] + SoundCosts.change(sound, said),
-                        Math.min(above[j] + missing, row[j - 1] + SoundCosts.missing(said)));
-                row[j] = cost;
-                least = Math.min(least, cost);
+            int last = highs[depth - 1] + 1;
+            int low = FAR;
+            int high = -1;
+            int left = FAR;
+            for (int j = lows[depth - 1]; j <= length && (j <= last || left < FAR); j++) {
+                int cost = (j <= last ? above[j + 1] : FAR) + missing;
+                if (j > 0) {
+                    char said = sounds.charAt(j - 1);
+                    int changed = j <= last ? above[j] + SoundCosts.change(sound, said) : FAR;
+                    cost = Math.min(cost, Math.min(changed, left + SoundCosts.missing(said)));
+                }
+                left = FAR;
+                if (cost <= most[j]) {
+                    left = cost;
+                    low = Math.min(low, j);
+                    high = j;
+                }
+                row[j + 1] = left;
             }
-            if ((node & WORD) != 0 && row[length] <= most) {
-                found.at(words[at], row[length]);
+            if (high < 0) {
+                at = end(node);
+                continue;
             }
-            at = least <= most ? at + 1 : end(node);
+            row[low] = FAR;
+            row[high + 2] = FAR;
+            lows[depth] = low;
+            highs[depth] = high;
+            if (high == length && (node & WORD) != 0) {
+                found.at(words[at], row[length + 1]);
+            }
+            at++;
         }
-    }
-
-    private int[][] rows(int length) {
-        return new int[deepest + 1][length + 1];
     }
 
     /// Told each word found.

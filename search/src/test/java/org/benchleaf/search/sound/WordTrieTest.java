@@ -30,11 +30,19 @@ class WordTrieTest {
         }
         List<String> words = new ArrayList<>(distinct);
         WordTrie trie = WordTrie.of(words);
+        WordTrees fromBothEnds = WordTrees.of(words);
         for (int asked = 0; asked < 400; asked++) {
             String text = word(random, 11);
             for (int most = 0; most <= 2; most++) {
                 Map<String, Integer> found = new TreeMap<>();
                 trie.spelt(text, most, (word, cost) -> found.put(words.get(word), cost));
+                Map<String, Integer> again = new TreeMap<>();
+                fromBothEnds.spelt(
+                        text,
+                        most,
+                        (word, cost) ->
+                                assertThat(again.put(words.get(word), cost)).isNull());
+                assertThat(again).as("%s within %d, from both ends", text, most).isEqualTo(found);
                 Map<String, Integer> near = new TreeMap<>();
                 for (String word : words) {
                     int cost = edits(text, word);
@@ -55,6 +63,35 @@ class WordTrieTest {
         trie.halves("smokebush", 3, (word, letters) -> found.add(words.get(word) + " " + letters));
         trie.halves("limelight", 3, (word, letters) -> found.add(words.get(word) + " " + letters));
         assertThat(found).containsExactlyInAnyOrder("smoke 5", "smokeb 6", "bush 4", "lime 4", "light 5");
+    }
+
+    @Test
+    void findsExactlyTheSoundsThatFarOff() {
+        SplittableRandom random = new SplittableRandom(8);
+        TreeSet<String> distinct = new TreeSet<>();
+        while (distinct.size() < 1_500) {
+            distinct.add(word(random, 9).replace('x', 'k').replace('ö', 'o'));
+        }
+        List<String> sounds = new ArrayList<>(distinct);
+        WordTrees trees = WordTrees.of(sounds);
+        for (int asked = 0; asked < 300; asked++) {
+            String said = word(random, 11).replace('x', 's').replace('ö', 'u');
+            int most = random.nextInt(20);
+            Map<String, Integer> found = new TreeMap<>();
+            trees.sounding(
+                    said,
+                    most,
+                    (sound, cost) ->
+                            assertThat(found.put(sounds.get(sound), cost)).isNull());
+            Map<String, Integer> near = new TreeMap<>();
+            for (String sound : sounds) {
+                int cost = SoundDistance.between(said, sound, 1_000);
+                if (cost <= most) {
+                    near.put(sound, cost);
+                }
+            }
+            assertThat(found).as("%s within %d", said, most).isEqualTo(near);
+        }
     }
 
     /// Inserted, left out, changed, swapped with a neighbour: the table that textbooks show, cell by cell.
