@@ -36,8 +36,7 @@ final class Rank {
     ///
     /// @param own whether a facet sets it aside
     static long of(int outcome, WeighedWish wish, boolean own) {
-        long score = (long) Outcome.met(outcome, wish.weight()) << MET_SHIFT
-                | (long) Outcome.near(outcome, wish.weight()) << NEAR_SHIFT;
+        long score = (long) Outcome.met(outcome, wish) << MET_SHIFT | (long) Outcome.near(outcome, wish) << NEAR_SHIFT;
         if (Outcome.isMet(outcome)) {
             return score;
         }
