@@ -204,7 +204,8 @@ class NeedSearchOracleTest {
         for (Loosening loosening : answer.loosenings()) {
             Need looser = new Need(need.wishes().stream()
                     .map(weighed -> weighed.wish().equals(loosening.wish())
-                            ? new WeighedWish(loosening.loosened(), weighed.weight(), weighed.fixed())
+                            ? new WeighedWish(
+                                    loosening.loosened(), weighed.weight(), weighed.fixed(), weighed.counting())
                             : weighed)
                     .toList());
             int meetAll = 0;

@@ -13,6 +13,7 @@ import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.need.Counting;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
@@ -50,8 +51,12 @@ public final class RandomNeeds {
         for (int i = 0; i < count; i++) {
             Wish wish = wish();
             WeighedWish usual = WeighedWish.of(wish);
+            boolean fixed = usual.fixed() && random.nextBoolean();
             wishes.add(new WeighedWish(
-                    wish, WEIGHTS[random.nextInt(WEIGHTS.length)], usual.fixed() && random.nextBoolean()));
+                    wish,
+                    WEIGHTS[random.nextInt(WEIGHTS.length)],
+                    fixed,
+                    !fixed && random.nextInt(4) == 0 ? Counting.BY_DEGREE : Counting.WHOLE));
         }
         return new Need(wishes);
     }

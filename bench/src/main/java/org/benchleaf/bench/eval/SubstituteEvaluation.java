@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +35,8 @@ public final class SubstituteEvaluation {
     private final PrintStream out;
     private final List<PlantRecord> plants = new ArrayList<>();
     private final PlantNames names = new PlantNames();
+    /// Of the table that is being written.
+    private final List<Double> recalls = new ArrayList<>();
 
     private SubstituteEvaluation(Benchleaf benchleaf, PrintStream out) {
         this.benchleaf = benchleaf;
@@ -61,8 +64,7 @@ public final class SubstituteEvaluation {
                 + " are left out. A list is not complete: a proposal that no list names may serve as well, so this is a"
                 + " lower bound.");
         out.println();
-        out.println("| instead of | stocked | found in 10 | recall@10 | proposed, those on a list in bold |");
-        out.println("|---|---|---|---|---|");
+        heading();
         Map<String, List<String>> lists = new LinkedHashMap<>();
         for (Map<String, String> row : Table.read("alternatives.csv")) {
             if (Cells.of(row, "status").equals("seen")) {
@@ -71,7 +73,40 @@ public final class SubstituteEvaluation {
             }
         }
         lists.forEach(this::target);
+        mean();
+        fromMemory();
         sisters();
+    }
+
+    /// Lists that nobody published, written down before weights and facts were worked on.
+    private void fromMemory() {
+        out.println();
+        out.println("## Lists from memory");
+        out.println();
+        out.println(
+                "No publication stands behind these twenty (`memory-alternatives.csv`): they were written down before"
+                        + " weights and facts were worked on, as what advice of this kind usually names. One setting was chosen by"
+                        + " them: that the seasons of a plant share straight and not by squares (0.64 and 0.66).");
+        out.println();
+        heading();
+        for (Map<String, String> row : Table.read("memory-alternatives.csv")) {
+            target(Cells.of(row, "target"), Arrays.asList(Cells.of(row, "taxa").split("; ")));
+        }
+        mean();
+    }
+
+    /// Ends a table.
+    private void mean() {
+        out.println(String.format(
+                Locale.ROOT,
+                "| mean | | | %.2f | |",
+                recalls.stream().mapToDouble(Double::doubleValue).average().orElse(0)));
+        recalls.clear();
+    }
+
+    private void heading() {
+        out.println("| instead of | stocked | found in 10 | recall@10 | proposed, those on a list in bold |");
+        out.println("|---|---|---|---|---|");
     }
 
     private void target(String target, List<String> replacements) {
@@ -94,19 +129,15 @@ public final class SubstituteEvaluation {
                 .filter(taxon -> proposed.stream().anyMatch(plant -> taxon.holds(plant, names)))
                 .count();
         long most = Math.min(AT, gold.size());
+        double recall = most == 0 ? 0 : Math.min(1, (double) found / most);
+        recalls.add(recall);
         String listed = proposed.stream()
                 .map(plant -> gold.stream().anyMatch(taxon -> taxon.holds(plant, names))
                         ? "**" + plant.name() + "**"
                         : plant.name().toString())
                 .collect(Collectors.joining(", "));
-        out.println(String.format(
-                Locale.ROOT,
-                "| %s | %d | %d | %.2f | %s |",
-                target,
-                gold.size(),
-                found,
-                most == 0 ? 0 : Math.min(1, (double) found / most),
-                listed));
+        out.println(
+                String.format(Locale.ROOT, "| %s | %d | %d | %.2f | %s |", target, gold.size(), found, recall, listed));
     }
 
     private boolean isStocked(Taxon taxon) {

@@ -16,7 +16,7 @@ import org.benchleaf.shared.need.Reason;
 /// @param answers false when the plant is known to miss a fixed wish; it is then no answer
 /// @param met weight of the wishes met, in thousandths
 /// @param near how near the others are: weight times degree, in thousandths; a fact not known counts half;
-///     wishes met add up to a tenth for being met well
+///     wishes met add up to a tenth for being met well, and so do wishes that count by degree
 /// @param standing whether it can be had
 /// @param merit what it is worth whatever was asked, 0 to 31
 /// @param order its name as sorted in lists

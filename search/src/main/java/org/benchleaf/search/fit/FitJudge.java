@@ -46,8 +46,8 @@ public final class FitJudge {
             int outcome = Outcome.of(reason, plant.facts());
             reasons.add(known(reason, plant.facts()));
             answers &= !(weighed.fixed() && Outcome.isMissed(outcome));
-            met += Outcome.met(outcome, weighed.weight());
-            near += Outcome.near(outcome, weighed.weight());
+            met += Outcome.met(outcome, weighed);
+            near += Outcome.near(outcome, weighed);
         }
         int merit = Merit.of(plant);
         return new Fit(

@@ -31,7 +31,23 @@ final class HowWell {
     /// What a shrub that may grow into a tree counts where shrubs are asked for.
     private static final int EITHER = 60;
 
+    /// What just meeting a wish counts of meeting it as well as can be, in thousandths: a maple flowers, and nobody
+    /// plants it for that.
+    private static final int SHOWS = 600;
+
+    private static final int SERVES = 500;
+    private static final int USUALLY = 800;
+
     private HowWell() {}
+
+    /// Where a wish counts by degree: what just meeting it counts, in thousandths.
+    static int least(Wish wish) {
+        return switch (wish) {
+            case Wish.Shows shows -> SHOWS;
+            case Wish.ServesAs use -> SERVES;
+            default -> USUALLY;
+        };
+    }
 
     /// @return 0 for just met to 100 for as well as can be; 0 for wishes that know no more and less
     static int hundredths(Wish wish, Facts facts) {

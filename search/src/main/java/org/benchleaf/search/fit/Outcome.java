@@ -1,7 +1,9 @@
 package org.benchleaf.search.fit;
 
 import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.shared.need.Counting;
 import org.benchleaf.shared.need.Reason;
+import org.benchleaf.shared.need.WeighedWish;
 
 /// A reason as one small number: 0 to 999 for missed (how near, in thousandths), then unknown, then met, by
 /// how well in hundredths.
@@ -14,6 +16,11 @@ public final class Outcome {
 
     /// A fact not known counts half as much as one met.
     private static final int HALF = 500;
+
+    /// Where wishes count by degree: less than what will just do.
+    private static final int NOT_KNOWN = 300;
+
+    private static final int TENTH = 10;
 
     private Outcome() {}
 
@@ -40,23 +47,38 @@ public final class Outcome {
         return outcome >= MET;
     }
 
-    private static int missed(double degree) {
-        return Math.clamp((long) (degree * 1000), 0, 999);
-    }
-
     public static boolean isMissed(int outcome) {
         return outcome < UNKNOWN;
     }
 
-    /// What a wish of this weight adds to the weight met, in thousandths.
-    public static int met(int outcome, double weight) {
-        return isMet(outcome) ? (int) Math.round(weight * 1000) : 0;
+    /// What a wish adds to the weight met, in thousandths. One that counts by degree adds nothing here: it orders
+    /// what answers.
+    public static int met(int outcome, WeighedWish wish) {
+        return isMet(outcome) && wish.counting() == Counting.WHOLE ? (int) Math.round(wish.weight() * 1000) : 0;
     }
 
-    /// What a wish of this weight adds to nearness, in thousandths: one that is met as well as can be adds a tenth,
-    /// which brings a plant first among equals and never outweighs a wish. Ours, no source.
-    public static int near(int outcome, double weight) {
-        int degree = isMet(outcome) ? outcome - MET : outcome == UNKNOWN ? HALF : outcome;
-        return (int) Math.round(weight * degree);
+    /// What a wish adds to nearness, in thousandths: one that is met as well as can be adds a tenth, which brings a
+    /// plant first among equals and never outweighs a wish. One that counts by degree adds a tenth as well at most,
+    /// and less the less it is met. Ours, no source.
+    public static int near(int outcome, WeighedWish wish) {
+        double weight = wish.weight();
+        return (int) Math.round(
+                switch (wish.counting()) {
+                    case WHOLE -> weight * (isMet(outcome) ? outcome - MET : isMissed(outcome) ? outcome : HALF);
+                    case BY_DEGREE -> weight * byDegree(outcome, HowWell.least(wish.wish())) / TENTH;
+                });
+    }
+
+    /// @param least what just meeting the wish counts
+    /// @return 0 to 1000; what misses it by little counts almost as much as what just meets it, and soon much less
+    private static double byDegree(int outcome, int least) {
+        if (isMet(outcome)) {
+            return least + (1000 - least) * (outcome - MET) / (double) HowWell.BEST;
+        }
+        return isMissed(outcome) ? least * Math.pow(outcome / 1000.0, 2) : NOT_KNOWN;
+    }
+
+    private static int missed(double degree) {
+        return Math.clamp((long) (degree * 1000), 0, 999);
     }
 }

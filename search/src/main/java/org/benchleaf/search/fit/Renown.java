@@ -19,7 +19,7 @@ public final class Renown {
     private Renown() {}
 
     /// Empty when nothing is known, or when the wish is none that plants are known for.
-    static Optional<Boolean> of(Wish wish, Facts facts) {
+    public static Optional<Boolean> of(Wish wish, Facts facts) {
         Set<KnownFor> words = words(wish);
         return words.isEmpty()
                 ? Optional.empty()
@@ -27,7 +27,7 @@ public final class Renown {
     }
 
     /// Whether a plant is known for what is wished.
-    static boolean isKnown(Wish wish, Facts facts) {
+    public static boolean isKnown(Wish wish, Facts facts) {
         return of(wish, facts).orElse(false);
     }
 

@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
+import java.util.stream.Stream;
 import org.apache.lucene.index.IndexWriter;
 import org.benchleaf.catalog.model.PlantRecord;
 
@@ -19,6 +20,7 @@ final class DocumentPipe implements AutoCloseable {
     private static final int WAITING = 2;
 
     private final IndexWriter writer;
+    private final int processors;
     private final ExecutorService workers;
     private final Semaphore room;
     private final ThreadLocal<FactTexts> texts = ThreadLocal.withInitial(FactTexts::new);
@@ -26,7 +28,7 @@ final class DocumentPipe implements AutoCloseable {
     private List<PlantRecord> batch = new ArrayList<>(BATCH);
 
     DocumentPipe(IndexWriter writer) {
-        int processors = Runtime.getRuntime().availableProcessors();
+        this.processors = Runtime.getRuntime().availableProcessors();
         this.writer = writer;
         this.room = new Semaphore(processors * (1 + WAITING));
         this.workers = Executors.newFixedThreadPool(
@@ -56,11 +58,18 @@ final class DocumentPipe implements AutoCloseable {
         }));
     }
 
-    /// Waits until all are written.
+    /// Waits until all are written; each worker then packs what it has gathered, which a commit would do alone.
     ///
     /// @throws IOException when one could not be
     void finish() throws IOException {
         handOver();
+        await(work);
+        await(Stream.generate(() -> workers.submit(writer::flushNextBuffer))
+                .limit(processors)
+                .toList());
+    }
+
+    private static void await(List<? extends Future<?>> work) throws IOException {
         try {
             for (Future<?> one : work) {
                 one.get();

@@ -61,7 +61,7 @@ final class LikeNames {
         }
         TopPlants top = new TopPlants(limit);
         for (int doc = 0; doc < worth.length; doc++) {
-            if (worth[doc] > 0 && top.mayTake(worth[doc]) && segment.isLive(doc)) {
+            if (worth[doc] > 0 && worth[doc] >= top.least() && segment.isLive(doc)) {
                 top.offer(worth[doc], segment.order()[doc]);
             }
         }

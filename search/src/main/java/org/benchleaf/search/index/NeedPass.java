@@ -14,6 +14,7 @@ import org.benchleaf.search.facet.Facet;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
+import org.jspecify.annotations.Nullable;
 
 /// One pass over all plants of a snapshot for one need: ranks, counts, and keeps the best. Large catalogs are
 /// gone through in stretches, by as many threads as there are processors.
@@ -81,31 +82,50 @@ final class NeedPass {
                 }
             }
         }
-        best.sort(Comparator.comparingLong(Ranked::rank).reversed().thenComparing(NeedPass::byName));
+        best.sort(Comparator.comparingLong((Ranked ranked) -> ranked.rank)
+                .reversed()
+                .thenComparing(NeedPass::byName));
         return best.stream()
                 .limit(limit)
-                .map(ranked -> ranked.segment().keyAt(ranked.place()))
+                .map(ranked -> ranked.segment.keyAt(ranked.place))
                 .toList();
     }
 
     /// Within a segment places say it; only plants of two segments need their names to be read.
     private static int byName(Ranked one, Ranked other) {
-        return one.segment() == other.segment()
-                ? Integer.compare(one.place(), other.place())
+        return one.segment == other.segment
+                ? Integer.compare(one.place, other.place)
                 : one.name().compareTo(other.name());
     }
 
     /// A part of a segment.
     private record Stretch(Segment segment, List<Bits> filters, int from, int to) {}
 
-    /// A plant among the best of its stretch.
-    private record Ranked(long rank, Segment segment, int place) {
+    /// A plant among the best of its stretch. For one thread.
+    private static final class Ranked {
+        private final long rank;
+        private final Segment segment;
+        private final int place;
+        private @Nullable String name;
+
+        Ranked(long rank, Segment segment, int place) {
+            this.rank = rank;
+            this.segment = segment;
+            this.place = place;
+        }
+
+        /// Read once, though many plants of the same rank are compared.
         String name() {
-            try {
-                return segment.namesAt(new int[] {place}).getFirst();
-            } catch (IOException failed) {
-                throw new UncheckedIOException(failed);
+            String known = name;
+            if (known == null) {
+                try {
+                    known = segment.namesAt(new int[] {place}).getFirst();
+                } catch (IOException failed) {
+                    throw new UncheckedIOException(failed);
+                }
+                name = known;
             }
+            return known;
         }
     }
 }

@@ -24,6 +24,9 @@ final class Rank {
 
     private static final long SORTS = (1L << UNKNOWN_SHIFT) - 1;
 
+    /// The best that can be had of a plant, as [StockColumns#standings] says it.
+    static final int BEST_STANDING = 2;
+
     private Rank() {}
 
     /// So many wishes can be marked as set aside for facets.
@@ -33,8 +36,7 @@ final class Rank {
     ///
     /// @param own whether a facet sets it aside
     static long of(int outcome, WeighedWish wish, boolean own) {
-        long score = (long) Outcome.met(outcome, wish.weight()) << MET_SHIFT
-                | (long) Outcome.near(outcome, wish.weight()) << NEAR_SHIFT;
+        long score = (long) Outcome.met(outcome, wish) << MET_SHIFT | (long) Outcome.near(outcome, wish) << NEAR_SHIFT;
         if (Outcome.isMet(outcome)) {
             return score;
         }

@@ -21,6 +21,11 @@ final class StretchPass {
     private final int[] candidates = new int[BLOCK];
     private final long[] sums = new long[BLOCK];
     private final int[] docs = new int[BLOCK];
+    private final int[] fewDocs = new int[BLOCK];
+    private final int[] asideDocs = new int[BLOCK];
+    private final int[] asideMissed = new int[BLOCK];
+    private final long[] flags = new long[BLOCK];
+    private final long[] scores = new long[BLOCK];
     private final NearlyAll near = new NearlyAll(BLOCK);
 
     /// @param filters what a document must pass to be ranked
@@ -48,10 +53,7 @@ final class StretchPass {
             total += count;
             rank(count);
             near.clear();
-            int found = candidates(count);
-            for (int i = 0; i < found; i++) {
-                take(docs[candidates[i]], sums[candidates[i]]);
-            }
+            take(candidates(count));
             facets.count(segment, near);
         }
         tally.addTotal(total);
@@ -92,12 +94,18 @@ final class StretchPass {
         int[] slots = segment.slots();
         byte[] merits = segment.merits();
         byte[] standings = need.standings();
+        int[] order = segment.order();
+        long least = top.least();
         for (int i = 0; i < count; i++) {
             int doc = docs[i];
-            int slot = slots[doc];
-            long rank = Rank.sorting(sums[i], slot < standings.length ? standings[slot] : 0, merits[doc]);
-            if (top.mayTake(rank)) {
-                top.offer(rank, segment.order()[doc]);
+            // most plants are out already, whatever can be had of them: that is not looked up for them
+            if (Rank.sorting(sums[i], Rank.BEST_STANDING, merits[doc]) >= least) {
+                int slot = slots[doc];
+                long rank = Rank.sorting(sums[i], slot < standings.length ? standings[slot] : 0, merits[doc]);
+                if (rank >= least) {
+                    top.offer(rank, order[doc]);
+                    least = top.least();
+                }
             }
         }
     }
@@ -118,27 +126,43 @@ final class StretchPass {
         return found;
     }
 
-    private void take(int doc, long sum) {
-        int missed = Rank.missed(sum);
-        int notMet = missed + Rank.unknown(sum);
-        if (missed == 0) {
-            near.add(doc);
-        }
-        if (notMet == 0) {
-            tally.countMeetsAll();
-            loosen(doc, 0);
-        } else {
+    /// Counts the plants that stand in `candidates`.
+    private void take(int found) {
+        int few = 0;
+        int aside = 0;
+        for (int i = 0; i < found; i++) {
+            int doc = docs[candidates[i]];
+            long sum = sums[candidates[i]];
+            int missed = Rank.missed(sum);
+            int notMet = missed + Rank.unknown(sum);
             if (missed == 0) {
-                tally.countMissesNone();
+                near.add(doc);
             }
-            if (notMet <= mostNotMet) {
-                long flags = flags(doc);
-                tally.count(flags);
-                loosen(doc, flags);
+            if (notMet == 0) {
+                tally.countMeetsAll();
+                loosen(doc, 0);
+            } else {
+                if (missed == 0) {
+                    tally.countMissesNone();
+                }
+                if (notMet <= mostNotMet) {
+                    fewDocs[few++] = doc;
+                }
+            }
+            if (missed > 0 && missed <= mostOwn && (!need.ownIsCounted() || missed == Rank.own(sum))) {
+                asideMissed[aside] = missed;
+                asideDocs[aside++] = doc;
             }
         }
-        if (missed > 0 && missed <= mostOwn && (!need.ownIsCounted() || missed == Rank.own(sum))) {
-            near.add(doc, missedOf(doc, missed));
+        flags(fewDocs, few, -1);
+        for (int i = 0; i < few; i++) {
+            tally.count(flags[i]);
+            loosen(fewDocs[i], flags[i]);
+        }
+        flags(asideDocs, aside, facets.own());
+        for (int i = 0; i < aside; i++) {
+            int bits = (int) flags[i];
+            near.add(asideDocs[i], asideMissed[i] > Integer.bitCount(bits) ? bits | FacetPass.OTHERS : bits);
         }
     }
 
@@ -148,25 +172,23 @@ final class StretchPass {
         }
     }
 
-    /// The wishes missed among those that facets set aside, as bits, and [FacetPass#OTHERS] when it misses others.
-    private int missedOf(int doc, int missed) {
-        int bits = 0;
-        for (int own = facets.own(); own != 0; own &= own - 1) {
-            int bit = Integer.numberOfTrailingZeros(own);
-            bits |= Rank.missed(need.tables().get(bit).of(segment, doc)) << bit;
-        }
-        return missed > Integer.bitCount(bits) ? bits | FacetPass.OTHERS : bits;
-    }
-
-    /// Which wishes a plant misses (lower half) and of which its facts are not known (upper half), one bit a wish.
-    private long flags(int doc) {
-        long flags = 0;
+    /// Which wishes plants miss (lower half of `flags`) and of which their facts are not known (upper half), one bit
+    /// a wish; wish by wish, which goes faster than plant by plant.
+    ///
+    /// @param some documents, of which the first `count` are meant
+    /// @param asked the wishes looked at, as bits
+    private void flags(int[] some, int count, int asked) {
+        Arrays.fill(flags, 0, count, 0);
         List<WishTable> tables = need.tables();
-        for (int bit = 0; bit < tables.size(); bit++) {
-            long sum = tables.get(bit).of(segment, doc);
-            flags |= (long) Rank.missed(sum) << bit | (long) Rank.unknown(sum) << bit + 32;
+        for (int bit = 0; bit < tables.size() && count > 0; bit++) {
+            if ((asked >>> bit & 1) != 0) {
+                Arrays.fill(scores, 0, count, 0);
+                tables.get(bit).add(segment, some, count, scores);
+                for (int i = 0; i < count; i++) {
+                    flags[i] |= (long) Rank.missed(scores[i]) << bit | (long) Rank.unknown(scores[i]) << bit + 32;
+                }
+            }
         }
-        return flags;
     }
 
     private boolean takes(int doc) {

@@ -11,9 +11,9 @@ final class TopPlants {
         places = new int[limit];
     }
 
-    /// Whether a plant of this rank could still get in; tells without knowing its place.
-    boolean mayTake(long rank) {
-        return size < ranks.length || rank >= ranks[0];
+    /// A plant of a lower rank does not get in.
+    long least() {
+        return size < ranks.length ? Long.MIN_VALUE : ranks[0];
     }
 
     void offer(long rank, int place) {

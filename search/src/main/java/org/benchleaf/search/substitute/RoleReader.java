@@ -5,14 +5,17 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.search.fit.Renown;
 import org.benchleaf.shared.color.ColorFamily;
 import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.measure.MonthSet;
+import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
 
@@ -25,6 +28,15 @@ final class RoleReader {
     private static final double STRONGEST = 8;
 
     private static final int MOST_SEASONS = 3;
+
+    /// All seasons together pull at least so much in a plant that is bought for its looks.
+    private static final double A_SIGHT = 5;
+
+    /// What being known for a season adds to its strength.
+    private static final double KNOWN = 1;
+
+    /// What a season loses in a plant that is known for other things.
+    private static final double UNSUNG = -1.5;
 
     private static final MonthSet WINTER = MonthSet.between(Month.DECEMBER, Month.FEBRUARY);
 
@@ -39,10 +51,13 @@ final class RoleReader {
         return new Role(purpose.use(), facts.value(Attributes.USES).orElse(Set.of()), shares(strengths), unwelcome);
     }
 
-    /// What a plant is looked at for, the strongest first, each with its share; they add up to 1. A plant that
-    /// has one great season is bought for that one, a plant with several good ones for all of them.
+    /// What a plant is looked at for, the strongest first, each with its share; they add up to 1, or to less where
+    /// all of it is little: privet flowers, and is bought for hedges. A plant that has one great season is
+    /// bought for that one, a plant with several good ones for all of them.
     private static List<Role.Look> shares(Map<Season, Double> strengths) {
-        double sum = strengths.values().stream().mapToDouble(RoleReader::pull).sum();
+        double sum = Math.max(
+                A_SIGHT,
+                strengths.values().stream().mapToDouble(RoleReader::pull).sum());
         return strengths.entrySet().stream()
                 .sorted(Map.Entry.<Season, Double>comparingByValue(Comparator.reverseOrder())
                         .thenComparing(Map.Entry.comparingByKey()))
@@ -52,18 +67,24 @@ final class RoleReader {
     }
 
     private static double pull(double strength) {
-        return (strength - NOTICED) * (strength - NOTICED);
+        return strength - NOTICED;
     }
 
     private static Map<Season, Double> strengths(Facts facts) {
         Map<Season, Double> strengths = new EnumMap<>(Season.class);
         for (Season season : Season.values()) {
-            double strength = strength(season, facts);
+            double strength = strength(season, facts) + renown(season, facts);
             if (strength > NOTICED) {
                 strengths.put(season, strength);
             }
         }
         return strengths;
+    }
+
+    private static double renown(Season season, Facts facts) {
+        return Renown.of(new Wish.Shows(season, Optional.empty(), Optional.empty()), facts)
+                .map(known -> known ? KNOWN : UNSUNG)
+                .orElse(0.0);
     }
 
     private static double strength(Season season, Facts facts) {

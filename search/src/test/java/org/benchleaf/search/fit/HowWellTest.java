@@ -9,8 +9,14 @@ import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.Plants;
+import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.need.Counting;
+import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Season;
@@ -116,8 +122,55 @@ class HowWellTest {
         int best = Outcome.MET
                 + HowWell.hundredths(
                         new Wish.GrowsIn(Exposure.FULL_SUN), Facts.of(List.of(fact(Attributes.EXPOSURE, "full sun"))));
-        assertThat(Outcome.near(best, 1)).isLessThanOrEqualTo(100);
-        assertThat(Outcome.met(best, 1)).isEqualTo(1000);
+        WeighedWish wish = WeighedWish.of(new Wish.GrowsIn(Exposure.FULL_SUN));
+        assertThat(Outcome.near(best, wish)).isLessThanOrEqualTo(100);
+        assertThat(Outcome.met(best, wish)).isEqualTo(1000);
+    }
+
+    @Test
+    void byDegreeNeverMovesAPlantPastOneThatMeetsMoreOfWhatWasAsked() {
+        WeighedWish taken = WeighedWish.of(new Wish.NoTallerThan(100)).counting(Counting.BY_DEGREE);
+        for (int outcome = 0; outcome <= Outcome.MET + HowWell.BEST; outcome++) {
+            assertThat(Outcome.met(outcome, taken)).isZero();
+            assertThat(Outcome.near(outcome, taken)).isBetween(0, 100);
+        }
+    }
+
+    @Test
+    void byDegreeALittleTooTallIsALittleWorseAndTwiceTooTallIsMuchWorse() {
+        WeighedWish low = WeighedWish.of(new Wish.NoTallerThan(100)).counting(Counting.BY_DEGREE);
+        int met = Outcome.near(outcome(low.wish(), fact(Attributes.HEIGHT, "80-100 cm")), low);
+        int little = Outcome.near(outcome(low.wish(), fact(Attributes.HEIGHT, "80-115 cm")), low);
+        int twice = Outcome.near(outcome(low.wish(), fact(Attributes.HEIGHT, "150-200 cm")), low);
+
+        assertThat(met - little).isBetween(1, met / 4);
+        assertThat(met - twice).isGreaterThan(met / 2);
+        assertThat(Outcome.near(Outcome.UNKNOWN, low)).isBetween(twice, little);
+    }
+
+    @Test
+    void byDegreeWhatIsKnownForAUseCountsMoreThanWhatServes() {
+        WeighedWish hedge = WeighedWish.of(new Wish.ServesAs(Use.HEDGE)).counting(Counting.BY_DEGREE);
+        Fact<?> serves = fact(Attributes.USES, "hedge; border");
+
+        assertThat(Outcome.near(outcome(hedge.wish(), serves, fact(Attributes.KNOWN_FOR, "hedge")), hedge))
+                .isGreaterThan(
+                        Outcome.near(outcome(hedge.wish(), serves, fact(Attributes.KNOWN_FOR, "flowers")), hedge))
+                .isEqualTo(100);
+    }
+
+    private static int outcome(Wish wish, Fact<?>... facts) {
+        Facts known = Facts.of(List.of(facts));
+        Occasion occasion = Occasion.of(Need.of(wish), Plants.NOW);
+        return Outcome.of(
+                new FitJudge()
+                        .judge(
+                                wish,
+                                known,
+                                BotanicalName.ofGenus("Planta"),
+                                PlantStock.none(PlantKey.ofSerial(1)),
+                                occasion),
+                known);
     }
 
     @Test

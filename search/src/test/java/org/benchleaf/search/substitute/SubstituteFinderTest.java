@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.InMemoryCatalogView;
@@ -248,6 +249,68 @@ class SubstituteFinderTest {
         assertThat(comparison.differs().getFirst().relation()).isEqualTo(Point.Relation.OTHER);
         assertThat(comparison.better()).extracting(Point::aspect).contains(Aspect.HARDINESS);
         assertThat(comparison.agrees()).extracting(Point::aspect).contains(Aspect.KIND, Aspect.FOLIAGE, Aspect.LIGHT);
+    }
+
+    @Test
+    void whatTheOriginalIsKnownForOutweighsAHeapOfSmallLikenesses() {
+        String site = "full sun; part shade";
+        put(
+                7,
+                of("Viburnum", "alike"),
+                shrub("90-150 cm", "5-9", "red", "habit", "rounded", "moisture", "medium", "deer", "rarely")
+                        .and(facts("known_for", "flowers")
+                                .fact(Attributes.KNOWN_FOR)
+                                .orElseThrow()));
+        put(
+                8,
+                of("Cephalanthus", "wet"),
+                facts(
+                        "life_form",
+                        "shrub",
+                        "height",
+                        "150-180 cm",
+                        "exposure",
+                        site,
+                        "moisture",
+                        "wet",
+                        "known_for",
+                        "wet ground"));
+        catalog.put(stock(7, "#3, 100,, 20.00"));
+        catalog.put(stock(8, "#3, 100,, 20.00"));
+        PlantRecord original = plant(
+                99,
+                of("Frangula", "alnus"),
+                facts(
+                        "life_form",
+                        "shrub",
+                        "height",
+                        "90-150 cm",
+                        "habit",
+                        "rounded",
+                        "exposure",
+                        site,
+                        "moisture",
+                        "medium; wet",
+                        "deer",
+                        "rarely",
+                        "known_for",
+                        "wet ground"));
+
+        assertThat(names(find(original, FORTY).of(Kin.OTHER_SPECIES))).startsWith("Cephalanthus wet", "Viburnum alike");
+    }
+
+    @Test
+    void aClimberThatMayAlsoCoverTheGroundIsReplacedByAClimber() {
+        put(7, of("Lonicera", "sempervirens"), facts("life_form", "vine", "height", "300-450 cm", "uses", "screen"));
+        put(8, of("Ajuga", "low"), facts("life_form", "groundcover", "height", "10-15 cm", "uses", "groundcover"));
+        catalog.put(stock(7, "#3, 100,, 20.00"));
+        catalog.put(stock(8, "#3, 100,, 20.00"));
+        PlantRecord vine = plant(
+                99,
+                of("Lonicera", "japonica"),
+                facts("life_form", "vine", "height", "450-900 cm", "uses", "groundcover; living wall"));
+
+        assertThat(names(find(vine, FORTY).best()).getFirst()).isEqualTo("Lonicera sempervirens");
     }
 
     @Test

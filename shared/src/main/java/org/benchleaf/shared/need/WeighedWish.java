@@ -5,11 +5,16 @@ package org.benchleaf.shared.need;
 /// @param wish what is asked
 /// @param weight how much it counts beside the others, 0.1 to 10; 1 is usual, a "preferably" counts less
 /// @param fixed never given up: a plant known to miss it is no answer, one not known to meet it says so
-public record WeighedWish(Wish wish, double weight, boolean fixed) {
+/// @param counting whether it counts as a whole or by degree
+public record WeighedWish(Wish wish, double weight, boolean fixed, Counting counting) {
     public WeighedWish {
         if (!(weight >= 0.1 && weight <= 10)) {
             throw new IllegalArgumentException("a weight is 0.1 to 10; got " + weight);
         }
+    }
+
+    public WeighedWish(Wish wish, double weight, boolean fixed) {
+        this(wish, weight, fixed, Counting.WHOLE);
     }
 
     /// As usual: weight 1; hardiness, safety, sale rules and what a plant must or must not be are fixed.
@@ -36,10 +41,14 @@ public record WeighedWish(Wish wish, double weight, boolean fixed) {
     }
 
     public WeighedWish weighing(double other) {
-        return new WeighedWish(wish, other, fixed);
+        return new WeighedWish(wish, other, fixed, counting);
+    }
+
+    public WeighedWish counting(Counting other) {
+        return new WeighedWish(wish, weight, fixed, other);
     }
 
     public WeighedWish fixed(boolean other) {
-        return new WeighedWish(wish, weight, other);
+        return new WeighedWish(wish, weight, other, counting);
     }
 }
