@@ -20,7 +20,7 @@ public enum Face {
     }
 
     /// Key of the font in the content pack.
-    String key() {
+    public String key() {
         return "fonts/" + file;
     }
 

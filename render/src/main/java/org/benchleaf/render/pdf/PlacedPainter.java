@@ -3,6 +3,7 @@ package org.benchleaf.render.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import org.benchleaf.render.PressSettings;
+import org.benchleaf.render.figure.Figure;
 import org.benchleaf.shared.color.Srgb;
 import org.openpdf.text.pdf.PdfContentByte;
 import org.openpdf.text.pdf.PdfWriter;
@@ -14,12 +15,14 @@ final class PlacedPainter {
     private final PdfWriter writer;
     private final FontShelf shelf;
     private final PressSettings press;
+    private final FigureForms forms;
     private @org.jspecify.annotations.Nullable StructureTree tree;
 
     PlacedPainter(PdfWriter writer, FontShelf shelf, PressSettings press) {
         this.writer = writer;
         this.shelf = shelf;
         this.press = press;
+        this.forms = new FigureForms(writer, shelf);
     }
 
     /// Onto the page that the writer has begun.
@@ -76,13 +79,12 @@ final class PlacedPainter {
                 case PlacedPage.Part.Words words -> words(words);
                 case PlacedPage.Part.Figure figure -> {
                     mark(figure.alternative().isBlank() ? null : figure(figure.alternative()));
-                    figure.drawing()
-                            .draw(
-                                    content,
-                                    shelf,
-                                    x(figure.left()),
-                                    y(figure.top()),
-                                    figure.width() * POINT / figure.drawing().width());
+                    double scale = figure.width() * POINT / figure.drawing().width();
+                    if (figure.drawing() instanceof FigureDrawing(Figure drawn)) {
+                        forms.draw(drawn, content, x(figure.left()), y(figure.top()), scale);
+                    } else {
+                        figure.drawing().draw(content, shelf, x(figure.left()), y(figure.top()), scale);
+                    }
                 }
                 case PlacedPage.Part.Rule rule -> {
                     mark(null);
