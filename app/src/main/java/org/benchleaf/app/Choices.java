@@ -3,6 +3,7 @@ package org.benchleaf.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.content.PriceTier;
 import org.benchleaf.content.Telling;
 import org.benchleaf.shared.stock.ContainerNaming;
 
@@ -50,8 +51,8 @@ public record Choices(
             default -> Optional.empty();
         };
         return switch (prices.strip()) {
-            case "", "public" -> exactly.map(told -> new Telling(told, true));
-            case "hidden" -> exactly.map(told -> new Telling(told, false));
+            case "", "public" -> exactly.map(told -> new Telling(told, true, Optional.empty()));
+            case "hidden" -> exactly.map(told -> new Telling(told, false, Optional.empty()));
             default -> Optional.empty();
         };
     }

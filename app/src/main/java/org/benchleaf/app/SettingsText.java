@@ -3,6 +3,7 @@ package org.benchleaf.app;
 import java.util.Locale;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.benchleaf.content.PriceTier;
 import org.benchleaf.shared.rule.Destination;
 
 /// The settings as a file, with a word on each for whoever opens it.

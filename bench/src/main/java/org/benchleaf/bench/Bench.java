@@ -9,7 +9,7 @@ import org.benchleaf.bench.eval.SubstituteEvaluation;
 /// Starts one benchmark, or the evaluation against published lists.
 public final class Bench {
     private static final String USAGE =
-            "needs N, names N, import N, engines N, others N, ledger N, cards N, labels N, substitutes N, web N,"
+            "needs N, names N, import N, engines N, others N, ledger N, cards N, cards-photos N, cards-browser N, labels N, substitutes N, web N,"
                     + " evaluate [TAXA.csv [USDA.csv]] or evaluate-substitutes [TAXA.csv]";
 
     private Bench() {}
@@ -41,6 +41,8 @@ public final class Bench {
             case "ledger" -> LedgerBench.run(count, System.out);
             case "others" -> EngineBench.others(count, System.out);
             case "cards" -> PrintBench.cards(count, System.out);
+            case "cards-photos" -> PrintBench.cardsWithPhotographs(count, System.out);
+            case "cards-browser" -> BrowserCards.run(count, System.out);
             case "labels" -> PrintBench.labels(count, System.out);
             default -> throw new IllegalArgumentException(USAGE + "; got " + arguments[0]);
         }

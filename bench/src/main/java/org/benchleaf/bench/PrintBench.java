@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.IntFunction;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.render.CardFormat;
 import org.benchleaf.render.Photographs;
@@ -43,23 +44,36 @@ final class PrintBench {
     private static final Shop SHOP = new Shop("A nursery", "Somewhere");
     private static final List<PlantColor> GREEN =
             PlantColor.readList("green #4F7A3A").orThrow();
-    private static final List<PlantColor> RED =
-            PlantColor.readList("orange-red #B8472F; yellow #D9A93B").orThrow();
-    private static final List<PlantColor> WHITE =
-            PlantColor.readList("white #F3F1E7").orThrow();
+    private static final List<String> FLOWERING = List.of("Feb-Mar", "Apr-May", "May-Jun", "Jun-Aug", "Sep-Oct");
 
     private PrintBench() {}
 
     static void cards(int count, PrintStream out) throws IOException {
-        Printer printer = Printer.using(ContentPack.builtIn(), Photographs.NONE);
+        cards(count, "cards", Photographs.NONE, PrintBench::card, out);
+    }
+
+    /// The same with a photograph on each, of forty that come in turn.
+    static void cardsWithPhotographs(int count, PrintStream out) throws IOException {
+        cards(
+                count,
+                "cards with a photograph",
+                new MadePhotographs(),
+                number -> MadePhotographs.on(card(number), number),
+                out);
+    }
+
+    private static void cards(
+            int count, String what, Photographs photographs, IntFunction<BenchCard> card, PrintStream out)
+            throws IOException {
+        Printer printer = Printer.using(ContentPack.builtIn(), photographs);
         try (Counted nowhere = new Counted()) {
-            printer.benchCards(pages(200), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere); // warm
+            printer.benchCards(pages(200, card), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere); // warm
             Memory.forgetPeak();
             nowhere.bytes = 0;
             long start = System.nanoTime();
             long cpu = Figures.cpu();
-            printer.benchCards(pages(count), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere);
-            report(out, "cards", count, System.nanoTime() - start, Figures.cpu() - cpu, nowhere.bytes);
+            printer.benchCards(pages(count, card), CardFormat.LARGE, PrintStyle.ENGLISH, nowhere);
+            report(out, what, count, System.nanoTime() - start, Figures.cpu() - cpu, nowhere.bytes);
         }
     }
 
@@ -93,7 +107,7 @@ final class PrintBench {
                 Runtime.getRuntime().maxMemory() >> 20);
     }
 
-    private static Iterable<BenchCard> pages(int count) {
+    private static Iterable<BenchCard> pages(int count, IntFunction<BenchCard> card) {
         return () -> new Iterator<>() {
             private int next;
 
@@ -104,12 +118,12 @@ final class PrintBench {
 
             @Override
             public BenchCard next() {
-                return card(next++);
+                return card.apply(next++);
             }
         };
     }
 
-    private static BenchCard card(int number) {
+    static BenchCard card(int number) {
         SplittableRandom random = new SplittableRandom(number);
         return new BenchCard(
                 title(number, random),
@@ -121,11 +135,14 @@ final class PrintBench {
                 Optional.of(LengthRange.ofFeet(3 + random.nextInt(4), 8)),
                 Optional.of(LengthRange.ofFeet(3, 6)),
                 new YearLook(
-                        Optional.of(new Show(WHITE, MonthSet.read("Apr-May").orThrow())),
+                        Optional.of(new Show(
+                                List.of(color("flower", random)),
+                                MonthSet.read(FLOWERING.get(random.nextInt(FLOWERING.size())))
+                                        .orThrow())),
                         Optional.of(Foliage.DECIDUOUS),
                         List.of(),
                         GREEN,
-                        RED,
+                        List.of(color("fall", random), color("later", random)),
                         Optional.empty(),
                         List.of(),
                         Optional.empty(),
@@ -139,6 +156,13 @@ final class PrintBench {
                 LiveLink.of(BASE, new ItemKey(PlantKey.ofSerial(number), 1)),
                 SHOP,
                 Optional.empty());
+    }
+
+    /// Hardly two cards have the same, so that no ring comes again.
+    private static PlantColor color(String name, SplittableRandom random) {
+        return PlantColor.readList("%s #%06X".formatted(name, random.nextInt(1 << 24)))
+                .orThrow()
+                .getFirst();
     }
 
     private static List<Label> labels(int count) {

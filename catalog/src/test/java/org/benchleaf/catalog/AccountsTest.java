@@ -168,6 +168,17 @@ class AccountsTest {
     }
 
     @Test
+    void aCustomerHasATierUntilTheyAreSomethingElse() {
+        accounts.addCustomer("Moss", Optional.of("landscaper"), OTHER, OWNER);
+        assertThat(accounts.find("Moss").orElseThrow().tier()).contains("landscaper");
+        assertThat(accounts.changeCustomer("Moss", Optional.of("retail"), OWNER).tier())
+                .contains("retail");
+        assertThat(accounts.change("Moss", Role.CUSTOMER, false, OWNER).tier()).contains("retail");
+        assertThat(accounts.change("Moss", Role.VIEWER, true, OWNER).tier()).isEmpty();
+        assertThat(accounts.find("Moss").orElseThrow().tier()).isEmpty();
+    }
+
+    @Test
     void guessingOnANameIsHeldOffLongerAndLongerAndTheRightPasswordIsNotLookedAtThen() {
         fail(8, "Olive", ELSEWHERE);
         assertThat(accounts.signIn("Olive", GOOD, "203.0.113.1", ""))

@@ -45,6 +45,11 @@ public final class ContentPack {
         return new ContentPack(shopFolder, Optional.of(chosen));
     }
 
+    /// The palette in use: the one that was chosen, else the first.
+    public Palette palette() {
+        return palette.orElseGet(() -> palettes().getFirst());
+    }
+
     /// All palettes, in the order of the file.
     public List<Palette> palettes() {
         return Palette.read(text("palettes.csv"));
@@ -86,9 +91,7 @@ public final class ContentPack {
 
     private byte[] tinted(byte[] file) {
         String style = new String(file, StandardCharsets.UTF_8);
-        return style.indexOf('%') < 0
-                ? file
-                : palette.orElseGet(() -> palettes().getFirst()).tint(style).getBytes(StandardCharsets.UTF_8);
+        return style.indexOf('%') < 0 ? file : palette().tint(style).getBytes(StandardCharsets.UTF_8);
     }
 
     private Optional<byte[]> fromShop(String key) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.benchleaf.shared.color.Srgb;
 
@@ -23,6 +24,11 @@ public record Palette(String name, Map<String, Srgb> inks) {
 
     public Palette {
         inks = Map.copyOf(inks);
+    }
+
+    /// @param name an ink that palettes have, such as `soft`
+    public Srgb ink(String name) {
+        return Objects.requireNonNull(inks.get(name), name);
     }
 
     /// The same with an accent of the shop's own.

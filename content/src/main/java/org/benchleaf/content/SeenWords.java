@@ -50,7 +50,10 @@ final class SeenWords {
             case Wish.AtTenYears w -> length(stored);
             case Wish.NoWiderThan w -> length(stored);
             case Wish.AtMostPrice(Money most) ->
-                Money.read(stored, most.currency()).toOptional().map(words::money);
+                Money.read(stored, most.currency())
+                        .toOptional()
+                        .flatMap(words.telling()::price)
+                        .map(words::money);
             case Wish.NativeTo(var asked) -> Region.readSet(stored).toOptional().map(home -> home(asked, home));
             default -> Optional.empty();
         };

@@ -127,7 +127,13 @@ final class WishWords {
                 stock.by().ifPresent(week -> values.put("week", words.week(week)));
                 yield values;
             }
-            case Wish.AtMostPrice(var price) -> Map.of("price", words.money(price));
+            case Wish.AtMostPrice(var price) ->
+                Map.of(
+                        "price",
+                        words.money(words.telling()
+                                .tier()
+                                .map(tier -> tier.told(price))
+                                .orElse(price)));
         };
     }
 
@@ -163,8 +169,12 @@ final class WishWords {
 
     private String money(Wish wish, long minor) {
         return wish instanceof Wish.AtMostPrice(Money price)
-                ? words.money(new Money(minor, price.currency()))
+                ? words.money(own(new Money(minor, price.currency())))
                 : Long.toString(minor);
+    }
+
+    private Money own(Money price) {
+        return words.telling().price(price).orElse(price);
     }
 
     private String counted(String key, int n) {

@@ -187,6 +187,14 @@ public final class Wording {
         return new DayWords(this).time(moment);
     }
 
+    /// From when what is told of stock is, and whose prices are told when they are not the catalog's.
+    public String stockAsOf(LocalDateTime moment) {
+        String stock = text("stock.as-of", Map.of("when", time(moment)));
+        return telling.tier()
+                .map(tier -> text("stock.as-of.tier", Map.of("stock", stock, "tier", tier.name())))
+                .orElse(stock);
+    }
+
     /// `week of 5 April 2027`.
     public String week(YearWeek week) {
         return new DayWords(this).week(week);

@@ -68,9 +68,9 @@ class StockPaperTest {
     @Test
     void theShopsFileIsTakenBeforeTheProgramsOwn(@TempDir Path shop) throws Exception {
         Files.createDirectories(shop.resolve("styles"));
-        Files.writeString(shop.resolve("styles/card.css"), "/* ours */", StandardCharsets.UTF_8);
+        Files.writeString(shop.resolve("styles/sheet.css"), "/* ours */", StandardCharsets.UTF_8);
         ContentPack laidOver = ContentPack.withShopFolder(shop);
-        assertThat(laidOver.text("styles/card.css")).isEqualTo("/* ours */");
+        assertThat(laidOver.text("styles/sheet.css")).isEqualTo("/* ours */");
         assertThat(laidOver.text("styles/type.css")).isEqualTo(content.text("styles/type.css"));
     }
 
@@ -81,7 +81,7 @@ class StockPaperTest {
         "/etc/hostname",
         "file:///etc/hostname",
         "http://shop.example/x.css",
-        "styles/../styles/card.css",
+        "styles/../styles/sheet.css",
         "styles//card.css"
     })
     void whatIsNoKeyOrNotThereIsMissing(String key) {

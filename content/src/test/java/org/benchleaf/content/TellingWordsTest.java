@@ -3,6 +3,7 @@ package org.benchleaf.content;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.benchleaf.shared.measure.LengthStyle;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.stock.Availability;
@@ -22,7 +23,7 @@ class TellingWordsTest {
         "HIDDEN, 9, here now,   from the week of 5 April 2027,        more from the week of 5 April 2027",
     })
     void soManyAreToldAsExactlyAsTheShopWants(Telling.Counts counts, int count, String now, String from, String more) {
-        Wording told = words.telling(new Telling(counts, true));
+        Wording told = words.telling(new Telling(counts, true, Optional.empty()));
         assertThat(told.availability(new Availability.InStock(count))).isEqualTo(now);
         assertThat(told.availability(new Availability.From(APRIL, count))).isEqualTo(from);
         assertThat(told.more(APRIL, count)).isEqualTo(more);

@@ -1,9 +1,7 @@
 package org.benchleaf.render;
 
-import java.util.Map;
 import org.benchleaf.render.pdf.DotCanvas;
 import org.benchleaf.render.pdf.DotFonts;
-import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.view.LabelView;
 import org.benchleaf.render.view.TextBlock;
@@ -20,11 +18,11 @@ final class LabelDots {
         this.dpi = dpi;
     }
 
-    byte[] png(LabelView label, Map<String, Drawing> drawings) {
+    byte[] png(LabelView label) {
         DotCanvas canvas = new DotCanvas(label.width(), label.height(), dpi, fonts, shelf);
-        canvas.draw(java.util.Objects.requireNonNull(drawings.get(label.code())), label.codeLeft(), label.codeTop());
+        canvas.draw(label.code(), label.codeLeft(), label.codeTop());
         for (LabelView.Bars bars : label.bars()) {
-            canvas.draw(java.util.Objects.requireNonNull(drawings.get(bars.key())), bars.left(), bars.top());
+            canvas.draw(bars.drawing(), bars.left(), bars.top());
         }
         block(canvas, label, label.name(), label.nameTop(), false);
         block(canvas, label, label.common(), label.commonTop(), false);

@@ -2,45 +2,43 @@ package org.benchleaf.render;
 
 import java.util.ArrayList;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import org.benchleaf.content.Palette;
 import org.benchleaf.content.StockPaper;
 import org.benchleaf.content.Wording;
-import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
-import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.FontShelf;
-import org.benchleaf.render.pdf.PrintPage;
+import org.benchleaf.render.pdf.PlacedPage;
+import org.benchleaf.render.view.LabelSheet;
 import org.benchleaf.render.view.LabelView;
-import org.benchleaf.render.view.LabelViews;
 import org.benchleaf.shared.Problem;
 
 /// Imposition: labels dealt to the free cells of one sheet after another.
-final class LabelPages implements Iterator<PrintPage> {
-    private final SheetTemplates templates;
-    private final Iterator<Label> labels;
+final class LabelPages implements Iterator<PlacedPage> {
+    private final Iterator<LabelView> labels;
     private final LabelRun run;
     private final Wording words;
-    private final LabelViews views;
+    private final FontShelf shelf;
+    private final Palette palette;
     private final PrintWatch watch;
     private boolean first = true;
 
+    /// @param labels measured; what asking for one throws is that label's refusal
     LabelPages(
-            SheetTemplates templates,
-            List<Label> labels,
+            Iterator<LabelView> labels,
             LabelRun run,
             Wording words,
             FontShelf shelf,
+            Palette palette,
             PrintWatch watch) {
-        this.watch = watch;
-        this.templates = templates;
-        this.labels = labels.iterator();
+        this.labels = labels;
         this.run = run;
         this.words = words;
-        this.views = new LabelViews(run, words, shelf);
+        this.shelf = shelf;
+        this.palette = palette;
+        this.watch = watch;
     }
 
     @Override
@@ -49,37 +47,35 @@ final class LabelPages implements Iterator<PrintPage> {
     }
 
     @Override
-    public PrintPage next() {
+    public PlacedPage next() {
         if (!labels.hasNext()) {
             throw new NoSuchElementException();
         }
-        Map<String, Drawing> drawings = new LinkedHashMap<>();
-        List<LabelView> set = new ArrayList<>();
+        LabelSheet sheet = new LabelSheet(run, shelf, palette);
+        boolean empty = true;
         for (int cell : order(run)) {
             if (first && run.usedCells().contains(cell + 1)) {
                 continue;
             }
-            setNext(cell, drawings).ifPresent(set::add);
+            Optional<LabelView> label = nextLabel();
+            if (label.isEmpty()) {
+                break;
+            }
+            sheet.put(label.get(), cell);
+            empty = false;
         }
-        if (set.isEmpty()) {
+        if (empty) {
             throw new PrintRefused(Problem.of("print.nothing", ""));
         }
         first = false;
-        Map<String, Object> model = Map.of(
-                "labels", set,
-                "check", run.check() ? LabelRun.checkBar(run.paper()).stream().toList() : List.of(),
-                "sheetWidth", run.paper().sheetWidth(),
-                "sheetHeight", run.paper().sheetHeight(),
-                "title", words.text("labels.title"),
-                "language", words.language().getLanguage());
-        return new PrintPage(run.paper().name(), List.of(() -> templates.fill("labels", model)), drawings);
+        return sheet.page(words.text("labels.title"));
     }
 
     /// The next label that can be printed takes the cell; those that cannot leave it.
-    private Optional<LabelView> setNext(int cell, Map<String, Drawing> drawings) {
+    private Optional<LabelView> nextLabel() {
         while (labels.hasNext()) {
             try {
-                return Optional.of(views.set(labels.next(), cell, drawings));
+                return Optional.of(labels.next());
             } catch (PrintRefused refusal) {
                 watch.refused(refusal);
             }

@@ -3,8 +3,8 @@ package org.benchleaf.render;
 /// How pages are put on a printer or press.
 ///
 /// @param bleedMm how far ink reaches beyond the edge at which the page is trimmed; 0 to 10
-/// @param cropMarks whether the page stands on larger paper, with marks where to cut and a bar of 100 mm to check the
-///     size by
+/// @param cropMarks whether a card, sign or sheet of labels stands on larger paper, with marks where to cut and a bar
+///     of 100 mm to check the size by; other documents are not cut
 /// @param calibration puts right what the printer does wrong
 /// @throws IllegalArgumentException when the bleed is out of its range, or there is one without marks
 public record PressSettings(double bleedMm, boolean cropMarks, Calibration calibration) {

@@ -4,9 +4,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -22,18 +20,20 @@ import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.render.page.ListPack;
 import org.benchleaf.render.page.PlantSheet;
 import org.benchleaf.render.pdf.DotFonts;
-import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.FontShelf;
+import org.benchleaf.render.pdf.InOrder;
 import org.benchleaf.render.pdf.PdfPrinter;
 import org.benchleaf.render.pdf.PhotoShelf;
+import org.benchleaf.render.pdf.PlacedPage;
+import org.benchleaf.render.pdf.PlacedPrinter;
 import org.benchleaf.render.pdf.PrintPage;
 import org.benchleaf.render.view.AvailabilityViews;
 import org.benchleaf.render.view.BulletinViews;
+import org.benchleaf.render.view.CardPages;
 import org.benchleaf.render.view.CardViews;
 import org.benchleaf.render.view.ComparisonViews;
 import org.benchleaf.render.view.DocumentView;
 import org.benchleaf.render.view.Figures;
-import org.benchleaf.render.view.LabelView;
 import org.benchleaf.render.view.LabelViews;
 import org.benchleaf.render.view.PackViews;
 import org.benchleaf.render.view.PageFrame;
@@ -130,24 +130,16 @@ public final class Printer {
     /// @throws PrintRefused when a card cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int benchCards(Iterable<BenchCard> cards, CardFormat format, PrintStyle style, OutputStream out) {
-        return print(style, "cards.title", out, (words, shelf, photos) -> {
-            CardViews views = new CardViews(format, words, shelf, photos);
-            return pagesOf(cards.iterator(), card -> {
-                CardViews.Set set = views.set(card);
-                return new PrintPage(
-                        card.title().botanical().toString(),
-                        List.of(() -> templates.fill(
-                                "bench-card",
-                                Map.of(
-                                        "card",
-                                        set.view(),
-                                        "alt",
-                                        set.alternatives(),
-                                        "language",
-                                        words.language().getLanguage()))),
-                        set.drawings());
-            });
-        });
+        return place(
+                style,
+                "cards.title",
+                out,
+                (words, shelf, photos) -> new InOrder<>(
+                        cards.iterator(),
+                        () -> new CardPages(new CardViews(format, words, shelf, photos), shelf, content.palette())
+                                ::page,
+                        InOrder.usualThreads()),
+                (pages, words, shelf) -> pages);
     }
 
     /// Prints labels on sheets of stock paper.
@@ -158,11 +150,13 @@ public final class Printer {
     /// @throws PrintRefused when a label cannot be printed as it stands
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int labels(List<Label> labels, LabelRun run, PrintStyle style, OutputStream out) {
-        return print(
+        return place(
                 style,
                 "labels.title",
                 out,
-                (words, shelf, photos) -> new LabelPages(templates, labels, run, words, shelf, watch));
+                (words, shelf, photos) -> new InOrder<>(
+                        labels.iterator(), () -> new LabelViews(run, words, shelf)::set, InOrder.usualThreads()),
+                (views, words, shelf) -> new LabelPages(views, run, words, shelf, content.palette(), watch));
     }
 
     /// Draws labels as pictures for roll printers: PNG of black and white dots, each dot one of the printer's.
@@ -178,9 +172,7 @@ public final class Printer {
             DotFonts fonts = new DotFonts(content);
             for (Label label : labels) {
                 try {
-                    Map<String, Drawing> drawings = new LinkedHashMap<>();
-                    LabelView view = views.set(label, 0, drawings);
-                    each.accept(new LabelDots(fonts, shelf, run.dpi()).png(view, drawings));
+                    each.accept(new LabelDots(fonts, shelf, run.dpi()).png(views.set(label)));
                 } catch (PrintRefused refusal) {
                     watch.refused(refusal);
                 }
@@ -292,10 +284,13 @@ public final class Printer {
     }
 
     private int print(PrintStyle style, String title, OutputStream out, Pages pages) {
+        if (press.cropMarks()) {
+            throw new IllegalArgumentException("only cards, signs and labels stand on larger paper and are cut");
+        }
         Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
         FontShelf shelf = shelves.borrow();
         try {
-            PdfPrinter printer = new PdfPrinter(content, shelf, press, watch);
+            PdfPrinter printer = new PdfPrinter(content, shelf, press.calibration(), watch);
             Iterator<PrintPage> made = pages.of(words, shelf, new PhotoShelf(photographs));
             return checking.isPresent()
                     ? printer.check(made, checking.get())
@@ -303,6 +298,31 @@ public final class Printer {
         } finally {
             shelves.giveBack(shelf);
         }
+    }
+
+    /// Prints pages of which every part has its place; what they are made of is measured ahead by threads of its own.
+    private <P> int place(PrintStyle style, String title, OutputStream out, Measured<P> measured, Dealt<P> dealt) {
+        Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
+        FontShelf shelf = shelves.borrow();
+        try (InOrder<?, P> things = measured.of(words, shelf, new PhotoShelf(photographs))) {
+            PlacedPrinter printer = new PlacedPrinter(shelf, press, watch);
+            Iterator<PlacedPage> pages = dealt.of(things, words, shelf);
+            return checking.isPresent()
+                    ? printer.check(pages, checking.get())
+                    : printer.print(pages, words.text(title), words.language().getLanguage(), out);
+        } finally {
+            shelves.giveBack(shelf);
+        }
+    }
+
+    /// What pages are made of.
+    private interface Measured<P> {
+        InOrder<?, P> of(Wording words, FontShelf shelf, PhotoShelf photos);
+    }
+
+    /// Pages made of it.
+    private interface Dealt<P> {
+        Iterator<PlacedPage> of(Iterator<P> things, Wording words, FontShelf shelf);
     }
 
     /// The pages of one document.

@@ -43,7 +43,7 @@ final class SheetTemplates {
         configuration.setLogTemplateExceptions(false);
     }
 
-    /// @param name of the template, such as `bench-card`
+    /// @param name of the template, such as `plant-sheet`
     /// @throws org.benchleaf.content.MissingContent when the pack lacks it
     String fill(String name, Map<String, ?> model) {
         StringWriter out = new StringWriter(8192);

@@ -72,7 +72,7 @@ class CanaryTest {
             for (String address :
                     List.of(socket, pipe().toUri().toString(), pipe().toString(), "jar:" + socket + "!/x")) {
                 String template = ContentPack.builtIn()
-                        .text("templates/bench-card.ftlh")
+                        .text("templates/plant-sheet.ftlh")
                         .replace(before, hostile.replace("@", address) + before);
                 assertTimeoutPreemptively(PATIENCE, () -> printOrStop(template));
                 assertThat(called(canary)).as(hostile).isFalse();
@@ -82,14 +82,14 @@ class CanaryTest {
 
     private void printOrStop(String template) throws IOException {
         Path shop = folder.resolve("shop");
-        Path file = shop.resolve("templates/bench-card.ftlh");
+        Path file = shop.resolve("templates/plant-sheet.ftlh");
         Files.createDirectories(file.getParent());
         Files.writeString(file, template);
         try {
             Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE)
-                    .benchCards(
-                            List.of(SampleCards.iteaCard()),
-                            CardFormat.LARGE,
+                    .plantSheets(
+                            SampleSheets.sheets().subList(0, 1),
+                            SheetFormat.LETTER,
                             PrintStyle.ENGLISH,
                             OutputStream.nullOutputStream());
         } catch (MissingContent | PrintRefused stopped) {

@@ -6,11 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.apache.pdfbox.cos.COSBase;
+import java.util.function.Predicate;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.benchleaf.content.ContentPack;
@@ -46,16 +47,40 @@ class PhotoPrintTest {
         BenchCard card = PhotoSamples.with(SampleCards.iteaCard(), PhotoSamples.LYING);
         try (Printed printed = Printed.of(
                 out -> printer.benchCards(List.of(card, card, card), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
-            Set<COSBase> pictures = new HashSet<>();
-            printed.document().getDocument().getXrefTable().keySet().forEach(key -> {
-                COSBase object =
-                        printed.document().getDocument().getObjectFromPool(key).getObject();
-                if (object instanceof COSStream stream && COSName.IMAGE.equals(stream.getCOSName(COSName.SUBTYPE))) {
-                    pictures.add(stream);
-                }
-            });
-            assertThat(pictures).hasSize(1);
+            assertThat(streams(printed, COSName.IMAGE)).isEqualTo(1);
         }
+    }
+
+    @Test
+    void photographsThatComeInTurnInBoxesOfManySizesAreStoredOnceAndSoIsEachFont() throws IOException {
+        Printer own = Printer.using(ContentPack.builtIn(), new OnePhotograph(SamplePhotos.leaves(600, 450, "jpg")));
+        List<BenchCard> cards = new ArrayList<>();
+        for (int turn = 0; turn < 6; turn++) {
+            for (BenchCard card : SampleCards.cards()) {
+                cards.add(PhotoSamples.with(card, new Photo("leaves-" + cards.size() % 9 + ".jpg", "", "")));
+            }
+        }
+        try (Printed printed = Printed.of(out -> own.benchCards(cards, CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
+            assertThat(cards).hasSizeGreaterThan(20);
+            assertThat(streams(printed, COSName.IMAGE)).isEqualTo(9);
+            assertThat(objects(
+                            printed,
+                            font -> font.getCOSName(COSName.TYPE) != null
+                                    && COSName.FONT_DESC.equals(font.getCOSName(COSName.TYPE))))
+                    .isEqualTo(printed.fonts().size());
+        }
+    }
+
+    private static long streams(Printed printed, COSName subtype) {
+        return objects(printed, one -> one instanceof COSStream && subtype.equals(one.getCOSName(COSName.SUBTYPE)));
+    }
+
+    private static long objects(Printed printed, Predicate<COSDictionary> kind) {
+        COSDocument document = printed.document().getDocument();
+        return document.getXrefTable().keySet().stream()
+                .map(key -> document.getObjectFromPool(key).getObject())
+                .filter(object -> object instanceof COSDictionary dictionary && kind.test(dictionary))
+                .count();
     }
 
     @Test

@@ -10,12 +10,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.content.ContentPack;
+import org.benchleaf.content.Palette;
 import org.benchleaf.render.page.BenchCard;
 import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.render.page.PlantTitle;
+import org.benchleaf.shared.color.Srgb;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,18 +51,37 @@ class PreflightTest {
                                 "Itea virginica 'Henry's Garnet'", "common name", "print.overflow"));
     }
 
+    // WCAG 2.x: #777777 on white has 4.48, #767676 has 4.54 (wcag-contrast.csv)
     @Test
-    void wordsThatHardlyStandOutAreFound(@TempDir Path shop) throws IOException {
-        Path style = shop.resolve("styles/card.css");
+    void wordsThatHardlyStandOutAreFound() {
+        Palette pale = new Palette(
+                "pale",
+                Map.of(
+                        "ink", new Srgb(0, 0, 0),
+                        "soft", new Srgb(0x77, 0x77, 0x77),
+                        "accent", new Srgb(0x76, 0x76, 0x76),
+                        "quiet", new Srgb(0x60, 0x60, 0x60)));
+        Printer own = Printer.using(ContentPack.builtIn().withPalette(pale), Photographs.NONE);
+        assertThat(check(own, List.of(SampleCards.iteaCard())))
+                .extracting(
+                        PrintFinding::field,
+                        found -> found.problem().key(),
+                        found -> found.problem().details().get("contrast"))
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("color", "print.contrast", "4.4"));
+    }
+
+    @Test
+    void wordsOfASheetAreHeldAgainstWhatLiesUnderThem(@TempDir Path shop) throws IOException {
+        Path style = shop.resolve("styles/sheet.css");
         Files.createDirectories(style.getParent());
-        // WCAG 2.x: #777777 on white has 4.48, #767676 has 4.54 (wcag-contrast.csv)
         Files.writeString(
                 style,
-                ContentPack.builtIn().text("styles/card.css")
-                        + ".card-common { color: #777777 } .card-why { color: #767676 }"
-                        + ".card-call { color: #262a26; background-color: #404540 }");
+                ContentPack.builtIn().text("styles/sheet.css")
+                        + ".sheet-common { color: #777777 } .sheet-why { color: #767676 }"
+                        + ".sheet-call { color: #262a26; background-color: #404540 }");
         Printer own = Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE);
-        assertThat(check(own, List.of(SampleCards.iteaCard())))
+        assertThat(own.check(dry -> dry.plantSheets(
+                        SampleSheets.sheets().subList(0, 1), SheetFormat.LETTER, PrintStyle.ENGLISH, NOWHERE)))
                 .extracting(
                         found -> found.problem().key(),
                         found -> found.problem().details().get("contrast"))

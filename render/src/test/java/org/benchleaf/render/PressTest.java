@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.OutputStream;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.TextPosition;
 import org.benchleaf.content.ContentPack;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -57,22 +55,15 @@ class PressTest {
     }
 
     @Test
-    void inkThatReachesTheEdgeReachesIntoTheBleed(@TempDir Path shop) throws IOException {
-        Path style = shop.resolve("styles/card.css");
-        Files.createDirectories(style.getParent());
-        Files.writeString(
-                style,
-                ContentPack.builtIn().text("styles/card.css")
-                        + ".card-call { background-color: #d0d8cc; left: -5mm !important;"
-                        + " top: -5mm !important; width: 160mm !important; height: 30mm }");
-        Printer own = Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE)
-                .on(TRIMMED);
-        try (Printed printed = Printed.of(
-                out -> own.benchCards(List.of(SampleCards.iteaCard()), CardFormat.LARGE, PrintStyle.ENGLISH, out))) {
-            var image = printed.image(0, 254); // ten dots to the millimetre
-            assertThat(image.getRGB(95, 140) & 0xFFFFFF).isEqualTo(0xD0D8CC);
-            assertThat(image.getRGB(80, 140) & 0xFFFFFF).isEqualTo(0xFFFFFF);
-        }
+    void onlyWhatIsCutStandsOnLargerPaper() {
+        assertThatThrownBy(() -> printer.on(TRIMMED)
+                        .plantSheets(
+                                SampleSheets.sheets(),
+                                SheetFormat.LETTER,
+                                PrintStyle.ENGLISH,
+                                OutputStream.nullOutputStream()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("cards, signs and labels");
     }
 
     @Test

@@ -171,8 +171,8 @@ class PrinterTest {
     @ValueSource(strings = {"styles/none.css", "file:///etc/hostname", "http://shop.example/x.css", "../../pom.xml"})
     void aStyleSheetThatIsMissingOrElsewhereStopsThePrint(String address, @TempDir Path shop) throws IOException {
         String template =
-                ContentPack.builtIn().text("templates/bench-card.ftlh").replace("styles/card.css", address);
-        assertThatThrownBy(() -> printWith(shop, "templates/bench-card.ftlh", template))
+                ContentPack.builtIn().text("templates/plant-sheet.ftlh").replace("styles/sheet.css", address);
+        assertThatThrownBy(() -> printWith(shop, "templates/plant-sheet.ftlh", template))
                 .isInstanceOf(MissingContent.class)
                 .hasMessageStartingWith(address + " is missing from ");
     }
@@ -183,23 +183,23 @@ class PrinterTest {
             })
     void aPictureThatIsNoFigureOfThePageStopsThePrint(String address, @TempDir Path shop) throws IOException {
         String template =
-                ContentPack.builtIn().text("templates/bench-card.ftlh").replace("figure:code", address);
-        assertThatThrownBy(() -> printWith(shop, "templates/bench-card.ftlh", template))
+                ContentPack.builtIn().text("templates/plant-sheet.ftlh").replace("figure:code", address);
+        assertThatThrownBy(() -> printWith(shop, "templates/plant-sheet.ftlh", template))
                 .isInstanceOf(MissingContent.class)
                 .hasMessageStartingWith("picture " + address + " is missing from ");
     }
 
     @Test
     void aBackgroundPictureStopsThePrint(@TempDir Path shop) throws IOException {
-        String style =
-                ContentPack.builtIn().text("styles/card.css") + ".card { background-image: url(file:///etc/hostname) }";
-        assertThatThrownBy(() -> printWith(shop, "styles/card.css", style)).isInstanceOf(MissingContent.class);
+        String style = ContentPack.builtIn().text("styles/sheet.css")
+                + ".sheet { background-image: url(file:///etc/hostname) }";
+        assertThatThrownBy(() -> printWith(shop, "styles/sheet.css", style)).isInstanceOf(MissingContent.class);
     }
 
     @Test
     void aFontFamilyThatNobodyRegisteredStopsThePrint(@TempDir Path shop) throws IOException {
-        String style = ContentPack.builtIn().text("styles/card.css") + ".card-name { font-family: Georgia }";
-        assertThatThrownBy(() -> printWith(shop, "styles/card.css", style))
+        String style = ContentPack.builtIn().text("styles/sheet.css") + ".sheet-name { font-family: Georgia }";
+        assertThatThrownBy(() -> printWith(shop, "styles/sheet.css", style))
                 .isInstanceOf(MissingContent.class)
                 .hasMessage("font family Georgia is missing from the fonts of the content pack");
     }
@@ -207,8 +207,8 @@ class PrinterTest {
     @Test
     void aDoctypeInATemplateIsRefused(@TempDir Path shop) throws IOException {
         String template = "<!DOCTYPE html [<!ENTITY x SYSTEM 'file:///etc/hostname'>]>"
-                + ContentPack.builtIn().text("templates/bench-card.ftlh");
-        assertThatThrownBy(() -> printWith(shop, "templates/bench-card.ftlh", template))
+                + ContentPack.builtIn().text("templates/plant-sheet.ftlh");
+        assertThatThrownBy(() -> printWith(shop, "templates/plant-sheet.ftlh", template))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("DOCTYPE is disallowed");
     }
@@ -216,18 +216,18 @@ class PrinterTest {
     @Test
     void aTemplateCannotReachJava(@TempDir Path shop) throws IOException {
         String template = "${'freemarker.template.utility.Execute'?new()('id')}";
-        assertThatThrownBy(() -> printWith(shop, "templates/bench-card.ftlh", template))
+        assertThatThrownBy(() -> printWith(shop, "templates/plant-sheet.ftlh", template))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessageStartingWith("template bench-card cannot be filled");
+                .hasMessageStartingWith("template plant-sheet cannot be filled");
     }
 
     private static void printWith(Path shop, String key, String text) throws IOException {
         Files.createDirectories(shop.resolve(key).getParent());
         Files.writeString(shop.resolve(key), text);
         Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE)
-                .benchCards(
-                        List.of(SampleCards.iteaCard()),
-                        CardFormat.LARGE,
+                .plantSheets(
+                        SampleSheets.sheets().subList(0, 1),
+                        SheetFormat.LETTER,
                         PrintStyle.ENGLISH,
                         OutputStream.nullOutputStream());
     }

@@ -107,11 +107,15 @@ class ReadingOrderTest {
 
     @Test
     void anAddressThatIsNoAddressOfTheWebIsNoLink(@TempDir Path shop) throws IOException {
-        String template = ContentPack.builtIn().text("templates/bench-card.ftlh");
+        String template = ContentPack.builtIn().text("templates/plant-sheet.ftlh");
         for (String address : List.of("javascript:alert(1)", "file:///etc/hostname", "#top", "\\\\server\\share")) {
-            write(shop, template.replace("${card.call}", "<a id='top' onclick='x()' href='" + address + "'>here</a>"));
-            try (Printed printed = shopsCard(shop)) {
-                assertThat(printed.document().getPage(0).getAnnotations()).isEmpty();
+            write(
+                    shop,
+                    template.replace(
+                            "${words[\"sheet.call\"]}", "<a id='top' onclick='x()' href='" + address + "'>here</a>"));
+            try (Printed printed = shopsSheet(shop)) {
+                // the one in its foot is the sheet's own
+                assertThat(printed.document().getPage(0).getAnnotations()).hasSize(1);
                 assertThat(new String(printed.bytes(), java.nio.charset.StandardCharsets.ISO_8859_1))
                         .doesNotContain("/JavaScript");
             }
@@ -120,15 +124,15 @@ class ReadingOrderTest {
 
     @Test
     void listsSpansAndHiddenWordsAreWhatTheyAreInHtml(@TempDir Path shop) throws Exception {
-        String template = ContentPack.builtIn().text("templates/bench-card.ftlh");
-        write(shop, template.replace("${card.call}</div>", """
+        String template = ContentPack.builtIn().text("templates/plant-sheet.ftlh");
+        write(shop, template.replace("${words[\"sheet.call\"]}</div>", """
                         </div><div style="position: absolute; font-size: 5pt">
                         <ul><li>one</li><li>two <a href="https://shop.example/x">three</a></li></ul>
                         <table><tr><th colspan="2">both</th></tr><tr><td>left</td><td/></tr></table>
                         <p aria-hidden="true">ornament</p><p>A <span lang="la">Quercus</span> of ours</p>
                         </div>
                         """));
-        try (Printed printed = shopsCard(shop)) {
+        try (Printed printed = shopsSheet(shop)) {
             Structure structure = Structure.of(printed);
             assertThat(structure.lines())
                     .containsSubsequence("L", "LI", "LBody one", "LI", "LBody two", "Link three (link)")
@@ -140,16 +144,16 @@ class ReadingOrderTest {
     }
 
     private static void write(Path shop, String template) throws IOException {
-        Path file = shop.resolve("templates/bench-card.ftlh");
+        Path file = shop.resolve("templates/plant-sheet.ftlh");
         Files.createDirectories(file.getParent());
         Files.writeString(file, template);
     }
 
-    private static Printed shopsCard(Path shop) throws IOException {
+    private static Printed shopsSheet(Path shop) throws IOException {
         Printer own = Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE);
-        return Printed.of(out -> own.benchCards(
-                List.of(SampleCards.iteaCard()),
-                CardFormat.LARGE,
+        return Printed.of(out -> own.plantSheets(
+                SampleSheets.sheets().subList(0, 1),
+                SheetFormat.LETTER,
                 new PrintStyle(Locale.ENGLISH, PrintStyle.ENGLISH.lengths()),
                 out));
     }

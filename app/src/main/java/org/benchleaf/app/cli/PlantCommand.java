@@ -93,7 +93,7 @@ final class PlantCommand implements Callable<Integer> {
                             line(out, "", wording.text("plant.other", Map.of("fact", described(other, wording)))));
         }
         line(out, "stock", new AnswerText(wording).stock(stock, YearWeek.of(benchleaf.today())));
-        line(out, "", wording.text("stock.as-of", Map.of("when", wording.time(benchleaf.now()))));
+        line(out, "", wording.stockAsOf(benchleaf.now()));
         SizeAdvice advice = new SizeAdvice(wording);
         stock.items().stream().map(ItemRecord::size).distinct().forEach(size -> {
             List<String> said = advice.of(size, SizeAdvice.kind(plant.facts()));

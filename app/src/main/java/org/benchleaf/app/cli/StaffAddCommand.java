@@ -2,11 +2,13 @@ package org.benchleaf.app.cli;
 
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.catalog.accounts.Role;
 import org.benchleaf.catalog.accounts.StaffMember;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,25 +29,28 @@ final class StaffAddCommand extends WorkspaceCommand {
     @SuppressWarnings("NullAway.Init")
     private Role role;
 
+    @Mixin
+    @SuppressWarnings("NullAway.Init")
+    private TierOption tier;
+
     StaffAddCommand(Console console, Clock clock) {
         super(console, clock);
     }
 
     @Override
     int run(Benchleaf benchleaf) {
+        Optional<String> asked = tier.of(role, benchleaf);
         char[] password = new PasswordPrompt(benchleaf.wording()).ask(name);
-        StaffMember added = benchleaf.accounts().add(name, role, password, StaffCommand.actor());
+        StaffMember added = role == Role.CUSTOMER
+                ? benchleaf.accounts().addCustomer(name, asked, password, StaffCommand.actor())
+                : benchleaf.accounts().add(name, role, password, StaffCommand.actor());
         console()
                 .out()
                 .println(benchleaf
                         .wording()
                         .text(
                                 "staff.added",
-                                Map.of(
-                                        "name",
-                                        added.name(),
-                                        "role",
-                                        added.role().term())));
+                                Map.of("name", added.name(), "role", TierOption.post(added, benchleaf.wording()))));
         return ErrorReport.DONE;
     }
 }

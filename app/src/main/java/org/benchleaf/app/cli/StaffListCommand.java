@@ -3,6 +3,7 @@ package org.benchleaf.app.cli;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -40,18 +41,19 @@ final class StaffListCommand extends WorkspaceCommand {
         String since = wording.date(LocalDate.ofInstant(member.since(), clock().getZone()));
         return wording.text(
                 member.active() ? "staff.line" : "staff.line.left",
-                Map.of("name", member.name(), "role", member.role().term(), "since", since));
+                Map.of("name", member.name(), "role", TierOption.post(member, wording), "since", since));
     }
 
     private static String json(List<StaffMember> staff) {
         ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
         ArrayNode all = mapper.createArrayNode();
         for (StaffMember member : staff) {
-            all.addObject()
+            ObjectNode one = all.addObject()
                     .put("name", member.name())
                     .put("role", member.role().term())
                     .put("active", member.active())
                     .put("since", member.since().toString());
+            member.tier().ifPresent(tier -> one.put("tier", tier));
         }
         return all.toPrettyString();
     }

@@ -32,7 +32,7 @@ public final class StockWords {
     }
 
     String asOf(LocalDateTime moment) {
-        return words.text("stock.as-of", Map.of("when", words.time(moment))) + ".";
+        return words.stockAsOf(moment) + ".";
     }
 
     private String time(Instant moment) {

@@ -5,12 +5,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.benchleaf.app.PriceTier;
 import org.benchleaf.catalog.lists.ListLine;
 import org.benchleaf.catalog.lists.PlantList;
 import org.benchleaf.catalog.model.ItemRecord;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.content.PriceTier;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.plant.Season;
 

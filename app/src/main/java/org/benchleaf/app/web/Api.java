@@ -122,7 +122,8 @@ final class Api {
     }
 
     private Reply need(Request request) {
-        NeedReading read = needs.reader().read(text(request), benchleaf.today());
+        NeedReading read =
+                new AskedPrices(view.telling(request)).of(needs.reader().read(text(request), benchleaf.today()));
         int skip = Math.clamp(number(request, "skip", 0), 0, FARTHEST);
         Map<String, Object> told = new LinkedHashMap<>(data.read(read));
         if (read.need().wishes().isEmpty()) {

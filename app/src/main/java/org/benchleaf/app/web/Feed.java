@@ -88,12 +88,10 @@ final class Feed {
             case Availability.SoldOut() -> row.put("now", 0);
             case Availability.Withdrawn() -> row.put("now", 0);
         }
-        if (telling.prices()) {
-            item.price().ifPresent(price -> {
-                row.put("price", price.amount());
-                row.put("currency", price.currency().getCurrencyCode());
-            });
-        }
+        item.price().flatMap(telling::price).ifPresent(price -> {
+            row.put("price", price.amount());
+            row.put("currency", price.currency().getCurrencyCode());
+        });
         return row;
     }
 

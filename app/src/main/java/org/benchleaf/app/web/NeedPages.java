@@ -46,12 +46,14 @@ final class NeedPages {
     private final Wording wording;
     private final NeedSearch search;
     private final NeedReaders readers;
+    private final PublicView view;
 
     NeedPages(Benchleaf benchleaf) {
         this.benchleaf = benchleaf;
         this.wording = benchleaf.wording();
         this.search = benchleaf.needSearch();
         this.readers = new NeedReaders(benchleaf);
+        this.view = new PublicView(benchleaf);
         readers.reader(); // the first who asks does not wait for it
     }
 
@@ -101,7 +103,8 @@ final class NeedPages {
     NeedPage answer(Request request) {
         Question question = Question.of(request);
         Map<String, Wish> chosen = chosen(question);
-        NeedReading read = reader().read(question.words(), benchleaf.today());
+        NeedReading read =
+                new AskedPrices(view.telling(request)).of(reader().read(question.words(), benchleaf.today()));
         List<WeighedWish> wishes = new ArrayList<>(read.need().wishes());
         chosen.values().stream()
                 .map(WeighedWish::of)
@@ -135,7 +138,7 @@ final class NeedPages {
                 answer.filter(found -> question.skip() + PAGE < Math.min(found.total(), FARTHEST))
                         .map(found -> question.path(question.words(), question.chosen(), question.skip() + PAGE))
                         .orElse(""),
-                new PublicView(benchleaf).shop());
+                view.shop());
     }
 
     /// The wishes that were chosen beside the words; what nobody offered is passed over.

@@ -57,12 +57,10 @@ record ProductData(PublicView view) {
         if (telling.isExact() && item.availability() instanceof Availability.InStock(int count)) {
             offer.put("inventoryLevel", Map.of("@type", "QuantitativeValue", "value", count));
         }
-        if (telling.prices()) {
-            item.price().ifPresent(price -> {
-                offer.put("price", price.amount());
-                offer.put("priceCurrency", price.currency().getCurrencyCode());
-            });
-        }
+        item.price().flatMap(telling::price).ifPresent(price -> {
+            offer.put("price", price.amount());
+            offer.put("priceCurrency", price.currency().getCurrencyCode());
+        });
         offer.put("seller", Map.of("@type", "Organization", "name", view.shop().name()));
         return offer;
     }

@@ -54,12 +54,25 @@ public final class Accounts {
     ///     or the password
     ///     will not do (`password.length`, `password.simple`)
     public StaffMember add(String name, Role role, char[] password, Actor by) {
+        return add(name, role, Optional.empty(), password, by);
+    }
+
+    /// Adds a customer, who sees counts and pays the prices of a tier.
+    ///
+    /// @param tier a name among the shop's price tiers; the catalog's prices when empty
+    /// @throws AccountRefused as [#add]
+    public StaffMember addCustomer(String name, Optional<String> tier, char[] password, Actor by) {
+        return add(name, Role.CUSTOMER, tier, password, by);
+    }
+
+    private StaffMember add(String name, Role role, Optional<String> tier, char[] password, Actor by) {
         String good = switch (StaffMember.readName(name)) {
             case Reading.Read<String>(String read) -> read;
             case Reading.Refused<String>(Problem problem) -> throw new AccountRefused(problem);
         };
-        StaffMember member = new StaffMember(good, role, true, clock.instant());
-        if (!store.add(member, passwords.store(good, password), note(by, "staff.added", good + ": " + role.term()))) {
+        StaffMember member = new StaffMember(good, role, tier, true, clock.instant());
+        if (!store.add(
+                member, passwords.store(good, password), note(by, "staff.added", good + ": " + post(role, tier)))) {
             throw new AccountRefused(Problem.of("staff.taken", good));
         }
         return member;
@@ -70,9 +83,25 @@ public final class Accounts {
     /// @throws AccountRefused when there is nobody of that name (`staff.unknown`), or no owner would be
     ///     left (`staff.last.owner`)
     public StaffMember change(String name, Role role, boolean active, Actor by) {
+        return change(name, role, known(name).tier(), active, by);
+    }
+
+    /// Makes somebody a customer of a tier.
+    ///
+    /// @throws AccountRefused as [#change]
+    public StaffMember changeCustomer(String name, Optional<String> tier, Actor by) {
+        return change(name, Role.CUSTOMER, tier, true, by);
+    }
+
+    private static String post(Role role, Optional<String> tier) {
+        return role.term() + tier.map(one -> ", " + one).orElse("");
+    }
+
+    private StaffMember change(String name, Role role, Optional<String> tier, boolean active, Actor by) {
         StaffMember old = known(name);
-        StaffMember member = new StaffMember(old.name(), role, active, old.since());
-        String about = old.name() + ": " + (active ? role.term() : "-");
+        StaffMember member =
+                new StaffMember(old.name(), role, role == Role.CUSTOMER ? tier : Optional.empty(), active, old.since());
+        String about = old.name() + ": " + (active ? post(role, member.tier()) : "-");
         if (!store.change(member, note(by, "staff.changed", about))) {
             throw new AccountRefused(Problem.of("staff.last.owner", old.name()));
         }

@@ -3,6 +3,7 @@ package org.benchleaf.catalog.accounts;
 import java.text.Normalizer;
 import java.time.Instant;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Reading;
@@ -11,10 +12,11 @@ import org.benchleaf.shared.Reading;
 ///
 /// @param name as written; no two differ in capitals only
 /// @param role what they may do
+/// @param tier of a customer, whose prices they pay: a name among the shop's price tiers; the catalog's when empty
 /// @param active false for one who has left: the name stays in the ledger and the log, and is not given
 ///     again
 /// @param since when they were added
-public record StaffMember(String name, Role role, boolean active, Instant since) {
+public record StaffMember(String name, Role role, Optional<String> tier, boolean active, Instant since) {
     private static final Pattern NAME =
             Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{M}\\p{N} .'_-]{0,38}[\\p{L}\\p{M}\\p{N}.])?");
 

@@ -34,7 +34,8 @@ record Migrations(Dialect dialect, List<String> files) {
             "055_walks.sql",
             "056_bulletins.sql",
             "060_prints.sql",
-            "065_printed_by.sql");
+            "065_printed_by.sql",
+            "066_customer_tier.sql");
 
     private static final String VERSION_TABLE = "schema_version";
 

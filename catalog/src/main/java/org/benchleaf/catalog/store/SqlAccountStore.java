@@ -20,7 +20,7 @@ import org.benchleaf.shared.Term;
 
 /// Staff in the database. They are no part of the catalog's state: signing in changes no revision.
 final class SqlAccountStore implements AccountStore {
-    private static final String MEMBER = "s.name, s.role, s.active, s.since";
+    private static final String MEMBER = "s.name, s.role, s.tier, s.active, s.since";
     private static final String SESSION = "SELECT " + MEMBER + ", e.id, e.started_at, e.seen_at, e.address, e.device"
             + " FROM staff_session e JOIN staff s ON s.folded = e.staff WHERE ";
     private static final String TOKEN = "SELECT " + MEMBER + ", t.id, t.label, t.made_at, t.ends_at, t.used_at"
@@ -54,11 +54,12 @@ final class SqlAccountStore implements AccountStore {
     public boolean add(StaffMember member, String password, Note note) {
         return database.write(session -> {
             int added = session.execute(
-                    "INSERT INTO staff (folded, name, role, active, password, since) VALUES (?, ?, ?, 1, ?, ?)"
+                    "INSERT INTO staff (folded, name, role, tier, active, password, since) VALUES (?, ?, ?, ?, 1, ?, ?)"
                             + " ON CONFLICT (folded) DO NOTHING",
                     StaffMember.folded(member.name()),
                     member.name(),
                     member.role().term(),
+                    member.tier().orElse(""),
                     password,
                     stamp(member.since()));
             if (added == 1) {
@@ -73,17 +74,15 @@ final class SqlAccountStore implements AccountStore {
         return database.write(session -> {
             String folded = StaffMember.folded(member.name());
             boolean owns = member.active() && member.role() == Role.OWNER;
-            if (!owns
-                    && session.list(
-                                    "SELECT folded FROM staff WHERE role = 'owner' AND active = 1 AND folded <> ?",
-                                    row -> row.getString(1),
-                                    folded)
-                            .isEmpty()) {
+            List<String> owners = session.list(
+                    "SELECT folded FROM staff WHERE role = 'owner' AND active = 1", row -> row.getString(1));
+            if (!owns && owners.equals(List.of(folded))) {
                 return false;
             }
             session.execute(
-                    "UPDATE staff SET role = ?, active = ? WHERE folded = ?",
+                    "UPDATE staff SET role = ?, tier = ?, active = ? WHERE folded = ?",
                     member.role().term(),
+                    member.tier().orElse(""),
                     member.active() ? 1 : 0,
                     folded);
             if (!member.active()) {
@@ -303,6 +302,7 @@ final class SqlAccountStore implements AccountStore {
         return new StaffMember(
                 row.getString("name"),
                 Term.read(Role.class, row.getString("role")).orThrow(),
+                Optional.of(row.getString("tier")).filter(tier -> !tier.isEmpty()),
                 row.getInt("active") == 1,
                 Instant.parse(row.getString("since")));
     }

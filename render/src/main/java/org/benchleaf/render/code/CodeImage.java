@@ -1,6 +1,7 @@
 package org.benchleaf.render.code;
 
 import com.google.zxing.ChecksumException;
+import com.google.zxing.EncodeHintType;
 import com.google.zxing.FormatException;
 import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
@@ -8,8 +9,10 @@ import com.google.zxing.qrcode.decoder.Decoder;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import com.google.zxing.qrcode.encoder.QRCode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.benchleaf.shared.code.DigitalLink;
@@ -65,7 +68,13 @@ public final class CodeImage {
     /// @param address the same as people read it
     public static CodeImage of(String text, String address, Damage borne) {
         try {
-            return new CodeImage(Encoder.encode(text, borne.level).getMatrix(), text, address);
+            QRCode code = Encoder.encode(text, borne.level, Map.of(EncodeHintType.QR_MASK_PATTERN, 0));
+            if (code.getMatrix().getWidth() <= QrMask.LARGEST_SIDE) {
+                QrMask.choose(code);
+            } else {
+                code = Encoder.encode(text, borne.level);
+            }
+            return new CodeImage(code.getMatrix(), text, address);
         } catch (WriterException tooLong) {
             throw new IllegalArgumentException("no QR code holds " + address, tooLong);
         }

@@ -1,6 +1,7 @@
 package org.benchleaf.render.pdf;
 
 import java.util.List;
+import java.util.Locale;
 import org.benchleaf.render.code.CodeImage;
 import org.benchleaf.shared.Problem;
 import org.openpdf.text.pdf.PdfContentByte;
@@ -55,20 +56,25 @@ public record CodeDrawing(CodeImage code, int dots, int dpi) implements Drawing 
         if (Math.abs(scale - 1) > 0.002) {
             throw new IllegalStateException("a code is printed at its own size; got " + scale + " of it");
         }
-        double module = dots * dot();
         double left = Math.round(x / dot()) * dot();
         double upper = Math.round(top / dot()) * dot();
         page.saveState();
         page.setGrayFill(0);
-        List<CodeImage.Run> runs = code.runs();
-        for (CodeImage.Run run : runs) {
-            page.rectangle(
-                    (float) (left + run.x() * module),
-                    (float) (upper - (run.y() + 1) * module),
-                    (float) (run.length() * module),
-                    (float) module);
+        // in whole modules, counted down from the upper left corner, so that nothing is rounded but the corner
+        StringBuilder path = new StringBuilder(4096).append(matrix(dots * dot(), left, upper));
+        for (CodeImage.Run run : code.runs()) {
+            path.append(run.x())
+                    .append(' ')
+                    .append(run.y())
+                    .append(' ')
+                    .append(run.length())
+                    .append(" 1 re\n");
         }
-        page.fill();
+        page.setLiteral(path.append("f\n").toString());
         page.restoreState();
+    }
+
+    private static String matrix(double module, double left, double upper) {
+        return String.format(Locale.ROOT, "%.5f 0 0 -%.5f %.4f %.4f cm\n", module, module, left, upper);
     }
 }

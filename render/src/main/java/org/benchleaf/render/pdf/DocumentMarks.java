@@ -3,7 +3,6 @@ package org.benchleaf.render.pdf;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.openpdf.text.pdf.PdfArray;
@@ -14,12 +13,10 @@ import org.openpdf.text.pdf.PdfObject;
 import org.openpdf.text.pdf.PdfStream;
 import org.openpdf.text.pdf.PdfString;
 import org.openpdf.text.pdf.PdfWriter;
-import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
-import org.xhtmlrenderer.pdf.ITextRenderer;
 
 /// What a PDF says of itself: title, language, color space, standards, print at 100 %; and nothing that changes from
 /// one print to the next, so no date, and an id made from the title.
-final class DocumentMarks extends DefaultPDFCreationListener {
+final class DocumentMarks {
     private static final String PRODUCER = "Benchleaf";
 
     /// Of 0 to 9: the usual 6 makes a card a twelfth smaller and takes a sixth more of the whole print.
@@ -27,13 +24,11 @@ final class DocumentMarks extends DefaultPDFCreationListener {
 
     private final String title;
     private final String language;
-    private final TaggedDevice device;
     private Optional<PressMarks> press = Optional.empty();
 
-    DocumentMarks(String title, String language, TaggedDevice device) {
+    DocumentMarks(String title, String language) {
         this.title = title;
         this.language = language;
-        this.device = device;
     }
 
     /// Says where every page is trimmed; before the first is written.
@@ -41,9 +36,7 @@ final class DocumentMarks extends DefaultPDFCreationListener {
         press = Optional.of(marks);
     }
 
-    @Override
-    public void preOpen(ITextRenderer renderer) {
-        PdfWriter writer = Objects.requireNonNull(renderer.getWriter(), "a PDF about to be opened");
+    void beforeOpening(PdfWriter writer) {
         writer.setCompressionLevel(COMPRESSION);
         PdfDictionary info = writer.getInfo();
         info.remove(PdfName.CREATIONDATE);
@@ -69,9 +62,7 @@ final class DocumentMarks extends DefaultPDFCreationListener {
     }
 
     /// Colors are sRGB, and the file says so once.
-    @Override
-    public void preWrite(ITextRenderer renderer, int pageCount) {
-        PdfWriter writer = Objects.requireNonNull(renderer.getWriter(), "a PDF that is open");
+    void onceOpen(PdfWriter writer) {
         if (writer.getExtraCatalog().contains(PdfName.OUTPUTINTENTS)) {
             return;
         }
@@ -92,11 +83,7 @@ final class DocumentMarks extends DefaultPDFCreationListener {
     }
 
     /// The engine takes the title of the first page for that of the whole.
-    @Override
-    public void onClose(ITextRenderer renderer) {
-        PdfDictionary info = Objects.requireNonNull(renderer.getWriter(), "a PDF about to be closed")
-                .getInfo();
-        info.put(PdfName.TITLE, new PdfString(title, PdfObject.TEXT_UNICODE));
-        device.finishStructure();
+    void beforeClosing(PdfWriter writer) {
+        writer.getInfo().put(PdfName.TITLE, new PdfString(title, PdfObject.TEXT_UNICODE));
     }
 }

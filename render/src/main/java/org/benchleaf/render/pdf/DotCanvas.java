@@ -9,7 +9,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import javax.imageio.ImageIO;
 import org.benchleaf.render.code.BarsImage;
 import org.benchleaf.render.code.CodeImage;
@@ -109,7 +108,7 @@ public final class DotCanvas {
     }
 
     private static Face face(Piece piece) {
-        return Face.valueOf(piece.face().toUpperCase(Locale.ROOT).replace('-', '_'));
+        return Face.named(piece.face());
     }
 
     /// The picture as PNG, one bit a dot.

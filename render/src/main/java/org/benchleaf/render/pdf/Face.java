@@ -20,8 +20,22 @@ public enum Face {
     }
 
     /// Key of the font in the content pack.
-    String key() {
+    public String key() {
         return "fonts/" + file;
+    }
+
+    /// The face of that name in style sheets.
+    public static Face named(String family) {
+        return switch (family) {
+            case "names" -> NAMES;
+            case "names-italic" -> NAMES_ITALIC;
+            case "names-strong" -> NAMES_STRONG;
+            case "names-strong-italic" -> NAMES_STRONG_ITALIC;
+            case "facts" -> FACTS;
+            case "facts-italic" -> FACTS_ITALIC;
+            case "facts-strong" -> FACTS_STRONG;
+            default -> throw new IllegalArgumentException("no face is called " + family);
+        };
     }
 
     /// Its name in style sheets: `names-italic`.

@@ -43,17 +43,25 @@ public record FigureDrawing(Figure figure) implements Drawing {
 
     private record Pen(PdfContentByte page, FontShelf shelf, double left, double top, double scale) {
         void marks(List<Mark> marks) {
-            for (Mark mark : marks) {
-                switch (mark) {
+            for (int at = 0; at < marks.size(); at++) {
+                switch (marks.get(at)) {
                     case Mark.Area(Path path, Ink ink) -> {
                         fill(ink);
-                        trace(path);
-                        page.fill();
+                        // an area and its edge are one path
+                        if (at + 1 < marks.size()
+                                && marks.get(at + 1) instanceof Mark.Line(Path edge, Ink line, double width)
+                                && edge == path) {
+                            pen(line, width);
+                            trace(path);
+                            page.fillStroke();
+                            at++;
+                        } else {
+                            trace(path);
+                            page.fill();
+                        }
                     }
                     case Mark.Line(Path path, Ink ink, double width) -> {
-                        Srgb color = ink.onPaper();
-                        page.setRGBColorStroke(color.red(), color.green(), color.blue());
-                        page.setLineWidth((float) (width * scale));
+                        pen(ink, width);
                         trace(path);
                         page.stroke();
                     }
@@ -73,6 +81,12 @@ public record FigureDrawing(Figure figure) implements Drawing {
         private void fill(Ink ink) {
             Srgb color = ink.onPaper();
             page.setRGBColorFill(color.red(), color.green(), color.blue());
+        }
+
+        private void pen(Ink ink, double width) {
+            Srgb color = ink.onPaper();
+            page.setRGBColorStroke(color.red(), color.green(), color.blue());
+            page.setLineWidth((float) (width * scale));
         }
 
         private void trace(Path path) {

@@ -47,6 +47,13 @@ public final class FontShelf {
         return font(face).getWidthPoint(text, 1000f) * size / 1000;
     }
 
+    /// How far the baseline lies under the middle of a line, where the middle between the face's highest and lowest
+    /// ink stands, in ems.
+    public double baselineUnderMiddle(Face face) {
+        BaseFont font = font(face);
+        return (font.getFontDescriptor(BaseFont.BBOXURY, 1) + font.getFontDescriptor(BaseFont.BBOXLLY, 1)) / 2;
+    }
+
     /// Whether the face has a glyph for every character; spaces are always there.
     public boolean canPrint(Face face, String text) {
         return firstMissing(face, text) < 0;

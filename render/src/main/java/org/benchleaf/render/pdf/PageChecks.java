@@ -20,7 +20,7 @@ import org.xhtmlrenderer.render.InlineText;
 /// whether its drawings are fit to print.
 final class PageChecks {
     /// WCAG 2.x, success criterion 1.4.3.
-    private static final double LEAST_CONTRAST = 4.5;
+    static final double LEAST_CONTRAST = 4.5;
 
     private static final Srgb PAPER = new Srgb(0xFF, 0xFF, 0xFF);
 
@@ -84,12 +84,13 @@ final class PageChecks {
     private void words(String text, Srgb ink, Srgb under) {
         double contrast = ink.contrastWith(under);
         if (contrast < LEAST_CONTRAST && told.add(ink + " " + under)) {
-            findings.accept(PrintFinding.of(
-                    page.name(),
-                    "color",
-                    Problem.of("print.contrast", text.strip())
-                            .with("contrast", String.format(Locale.ROOT, "%.1f", Math.floor(contrast * 10) / 10))));
+            findings.accept(PrintFinding.of(page.name(), "color", hardlyStandsOut(text, contrast)));
         }
+    }
+
+    static Problem hardlyStandsOut(String text, double contrast) {
+        return Problem.of("print.contrast", text.strip())
+                .with("contrast", String.format(Locale.ROOT, "%.1f", Math.floor(contrast * 10) / 10));
     }
 
     private static Srgb color(@Nullable FSColor color, Srgb otherwise) {

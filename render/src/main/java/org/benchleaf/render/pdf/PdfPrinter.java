@@ -1,30 +1,32 @@
 package org.benchleaf.render.pdf;
 
-import java.io.FilterOutputStream;
-import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Iterator;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.benchleaf.content.ContentPack;
-import org.benchleaf.render.PressSettings;
+import org.benchleaf.render.Calibration;
 import org.benchleaf.render.PrintFinding;
 import org.benchleaf.render.PrintRefused;
 import org.benchleaf.render.PrintWatch;
 import org.benchleaf.shared.Problem;
+import org.openpdf.text.pdf.PdfWriter;
+import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
+import org.xhtmlrenderer.pdf.ITextRenderer;
 
-/// Prints pages one after another into one PDF 1.7: each page is a document of its own, appended, so that memory and
+/// Lays pages out and prints them one after another into one PDF 1.7: each page is a document of its own, appended, so
+/// that memory and
 /// time grow with the number of pages and no faster.
 public final class PdfPrinter {
     private final ContentPack content;
     private final FontShelf shelf;
-    private final PressSettings press;
+    private final Calibration calibration;
     private final PrintWatch watch;
 
-    public PdfPrinter(ContentPack content, FontShelf shelf, PressSettings press, PrintWatch watch) {
+    public PdfPrinter(ContentPack content, FontShelf shelf, Calibration calibration, PrintWatch watch) {
         this.content = content;
         this.shelf = shelf;
-        this.press = press;
+        this.calibration = calibration;
         this.watch = watch;
     }
 
@@ -36,20 +38,17 @@ public final class PdfPrinter {
     /// @throws PrintRefused when there is no page, or one does not fit and the watch does not let it pass
     /// @throws org.benchleaf.content.MissingContent when a page asks for a file, font or picture that is not there
     public int print(Iterator<PrintPage> pages, String title, String language, OutputStream out) {
-        PageLayout layout = new PageLayout(content, shelf, press);
-        DocumentMarks document = new DocumentMarks(title, language, layout.device());
-        layout.renderer().setListener(document);
+        PageLayout layout = new PageLayout(content, shelf, calibration);
+        DocumentMarks document = new DocumentMarks(title, language);
+        layout.renderer().setListener(new Marking(document, layout.device()));
         int count = 0;
         try (PageFeed feed = new PageFeed(pages)) {
-            for (PageFeed.Step step = feed.next(); !(step instanceof PageFeed.Step.Done); step = feed.next()) {
+            while (feed.hasNext()) {
                 try {
-                    Optional<PressMarks> marks = layout.layOut(ready(step), feed);
+                    layout.layOut(feed.next(), feed);
                     if (count == 0) {
-                        marks.ifPresent(document::trimmed);
-                        layout.device().around(marks, shelf);
                         layout.renderer().createPDF(new KeptOpen(out), false);
                     } else {
-                        layout.device().around(marks, shelf);
                         layout.renderer().writeNextDocument(count + 1);
                     }
                 } catch (PrintRefused refusal) {
@@ -71,12 +70,12 @@ public final class PdfPrinter {
     ///
     /// @return pages that could be printed
     public int check(Iterator<PrintPage> pages, Consumer<PrintFinding> findings) {
-        PageLayout layout = new PageLayout(content, shelf, press);
+        PageLayout layout = new PageLayout(content, shelf, calibration);
         int count = 0;
         try (PageFeed feed = new PageFeed(pages)) {
-            for (PageFeed.Step step = feed.next(); !(step instanceof PageFeed.Step.Done); step = feed.next()) {
+            while (feed.hasNext()) {
                 try {
-                    PageFeed.Step.Ready ready = ready(step);
+                    PageFeed.Ready ready = feed.next();
                     layout.layOut(ready, feed);
                     new PageChecks(ready.page(), findings).check(layout.root());
                     count++;
@@ -88,31 +87,34 @@ public final class PdfPrinter {
         return count;
     }
 
-    private static PageFeed.Step.Ready ready(PageFeed.Step step) {
-        return switch (step) {
-            case PageFeed.Step.Ready ready -> ready;
-            case PageFeed.Step.Refused(PrintRefused refusal) -> throw refusal;
-            case PageFeed.Step.Failed(RuntimeException failure) -> throw failure;
-            case PageFeed.Step.Failed(Error failure) -> throw failure;
-            case PageFeed.Step.Failed(Throwable failure) -> throw new IllegalStateException(failure);
-            case PageFeed.Step.Done done -> throw new IllegalStateException("no page after the last");
-        };
-    }
+    /// Says at the engine's moments what the PDF says of itself.
+    private static final class Marking extends DefaultPDFCreationListener {
+        private final DocumentMarks document;
+        private final TaggedDevice device;
 
-    /// Passes everything on but the closing.
-    private static final class KeptOpen extends FilterOutputStream {
-        KeptOpen(OutputStream out) {
-            super(out);
+        Marking(DocumentMarks document, TaggedDevice device) {
+            this.document = document;
+            this.device = device;
         }
 
         @Override
-        public void write(byte[] bytes, int from, int length) throws IOException {
-            out.write(bytes, from, length);
+        public void preOpen(ITextRenderer renderer) {
+            document.beforeOpening(writer(renderer));
         }
 
         @Override
-        public void close() throws IOException {
-            flush();
+        public void preWrite(ITextRenderer renderer, int pageCount) {
+            document.onceOpen(writer(renderer));
+        }
+
+        @Override
+        public void onClose(ITextRenderer renderer) {
+            document.beforeClosing(writer(renderer));
+            device.finishStructure();
+        }
+
+        private static PdfWriter writer(ITextRenderer renderer) {
+            return Objects.requireNonNull(renderer.getWriter(), "a PDF that is about to be opened or open");
         }
     }
 }

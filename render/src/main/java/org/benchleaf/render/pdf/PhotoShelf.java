@@ -13,6 +13,7 @@ import org.benchleaf.render.picture.Picture;
 import org.benchleaf.render.picture.PictureReader;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.Reading;
+import org.jspecify.annotations.Nullable;
 import org.openpdf.text.BadElementException;
 import org.openpdf.text.Image;
 import org.openpdf.text.pdf.PdfContentByte;
@@ -22,8 +23,8 @@ import org.openpdf.text.pdf.PdfTemplate;
 /// what is written is not kept, so that thousands of pages need no more memory than a few. One thread draws; another
 /// may measure ahead of it.
 public final class PhotoShelf {
-    /// Made ready and held, in case the next page shows the same one.
-    private static final int HELD = 4;
+    /// Made ready and held until it is written: as many as the pages that are measured ahead show, in bytes.
+    private static final long HELD = 16 << 20;
 
     /// Coarser than this shows its pixels at reading distance; common practice, no source.
     private static final int LEAST_DPI = 200;
@@ -33,8 +34,9 @@ public final class PhotoShelf {
 
     private final Photographs photographs;
     private final Map<String, Double> aspects = new HashMap<>();
-    private final Map<String, PdfTemplate> written = new HashMap<>();
+    private final Map<String, Stored> written = new HashMap<>();
     private final Map<String, Image> held = new LinkedHashMap<>();
+    private long heldBytes;
     private final Map<Logo, Image> logos = new HashMap<>();
 
     public PhotoShelf(Photographs photographs) {
@@ -67,6 +69,15 @@ public final class PhotoShelf {
     /// @param width in points
     public Drawing logo(Logo logo, double width) {
         return new LogoDrawing(logo, width, logos);
+    }
+
+    /// A photograph that lies in the file.
+    ///
+    /// @param form the whole of it, a dot to the point
+    private record Stored(PdfTemplate form, double width, double height) {
+        double aspect() {
+            return width / height;
+        }
     }
 
     private final class Filled implements Drawing {
@@ -129,36 +140,47 @@ public final class PhotoShelf {
 
         @Override
         public void draw(PdfContentByte page, FontShelf shelf, double x, double top, double scale) {
-            String key = file + "@" + Math.round(width * 100) + "x" + Math.round(height * 100);
-            PdfTemplate box = written.get(key);
-            if (box == null) {
-                box = box(page);
-                written.put(key, box);
+            String key = key(file, longSide());
+            Stored photo = written.get(key);
+            if (photo == null) {
+                photo = store(page);
+                written.put(key, photo);
+                forget(key);
             }
-            page.addTemplate(box, (float) scale, 0, 0, (float) scale, (float) x, (float) (top - height * scale));
+            double shownWidth = Math.max(width, height * photo.aspect()) * scale;
+            double shown = shownWidth / photo.width();
+            page.saveState();
+            page.rectangle(
+                    (float) x, (float) (top - height * scale), (float) (width * scale), (float) (height * scale));
+            page.clip();
+            page.newPath();
+            page.addTemplate(
+                    photo.form(),
+                    (float) shown,
+                    0,
+                    0,
+                    (float) shown,
+                    (float) (x + (width * scale - shownWidth) / 2),
+                    (float) (top - (height * scale + shownWidth / photo.aspect()) / 2));
+            page.restoreState();
         }
 
-        private PdfTemplate box(PdfContentByte page) {
-            PdfTemplate box = page.createTemplate((float) width, (float) height);
+        /// Whatever box shows it, it is one object of the file.
+        private Stored store(PdfContentByte page) {
             Image image = image(file, subject, longSide());
-            double aspect = image.getWidth() / (double) image.getHeight();
-            double shownWidth = Math.max(width, height * aspect);
-            double shownHeight = shownWidth / aspect;
+            PdfTemplate form = page.createTemplate(image.getWidth(), image.getHeight());
             try {
-                box.addImage(
-                        image,
-                        (float) shownWidth,
-                        0,
-                        0,
-                        (float) shownHeight,
-                        (float) ((width - shownWidth) / 2),
-                        (float) ((height - shownHeight) / 2));
-                page.getPdfWriter().releaseTemplate(box);
+                form.addImage(image, image.getWidth(), 0, 0, image.getHeight(), 0, 0);
+                page.getPdfWriter().releaseTemplate(form);
             } catch (IOException | org.openpdf.text.DocumentException unwritable) {
                 throw new IllegalStateException("a photograph cannot be written: " + file, unwritable);
             }
-            return box;
+            return new Stored(form, image.getWidth(), image.getHeight());
         }
+    }
+
+    private static String key(String file, int longSide) {
+        return file + "@" + longSide;
     }
 
     private Image image(String file, String subject) {
@@ -166,16 +188,25 @@ public final class PhotoShelf {
     }
 
     private synchronized Image image(String file, String subject, int longSide) {
-        String key = file + "@" + longSide;
+        String key = key(file, longSide);
         Image image = held.get(key);
         if (image == null) {
             image = read(file, subject, longSide);
             held.put(key, image);
-            if (held.size() > HELD) {
-                held.remove(held.keySet().iterator().next());
+            heldBytes += bytes(image);
+            while (heldBytes > HELD && held.size() > 1) {
+                heldBytes -= bytes(held.remove(held.keySet().iterator().next()));
             }
         }
         return image;
+    }
+
+    private synchronized void forget(String key) {
+        heldBytes -= bytes(held.remove(key));
+    }
+
+    private static long bytes(@Nullable Image image) {
+        return image == null || image.getOriginalData() == null ? 0 : image.getOriginalData().length;
     }
 
     private Image read(String file, String subject, int longSide) {

@@ -1,5 +1,6 @@
 package org.benchleaf.render.pdf;
 
+import org.benchleaf.render.Calibration;
 import org.benchleaf.render.PressSettings;
 import org.openpdf.text.Rectangle;
 import org.openpdf.text.pdf.PdfContentByte;
@@ -18,6 +19,21 @@ record PressMarks(PressSettings press, double trimWidth, double trimHeight) {
     private static final double GAP_MM = 1;
 
     private static final double BAR_MM = 100;
+
+    /// Moves and stretches all that is painted after it by what the printer does wrong.
+    ///
+    /// @param height of the page in points
+    static void putRight(Calibration calibration, PdfContentByte page, double height) {
+        if (!calibration.equals(Calibration.NONE)) {
+            page.concatCTM(
+                    (float) calibration.scaleX(),
+                    0,
+                    0,
+                    (float) calibration.scaleY(),
+                    (float) (calibration.rightMm() * POINT),
+                    (float) (height * (1 - calibration.scaleY()) - calibration.downMm() * POINT));
+        }
+    }
 
     private double slug() {
         return press.slugMm() * POINT;

@@ -2,6 +2,7 @@ package org.benchleaf.render.pdf;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -37,6 +38,15 @@ final class StructureTree {
     /// A key of the parent tree for a page or a link.
     int newKey() {
         return nextKey++;
+    }
+
+    /// Gives the page in work a key; its entries are written when the page is done.
+    int startPage() {
+        int key = newKey();
+        // the library has no way to add this entry to a page but behind the name of its tab order, and its own
+        // structure tree, which can, keeps every element in memory until the end
+        writer.setTabs(new PdfName(("/S/StructParents " + key).getBytes(StandardCharsets.US_ASCII)));
+        return key;
     }
 
     /// Writes a part of the document that is painted.

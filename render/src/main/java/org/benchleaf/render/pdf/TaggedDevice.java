@@ -1,7 +1,6 @@
 package org.benchleaf.render.pdf;
 
 import java.awt.Shape;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -34,8 +33,6 @@ import org.xhtmlrenderer.render.RenderingContext;
 /// Paints pages and says of everything painted what it is: which heading, paragraph, cell or figure it belongs to, or
 /// that it is ornament. Neighbors of one run share one mark.
 final class TaggedDevice extends ITextOutputDevice {
-    private static final double POINT = 72 / 25.4;
-
     /// A page of the part in work.
     private record Page(int key, int object, List<TagNode> owners) {}
 
@@ -50,7 +47,6 @@ final class TaggedDevice extends ITextOutputDevice {
 
     private final Function<Element, String> alternatives;
     private final Calibration calibration;
-    private @Nullable Runnable aroundPage;
     private final List<Page> pages = new ArrayList<>();
     private final List<Link> links = new ArrayList<>();
     private @Nullable StructureTree tree;
@@ -68,12 +64,6 @@ final class TaggedDevice extends ITextOutputDevice {
         this.calibration = calibration;
     }
 
-    /// Paints marks around the next page.
-    void around(Optional<PressMarks> marks, FontShelf shelf) {
-        aroundPage = marks.<Runnable>map(some -> () -> some.draw(getCurrentPage(), shelf))
-                .orElse(null);
-    }
-
     @Override
     public void start(Document page) {
         super.start(page);
@@ -88,34 +78,14 @@ final class TaggedDevice extends ITextOutputDevice {
         if (tree == null) {
             tree = new StructureTree(writer);
         }
-        int key = tree.newKey();
-        pages.add(new Page(key, writer.getCurrentPage().getNumber(), new ArrayList<>()));
-        // the library has no way to add this entry to a page but behind the name of its tab order, and its own
-        // structure tree, which can, keeps every element in memory until the end
-        writer.setTabs(new PdfName(("/S/StructParents " + key).getBytes(StandardCharsets.US_ASCII)));
-        putRight(content, height);
+        pages.add(new Page(tree.startPage(), writer.getCurrentPage().getNumber(), new ArrayList<>()));
+        // before the engine saves the state to which it comes back
+        PressMarks.putRight(calibration, content, height);
         super.initializePage(content, height);
-    }
-
-    /// Before the engine saves the state to which it comes back.
-    private void putRight(PdfContentByte content, float height) {
-        if (!calibration.equals(Calibration.NONE)) {
-            content.concatCTM(
-                    (float) calibration.scaleX(),
-                    0,
-                    0,
-                    (float) calibration.scaleY(),
-                    (float) (calibration.rightMm() * POINT),
-                    (float) (height * (1 - calibration.scaleY()) - calibration.downMm() * POINT));
-        }
     }
 
     @Override
     public void finishPage() {
-        if (aroundPage != null) {
-            ornament();
-            aroundPage.run();
-        }
         close();
         super.finishPage();
     }

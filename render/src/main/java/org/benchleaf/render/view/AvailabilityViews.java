@@ -40,7 +40,7 @@ public final class AvailabilityViews {
                 .flatMap(group -> group.plants().stream())
                 .mapToLong(plant -> plant.items().size())
                 .sum();
-        String asOf = words.text("stock.as-of", Map.of("when", words.time(list.asOf())));
+        String asOf = words.stockAsOf(list.asOf());
         return plants == 0
                 ? asOf + ". " + words.text("table.none")
                 : asOf + ", "

@@ -133,8 +133,7 @@ final class CardLayout {
                 each(footWidth, priceType),
                 round(drawn.width() * POINT_MM),
                 this.words.text("sheet.call"),
-                characters.checked(card.shop().name(), "shop", Face.FACTS_STRONG),
-                characters.checked(card.shop().addressLine(), "shop", Face.FACTS),
+                shop(),
                 card.link().plant().toString(),
                 head);
         return new CardViews.Set(view, figures.drawings(), figures.alternatives());
@@ -150,6 +149,18 @@ final class CardLayout {
                 "figure:logo", photos.logo(shown, width / POINT_MM), card.shop().name());
         double top = plan.margin() + (plan.logo() - width / shown.aspect()) / 2;
         return List.of(new CardView.CardLogo(plan.margin(), round(top), round(width)));
+    }
+
+    private List<Word> shop() {
+        List<Word> shop = new ArrayList<>(
+                Typesetter.words(characters.checked(card.shop().name(), "shop", Face.FACTS_STRONG), Face.FACTS_STRONG));
+        String address = characters.checked(card.shop().addressLine(), "shop", Face.FACTS);
+        if (!address.isEmpty()) {
+            for (Word word : Typesetter.words(address, Face.FACTS)) {
+                shop.add(new Word(word.text(), word.face(), true, !word.spaced()));
+            }
+        }
+        return shop;
     }
 
     private PrintRefused tooMuch() {

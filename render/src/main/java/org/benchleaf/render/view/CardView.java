@@ -18,10 +18,10 @@ import java.util.List;
 /// @param price empty when none is shown
 /// @param size in which it is sold here, empty when the card is for the plant at large
 /// @param code side of the code with its quiet zone
-/// @param shop the shop's line
+/// @param shop the shop's line, not set yet
 /// @param key the plant's key, for those who cannot scan
 /// @param logo of the shop; one or none
-public record CardView(
+record CardView(
         String title,
         Page page,
         TextBlock name,
@@ -41,12 +41,12 @@ public record CardView(
         String each,
         double code,
         String call,
-        String shop,
-        String address,
+        List<Word> shop,
         String key,
         List<CardLogo> logo) {
-    public CardView {
+    CardView {
         icons = List.copyOf(icons);
+        shop = List.copyOf(shop);
         cautions = List.copyOf(cautions);
         picture = List.copyOf(picture);
         logo = List.copyOf(logo);
@@ -61,7 +61,7 @@ public record CardView(
     /// @param sign side of a caution's sign
     /// @param shopTop where the shop's line stands
     /// @param shopType its type
-    public record Page(
+    record Page(
             double width,
             double height,
             double margin,
@@ -81,7 +81,7 @@ public record CardView(
     /// @param codeTop of the code
     /// @param right distance of the code from the right edge of the card, its quiet zone reaching into the margin
     /// @param priceType in points
-    public record Foot(
+    record Foot(
             double left,
             double top,
             double width,
@@ -98,14 +98,14 @@ public record CardView(
     ///
     /// @param figure key of its drawing
     /// @param credit may be empty
-    public record CardPicture(
+    record CardPicture(
             String figure, double top, double left, double width, String credit, double creditTop, double creditType) {}
 
     /// The shop's logo.
-    public record CardLogo(double left, double top, double width) {}
+    record CardLogo(double left, double top, double width) {}
 
     /// One caution or notice and its place.
     ///
     /// @param left of its sign
-    public record CardCaution(double left, double textLeft, double top, TextBlock text) {}
+    record CardCaution(double left, double textLeft, double top, TextBlock text) {}
 }

@@ -31,10 +31,10 @@ public final class CardViews {
     /// A card and its drawings.
     ///
     /// @param alternatives words by the `src` of the drawings
-    public record Set(CardView view, Map<String, Drawing> drawings, Map<String, String> alternatives) {}
+    record Set(CardView view, Map<String, Drawing> drawings, Map<String, String> alternatives) {}
 
     /// @throws PrintRefused when a text does not fit or cannot be printed
-    public Set set(BenchCard card) {
+    Set set(BenchCard card) {
         PrintRefused refusal = null;
         if (card.shop().logo().isPresent()) {
             for (CardPlan plan : plans.stream().filter(CardPlan::picture).toList()) {

@@ -1,12 +1,12 @@
 package org.benchleaf.render.view;
 
 import java.util.List;
+import org.benchleaf.render.pdf.BarsDrawing;
+import org.benchleaf.render.pdf.CodeDrawing;
 
-/// One label in its place on the sheet; places and sizes in mm.
+/// One label; places within its cell and sizes in mm.
 ///
-/// @param left of the cell
-/// @param top of the cell
-/// @param code key of its code
+/// @param code its code
 /// @param codeLeft and codeTop: place of the code within the cell, its side being codeSize
 /// @param textLeft of the words within the cell
 /// @param nameTop and the others: places within the cell
@@ -15,11 +15,9 @@ import java.util.List;
 /// @param detail lot and price
 /// @param bars one place for the bars of a till, when there are any
 public record LabelView(
-        double left,
-        double top,
         double width,
         double height,
-        String code,
+        CodeDrawing code,
         double codeLeft,
         double codeTop,
         double codeSize,
@@ -37,7 +35,5 @@ public record LabelView(
         TextBlock detail,
         List<Bars> bars) {
     /// Where bars stand within the cell.
-    ///
-    /// @param key of their drawing
-    public record Bars(String key, double left, double top, double width) {}
+    public record Bars(BarsDrawing drawing, double left, double top, double width) {}
 }

@@ -13,7 +13,6 @@ import org.benchleaf.render.page.Label;
 import org.benchleaf.render.page.LabelRun;
 import org.benchleaf.render.pdf.BarsDrawing;
 import org.benchleaf.render.pdf.CodeDrawing;
-import org.benchleaf.render.pdf.Drawing;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.shared.Problem;
@@ -45,10 +44,8 @@ public final class LabelViews {
         this.typesetter = new Typesetter(shelf);
     }
 
-    /// @param cell from 0, by rows from the top left
-    /// @param drawings receives the label's code
     /// @throws PrintRefused when something does not fit or cannot be printed
-    public LabelView set(Label label, int cell, Map<String, Drawing> drawings) {
+    public LabelView set(Label label) {
         StockPaper paper = run.paper();
         String subject = label.title().botanical()
                 + label.lot()
@@ -66,8 +63,6 @@ public final class LabelViews {
                 label.link(), label.trade(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
                 code, code.dotsThatFit(box, run.dpi()).orElseThrow(() -> codeTooSmall(code, box, subject)), run.dpi());
-        String codeKey = "figure:code-" + cell;
-        drawings.put(codeKey, drawn);
         double side = drawn.width() * POINT_MM;
         double codeLeft = Math.max(0.5, Math.min(1.4 * scale, w * 0.02));
         double textLeft = codeLeft + side + 0.2;
@@ -109,21 +104,17 @@ public final class LabelViews {
                 ? TextBlock.none()
                 : text(characters, details, "lot", Face.FACTS, measure, range(7, 6.4, 6, 1, 1.2, scale), subject);
 
-        List<LabelView.Bars> bars = bars(label, cell, textLeft, measure, h - 1.2, drawings, subject);
+        List<LabelView.Bars> bars = bars(label, textLeft, measure, h - 1.2, subject);
         double bottom = bars.isEmpty() ? h - 1.9 * scale : bars.getFirst().top() - 0.6;
         double detailTop = bottom - detail.height();
         double sizeTop = detailTop - Math.max(size.height(), place.height()) - (detail.isEmpty() ? 0 : 0.2);
         double nameTop = 1.9 * scale;
         TextBlock name = name(label, measure, sizeTop - nameTop - common.height(), scale, subject);
         double commonTop = nameTop + name.height() + 0.3;
-        int column = cell % paper.columns();
-        int row = cell / paper.columns();
         return new LabelView(
-                round(paper.x(column) + run.nudgeRightMm()),
-                round(paper.y(row) + run.nudgeDownMm()),
                 w,
                 h,
-                codeKey,
+                drawn,
                 round(codeLeft),
                 round((h - side) / 2),
                 round(side),
@@ -143,14 +134,7 @@ public final class LabelViews {
     }
 
     /// The bars of a till stand under the words.
-    private List<LabelView.Bars> bars(
-            Label label,
-            int cell,
-            double left,
-            double measure,
-            double bottom,
-            Map<String, Drawing> drawings,
-            String subject) {
+    private List<LabelView.Bars> bars(Label label, double left, double measure, double bottom, String subject) {
         if (!run.bars() || label.gtin().isEmpty()) {
             return List.of();
         }
@@ -170,9 +154,7 @@ public final class LabelViews {
                     .with("width", String.format(Locale.ROOT, "%.1f", width))
                     .with("room", String.format(Locale.ROOT, "%.1f", measure)));
         }
-        String key = "figure:bars-" + cell;
-        drawings.put(key, drawing);
-        return List.of(new LabelView.Bars(key, round(left), round(bottom - tall), round(width)));
+        return List.of(new LabelView.Bars(drawing, round(left), round(bottom - tall), round(width)));
     }
 
     /// The name in the largest type that leaves room for the rest: on up to three lines, or smaller on two.
@@ -201,10 +183,9 @@ public final class LabelViews {
         throw java.util.Objects.requireNonNull(refusal);
     }
 
-    /// How far the lower edge of a block lies under its last baseline, in mm: half the leading less what the face
-    /// rises above the middle of its line (Source Sans 3: ascent 1.024, descent 0.400).
-    private static double lastBaseline(TextBlock block) {
-        return (block.leading() / 2 - block.size() * (1.024 - 0.4) / 2) * POINT_MM;
+    /// How far the lower edge of a block of facts lies under its last baseline, in mm.
+    private double lastBaseline(TextBlock block) {
+        return (block.leading() / 2 - block.size() * shelf.baselineUnderMiddle(Face.FACTS_STRONG)) * POINT_MM;
     }
 
     private String details(Label label) {

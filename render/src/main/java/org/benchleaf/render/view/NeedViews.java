@@ -102,7 +102,7 @@ public final class NeedViews {
 
     private String item(ItemLine item) {
         String price = item.price()
-                .filter(told -> words.telling().prices())
+                .flatMap(words.telling()::price)
                 .map(money -> words.text("list.comma") + words.money(money))
                 .orElse("");
         return words.size(item.size(), item.form()) + ": " + words.availability(item.availability()) + price;

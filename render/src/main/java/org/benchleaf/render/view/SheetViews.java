@@ -1,6 +1,5 @@
 package org.benchleaf.render.view;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -175,12 +174,7 @@ final class SheetViews {
     }
 
     private SheetView.StockLines stock(StockBlock stock) {
-        String asOf = words.text(
-                "stock.as-of",
-                Map.of(
-                        "when",
-                        DateTimeFormatter.ofPattern(words.text("time.pattern"), words.language())
-                                .format(stock.asOf())));
+        String asOf = words.stockAsOf(stock.asOf());
         return new SheetView.StockLines(
                 asOf,
                 stock.items().stream().map(item -> row(item, stock)).toList(),
@@ -214,10 +208,7 @@ final class SheetViews {
                 words.availability(item.availability()),
                 seen(item, stock),
                 item.next().map(next -> words.more(next.week(), next.count())).orElse(""),
-                item.price()
-                        .filter(price -> words.telling().prices())
-                        .map(words::money)
-                        .orElse(""),
+                item.price().flatMap(words.telling()::price).map(words::money).orElse(""),
                 item.availability() instanceof Availability.InStock);
     }
 }

@@ -19,7 +19,7 @@ import org.benchleaf.catalog.accounts.SignIn;
 
 /// What everybody looks after alone: devices, password, tokens.
 final class MyPage {
-    private static final Access LOOK = new Access.SignedIn(Right.LOOK);
+    private static final Access SELF = new Access.SignedIn(Right.SELF);
 
     private final Desk desk;
     private final Benchleaf benchleaf;
@@ -33,11 +33,11 @@ final class MyPage {
 
     List<Route> routes() {
         return List.of(
-                Route.get("/staff/me", LOOK, Keeping.NEVER, Headers.PAGE, request -> page(request, "", "")),
-                Route.post("/staff/me/sign-out-everywhere", LOOK, Headers.PAGE, this::signOutEverywhere),
-                Route.post("/staff/me/password", LOOK, Headers.PAGE, this::setPassword),
-                Route.post("/staff/me/token", LOOK, Headers.PAGE, this::makeToken),
-                Route.post("/staff/me/token/remove", LOOK, Headers.PAGE, this::removeToken));
+                Route.get("/staff/me", SELF, Keeping.NEVER, Headers.PAGE, request -> page(request, "", "")),
+                Route.post("/staff/me/sign-out-everywhere", SELF, Headers.PAGE, this::signOutEverywhere),
+                Route.post("/staff/me/password", SELF, Headers.PAGE, this::setPassword),
+                Route.post("/staff/me/token", SELF, Headers.PAGE, this::makeToken),
+                Route.post("/staff/me/token/remove", SELF, Headers.PAGE, this::removeToken));
     }
 
     public record Device(String device, String from, String since, String seen) {}

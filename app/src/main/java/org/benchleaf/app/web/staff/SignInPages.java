@@ -15,14 +15,19 @@ import org.benchleaf.app.web.route.Right;
 import org.benchleaf.app.web.route.Route;
 import org.benchleaf.catalog.accounts.Accounts;
 import org.benchleaf.catalog.accounts.Actor;
+import org.benchleaf.catalog.accounts.Role;
 import org.benchleaf.catalog.accounts.SignIn;
+import org.benchleaf.catalog.accounts.StaffMember;
 
 /// Signing in and out.
 final class SignInPages {
     /// Where one may be led after signing in: an address of this server, never one of another.
     private static final Pattern OURS = Pattern.compile("/(?:desk|staff|walk)(?:[/?][A-Za-z0-9/?&=._%+-]*)?");
 
-    private static final Access SIGNED_IN = new Access.SignedIn(Right.LOOK);
+    private static final Access SIGNED_IN = new Access.SignedIn(Right.SELF);
+
+    /// Where customers go.
+    private static final String SHOP_WINDOW = "/available";
 
     private final Desk desk;
     private final Benchleaf benchleaf;
@@ -41,9 +46,13 @@ final class SignInPages {
                 Route.post("/staff/sign-out", SIGNED_IN, Headers.PAGE, this::leave));
     }
 
+    private static String home(StaffMember member) {
+        return member.role() == Role.CUSTOMER ? SHOP_WINDOW : "/desk";
+    }
+
     private Reply door(Request request) {
         if (request.identity().isPresent()) {
-            return Reply.seeOther("/desk");
+            return Reply.seeOther(request.who().may(Right.LOOK) ? "/desk" : SHOP_WINDOW);
         }
         return door("", request.query("next").orElse(""), "");
     }
@@ -68,7 +77,7 @@ final class SignInPages {
             case SignIn.Done(String token, var member) -> {
                 // whoever sat here before is not signed in any more
                 StaffGuard.cookie(request, benchleaf).ifPresent(this::end);
-                yield Reply.seeOther(OURS.matcher(next).matches() ? next : "/desk")
+                yield Reply.seeOther(OURS.matcher(next).matches() ? next : home(member))
                         .with(new Reply.Cookie(
                                 StaffGuard.cookieName(line.secure()), token, Accounts.LONGEST, line.secure()));
             }

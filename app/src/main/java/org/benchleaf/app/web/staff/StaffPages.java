@@ -3,9 +3,10 @@ package org.benchleaf.app.web.staff;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.web.route.Access;
 import org.benchleaf.app.web.route.Headers;
@@ -17,12 +18,15 @@ import org.benchleaf.app.web.route.Route;
 import org.benchleaf.catalog.accounts.Accounts;
 import org.benchleaf.catalog.accounts.AuditLine;
 import org.benchleaf.catalog.accounts.Role;
+import org.benchleaf.content.PriceTier;
 import org.benchleaf.shared.Term;
 
 /// Who may sign in and as what, and the log of what they did; for owners.
 final class StaffPages {
     private static final Access OWN = new Access.SignedIn(Right.OWN);
     private static final int LINES = 100;
+    /// Stands between a role and the tier of a customer.
+    private static final String TIER = ": ";
 
     private final Desk desk;
     private final Benchleaf benchleaf;
@@ -51,26 +55,47 @@ final class StaffPages {
         List<Member> members = accounts.staff().stream()
                 .map(member -> new Member(
                         member.name(),
-                        member.role().term(),
+                        member.role().term()
+                                + member.tier().map(tier -> TIER + tier).orElse(""),
                         member.active(),
                         desk.wording().date(LocalDate.ofInstant(member.since(), benchleaf.zone()))))
                 .toList();
         List<Choice> roles = new ArrayList<>();
-        Arrays.stream(Role.values())
-                .forEach(role -> roles.add(new Choice(
-                        role.term(),
-                        desk.wording().term(role) + ": " + desk.wording().text("desk.role." + role.name()))));
+        for (Role role : Role.values()) {
+            roles.add(choice(role, role.term(), desk.wording().text("desk.role." + role.name())));
+        }
+        for (String tier : tiers()) {
+            roles.add(choice(
+                    Role.CUSTOMER,
+                    Role.CUSTOMER.term() + TIER + tier,
+                    desk.wording().text("desk.role.tier", Map.of("tier", tier))));
+        }
         return desk.page(request, "staff", "desk.way.staff", Map.of("members", members, "roles", roles), trouble);
+    }
+
+    private Choice choice(Role role, String value, String may) {
+        return new Choice(value, desk.wording().term(role) + ": " + may);
+    }
+
+    /// Those of the shop, and those it has given up that somebody still has.
+    private List<String> tiers() {
+        return Stream.concat(
+                        benchleaf.settings().choices().tiers().stream().map(PriceTier::name),
+                        accounts.staff().stream().flatMap(member -> member.tier().stream()))
+                .distinct()
+                .toList();
     }
 
     private Reply add(Request request) {
         return Desk.attempt(
                 () -> {
-                    accounts.add(
-                            Desk.field(request, "name"),
-                            role(request),
-                            request.form("password").orElse("").toCharArray(),
-                            desk.actor(request));
+                    char[] password = request.form("password").orElse("").toCharArray();
+                    String name = Desk.field(request, "name");
+                    if (role(request) == Role.CUSTOMER) {
+                        accounts.addCustomer(name, tier(request), password, desk.actor(request));
+                    } else {
+                        accounts.add(name, role(request), password, desk.actor(request));
+                    }
                     return Reply.seeOther("/desk/staff?done=staff-added");
                 },
                 desk.wording(),
@@ -87,15 +112,29 @@ final class StaffPages {
                                     .orElseThrow(() -> Desk.refusal("staff.unknown", name))
                                     .role()
                             : role(request);
-                    accounts.change(name, role, !leaves, desk.actor(request));
+                    if (role == Role.CUSTOMER && !leaves) {
+                        accounts.changeCustomer(name, tier(request), desk.actor(request));
+                    } else {
+                        accounts.change(name, role, !leaves, desk.actor(request));
+                    }
                     return Reply.seeOther("/desk/staff?done=staff-changed");
                 },
                 desk.wording(),
                 trouble -> page(request, trouble).withStatus(422));
     }
 
+    private Optional<String> tier(Request request) {
+        return Optional.of(Desk.field(request, "role"))
+                .filter(value -> value.startsWith(Role.CUSTOMER.term() + TIER))
+                .map(value -> value.substring(value.indexOf(TIER) + TIER.length()))
+                .map(tier -> tiers().stream()
+                        .filter(tier::equals)
+                        .findFirst()
+                        .orElseThrow(() -> Desk.refusal("desk.form", "role")));
+    }
+
     private static Role role(Request request) {
-        return Term.read(Role.class, Desk.field(request, "role"))
+        return Term.read(Role.class, Desk.field(request, "role").split(TIER, 2)[0])
                 .toOptional()
                 .orElseThrow(() -> Desk.refusal("desk.form", "role"));
     }

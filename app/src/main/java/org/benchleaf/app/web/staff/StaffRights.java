@@ -11,11 +11,12 @@ final class StaffRights {
 
     static Set<Right> of(Role role) {
         return switch (role) {
-            case VIEWER -> EnumSet.of(Right.LOOK);
-            case WALKER -> EnumSet.of(Right.LOOK, Right.WALK);
-            case PRINTER -> EnumSet.of(Right.LOOK, Right.PRINT);
-            case EDITOR -> EnumSet.of(Right.LOOK, Right.WALK, Right.EDIT, Right.PRINT);
+            case VIEWER -> EnumSet.of(Right.SELF, Right.LOOK);
+            case WALKER -> EnumSet.of(Right.SELF, Right.LOOK, Right.WALK);
+            case PRINTER -> EnumSet.of(Right.SELF, Right.LOOK, Right.PRINT);
+            case EDITOR -> EnumSet.of(Right.SELF, Right.LOOK, Right.WALK, Right.EDIT, Right.PRINT);
             case OWNER -> EnumSet.allOf(Right.class);
+            case CUSTOMER -> EnumSet.of(Right.SELF);
         };
     }
 

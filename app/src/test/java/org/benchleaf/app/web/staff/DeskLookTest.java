@@ -34,9 +34,17 @@ class DeskLookTest {
 
     @BeforeAll
     void open(@TempDir Path folder) {
-        shop = Shop.with(folder, "", DeskShop.PLANTS, DeskShop.STOCK);
+        shop = Shop.with(
+                folder, "prices = hidden\ntiers = landscaper 1.15, retail 2.2\n", DeskShop.PLANTS, DeskShop.STOCK);
         add("Olive", Role.OWNER);
         add("Ann", Role.WALKER);
+        shop.benchleaf()
+                .accounts()
+                .addCustomer(
+                        "Moss and Sons",
+                        Optional.of("landscaper"),
+                        StaffClient.PASSWORD.toCharArray(),
+                        new Actor("test", Actor.COMMAND_LINE));
         PlantKey itea = shop.benchleaf().plantFinder().find("Itea virginica").key();
         PlantKey corylopsis =
                 shop.benchleaf().plantFinder().find("Corylopsis spicata").key();
@@ -101,6 +109,23 @@ class DeskLookTest {
             }) {
                 sight.go(shop.at(path)).isSound(path.substring(1));
             }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void aCustomerSignsInFromTheListAndSeesTheirPrices(Look look, Chromium chromium) {
+        try (Sight sight = chromium.open(look, shop.at("/available"))) {
+            Page page = sight.page();
+            sight.isSound("available to strangers");
+            page.getByText("Customers sign in").click();
+            signIn(page, "Moss and Sons");
+            assertThat(page).hasURL(shop.at("/available"));
+            // 18.50 x 1.15 = 21.275
+            assertThat(page.getByText("$21.28")).isVisible();
+            sight.isSound("available to a customer");
+            page.getByText("Your account").click();
+            sight.isSound("a customer's account");
         }
     }
 
