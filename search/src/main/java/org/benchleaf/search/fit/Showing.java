@@ -23,6 +23,9 @@ final class Showing {
     /// What a color that is not the most typical counts.
     private static final double OTHERS = 0.8;
 
+    /// What the color asked for counts where the plant is more of another: river birch is cinnamon before cream.
+    private static final double LESS_TYPICAL = 0.6;
+
     /// What a fall color near the ground counts.
     private static final double LOW = 0.5;
 
@@ -83,7 +86,7 @@ final class Showing {
         List<PlantColor> colors = colors(season, facts);
         for (int at = 0; at < colors.size(); at++) {
             if (ColorFamily.ofWord(colors.get(at).word()).equals(Optional.of(asked))) {
-                return at == 0 ? BEST : (int) (BEST * OTHERS);
+                return at == 0 ? BEST : (int) (BEST * LESS_TYPICAL);
             }
         }
         return BEST / 4;
