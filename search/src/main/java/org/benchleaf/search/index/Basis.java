@@ -88,6 +88,7 @@ public enum Basis {
 
     private final List<Attribute<?>> attributes;
     private final Set<KnownFor> renown;
+    private final String field = "by." + name().toLowerCase(Locale.ROOT);
 
     Basis(Attribute<?>... attributes) {
         this(Set.of(), attributes);
@@ -174,7 +175,7 @@ public enum Basis {
 
     /// The name of its column in the index.
     String field() {
-        return "by." + name().toLowerCase(Locale.ROOT);
+        return field;
     }
 
     /// What a plant has here; empty when nothing of it is known.

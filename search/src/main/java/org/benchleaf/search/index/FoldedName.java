@@ -11,6 +11,8 @@ public final class FoldedName {
     private static final Set<String> MARKS =
             Set.of("x", "subsp", "ssp", "var", "f", "fo", "forma", "group", "gp", "cv", "tm", "r");
 
+    private static final int LONGEST_MARK = 5;
+
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
     /// Signs within a word that are typed or not: `O'Grady`, `St. John`.
     private static final String LEFT_OUT = "'’‘`´.";
@@ -24,25 +26,26 @@ public final class FoldedName {
                 ? name
                 : ACCENTS.matcher(Normalizer.normalize(name, Normalizer.Form.NFKD))
                         .replaceAll("");
-        List<String> all = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        List<String> marks = new ArrayList<>();
         StringBuilder word = new StringBuilder();
         for (int at = 0; at < plain.length(); at++) {
             char letter = plain.charAt(at);
             if (Character.isLetterOrDigit(letter) || Character.isSurrogate(letter)) {
                 word.append(Character.toLowerCase(letter));
             } else if (LEFT_OUT.indexOf(letter) < 0) {
-                take(word, all);
+                take(word, words, marks);
             }
         }
-        take(word, all);
-        List<String> words = all.stream().filter(one -> !MARKS.contains(one)).toList();
-        return words.isEmpty() ? List.copyOf(all) : words;
+        take(word, words, marks);
+        return words.isEmpty() ? marks : words;
     }
 
-    private static void take(StringBuilder word, List<String> words) {
-        if (!word.isEmpty()) {
-            words.add(word.toString());
-            word.setLength(0);
+    private static void take(StringBuilder letters, List<String> words, List<String> marks) {
+        if (!letters.isEmpty()) {
+            String word = letters.toString();
+            (letters.length() <= LONGEST_MARK && MARKS.contains(word) ? marks : words).add(word);
+            letters.setLength(0);
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /// The name of a taxon or cultivar, its parts kept apart as the codes for wild (ICN) and cultivated
 /// plants (ICNCP) do.
@@ -29,6 +28,8 @@ public record BotanicalName(
         Optional<String> tradeDesignation)
         implements Comparable<BotanicalName> {
     private static final Pattern GENUS = Pattern.compile("\\p{Lu}\\p{Ll}+(?:-\\p{L}+)*");
+    private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+    private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{Nd} ]");
 
     public BotanicalName {
         if (!GENUS.matcher(genus).matches()) {
@@ -126,15 +127,37 @@ public record BotanicalName(
 
     /// Lower-case letters without accents, marks, quotes and ranks, for order in lists.
     public String sortKey() {
-        String bare = parts().stream()
-                .filter(part ->
-                        part.type() != NamePart.Type.ROMAN || part.text().contains("Group"))
-                .map(NamePart::text)
-                .collect(Collectors.joining(" "));
-        return Normalizer.normalize(bare, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{Nd} ]", "");
+        StringBuilder key = new StringBuilder();
+        for (NamePart part : parts()) {
+            if (part.type() != NamePart.Type.ROMAN || part.text().contains("Group")) {
+                key.append(key.isEmpty() ? "" : " ").append(part.text());
+            }
+        }
+        return isPlain(key) ? plainSortKey(key) : sortKey(key);
+    }
+
+    private static boolean isPlain(CharSequence text) {
+        return text.chars().allMatch(letter -> letter <= 0x7f);
+    }
+
+    /// What [#sortKey(CharSequence)] makes of letters without accents, as nearly all are: names are sorted by the
+    /// hundred thousand.
+    private static String plainSortKey(StringBuilder text) {
+        int kept = 0;
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            if (letter == ' ' || Character.isLetterOrDigit(letter)) {
+                text.setCharAt(kept++, Character.toLowerCase(letter));
+            }
+        }
+        return text.substring(0, kept);
+    }
+
+    private static String sortKey(CharSequence text) {
+        String bare = ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT);
+        return SIGNS.matcher(bare).replaceAll("");
     }
 
     @Override

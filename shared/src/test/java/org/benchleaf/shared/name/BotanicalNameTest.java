@@ -60,6 +60,9 @@ class BotanicalNameTest {
     void sortsWithoutMarks() {
         assertThat(WITCH_HAZEL.sortKey()).isEqualTo("hamamelis intermedia arnold promise");
         assertThat(MARIESII.sortKey()).isEqualTo("viburnum plicatum tomentosum mariesii");
+        BotanicalName clematis = BotanicalName.ofGenus("Clematis");
+        assertThat(clematis.withCultivar("Rosie O'Grady").sortKey()).isEqualTo("clematis rosie ogrady");
+        assertThat(clematis.withCultivar("Königskind No. 5").sortKey()).isEqualTo("clematis konigskind no 5");
     }
 
     @Test
