@@ -91,15 +91,24 @@ public final class BulletinViews {
         List<Block> others = grid(bulletin.others(), year, figure);
         double left = room - height(others.subList(0, fitting));
         double growth = fitting < others.size() ? Math.clamp(left - EASE, 0, MOST_GROWTH) : 0;
-        // words that have less room beside a larger figure may need more lines than are free
+        // beside a larger figure words have less room: a name is not broken for it, and all must still fit
         double usual = height(lead);
+        int lines = linesOfName(lead);
         for (double grown : new double[] {growth, growth / 2, 0}) {
             lead = bulletin.lead().map(pick -> lead(pick, rows, grown)).stream().toList();
-            if (height(lead) <= usual + left) {
+            if (height(lead) <= usual + left && linesOfName(lead) == lines) {
                 break;
             }
         }
         return Stream.concat(lead.stream(), others.stream()).toList();
+    }
+
+    private static int linesOfName(List<Block> lead) {
+        return lead.stream()
+                .mapToInt(block -> block.section() instanceof DocumentView.Lead set
+                        ? set.name().lines().size()
+                        : 0)
+                .sum();
     }
 
     private static double height(List<Block> blocks) {
