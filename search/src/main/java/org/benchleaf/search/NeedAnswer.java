@@ -36,4 +36,9 @@ public record NeedAnswer(
         loosenings = List.copyOf(loosenings);
         facets = Collections.unmodifiableMap(facets);
     }
+
+    /// To words of which none was read as a wish: every plant would meet that, and mislead.
+    public static NeedAnswer toNothing(CatalogRevision revision) {
+        return new NeedAnswer(revision, 0, 0, 0, List.of(), List.of(), List.of(), Map.of());
+    }
 }

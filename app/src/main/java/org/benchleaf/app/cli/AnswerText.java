@@ -39,6 +39,10 @@ final class AnswerText {
     void write(
             NeedReading reading, List<WeighedWish> wishes, NeedAnswer answer, int skip, YearWeek now, PrintWriter out) {
         writeReading(reading, wishes, out);
+        if (wishes.isEmpty() && answer.total() == 0) {
+            out.println(wording.text("answer.no-wish"));
+            return;
+        }
         out.println(wording.text(
                 "answer.count",
                 Map.of(

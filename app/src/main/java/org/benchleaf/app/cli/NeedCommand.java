@@ -55,7 +55,10 @@ final class NeedCommand implements Callable<Integer> {
             }
             for (String sentence : sentences) {
                 NeedParameters.Asked asked = need.asked(benchleaf, reader, sentence, Facet.USUAL);
-                write(benchleaf, sentence, asked, search.answer(asked.query()), sheet);
+                boolean unread = asked.wishes().isEmpty() && !sentence.isBlank();
+                NeedAnswer answer =
+                        unread ? NeedAnswer.toNothing(benchleaf.catalog().revision()) : search.answer(asked.query());
+                write(benchleaf, sentence, asked, answer, sheet);
             }
         }
         return ErrorReport.DONE;

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Fragrance;
 import org.benchleaf.shared.plant.LifeForm;
@@ -29,7 +30,12 @@ final class HowWell {
     private static final int LIKING = 25;
 
     /// What a shrub that may grow into a tree counts where shrubs are asked for.
-    private static final int EITHER = 60;
+    private static final int EITHER = 70;
+
+    /// So far within its range of hardiness a plant is sure, in half zones.
+    private static final int SURE_HALF_ZONES = 2;
+
+    private static final int SURE = 50;
 
     /// What just meeting a wish counts of meeting it as well as can be, in thousandths: a maple flowers, and nobody
     /// plants it for that.
@@ -67,6 +73,7 @@ final class HowWell {
 
     private static int byFacts(Wish wish, Facts facts) {
         return switch (wish) {
+            case Wish.HardyIn(var zone) -> surely(zone, facts);
             case Wish.GrowsIn(var light) -> centered(facts, Attributes.EXPOSURE, light);
             case Wish.LikesSoil(var moisture) -> centered(facts, Attributes.MOISTURE, moisture);
             case Wish.Bears(var stress) -> bears(stress, facts);
@@ -93,12 +100,26 @@ final class HowWell {
         return (int) Math.max(0, BEST - Math.round(BEST / 2.0 * Math.abs(middle - wanted.ordinal())));
     }
 
-    /// Shrubs that may grow into trees come after plain shrubs where shrubs are asked for, and the other way.
+    /// A plant at the cold or the warm end of its range may fail in a bad year; a zone within it does not.
+    private static int surely(HardinessZone zone, Facts facts) {
+        return facts.value(Attributes.HARDINESS)
+                .map(range -> Math.min(
+                        zone.half() - range.coldest().half(),
+                        range.hasWarmLimit() ? range.warmest().half() - zone.half() : SURE_HALF_ZONES))
+                .map(margin -> Math.clamp(margin * SURE / SURE_HALF_ZONES, 0, SURE))
+                .orElse(0);
+    }
+
+    /// Shrubs that may grow into trees come after plain shrubs where shrubs are asked for, and the other way; so does
+    /// what creeps.
     private static int clearly(Set<LifeForm> forms, Facts facts) {
         Set<LifeForm> known = facts.value(Attributes.LIFE_FORM).orElse(Set.of());
         boolean otherToo = Stream.of(LifeForm.TREE, LifeForm.SHRUB)
                 .anyMatch(form -> known.contains(form) && !forms.contains(form));
-        return otherToo ? EITHER : BEST;
+        boolean creeps = known.contains(LifeForm.GROUNDCOVER)
+                && forms.contains(LifeForm.SHRUB)
+                && !forms.contains(LifeForm.GROUNDCOVER);
+        return otherToo || creeps ? EITHER : BEST;
     }
 
     /// What makes a screen and a hedge is dense to the ground; a groundcover that holds slopes roots well; a

@@ -6,25 +6,66 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.site.Exposure;
+import org.benchleaf.shared.site.Moisture;
 
-/// `hydrangea`, `no boxwood or holly`, `not Norway maple`, `no Rosaceae`: a genus, species or family asked for or
-/// ruled
-/// out, by its Latin or its usual name.
+/// `hydrangea`, `no boxwood or holly`, `not Norway maple`, `no Rosaceae`: a genus, species or family asked for or ruled
+/// out, by its Latin or its usual name. `Under maples` and `something like boxwood` ask for neither.
 final class GenusPhrases implements PhraseReader {
     private static final Pattern FAMILY = Pattern.compile("[a-z]{3,}aceae");
 
     private final Vocabulary words;
     private final Pattern without;
     private final Pattern another;
+    private final Optional<Pattern> beneath;
+    private final Optional<Pattern> beside;
+    private final Optional<Pattern> like;
 
     GenusPhrases(Vocabulary words) {
         this.words = words;
         without = Pattern.compile(words.any("without") + "\\s+");
         another = Pattern.compile("\\s*(?:/|" + words.any("and") + ")\\s+(?:" + words.any("without") + "\\s+)?");
+        beneath = lead(words, "beneath", "(?:" + words.any("old") + "\\s+)?");
+        beside = lead(words, "beside", "");
+        like = lead(words, "like", "");
+    }
+
+    private static Optional<Pattern> lead(Vocabulary words, String section, String more) {
+        return words.table(section).isEmpty()
+                ? Optional.empty()
+                : Optional.of(Pattern.compile(words.any(section) + "\\s+" + more));
     }
 
     @Override
     public Optional<Taken> read(Sentence sentence, int at) {
+        return beneath(sentence, at)
+                .or(() -> spoken(sentence, at, beside, "beside-name"))
+                .or(() -> spoken(sentence, at, like, "like-name"))
+                .or(() -> named(sentence, at));
+    }
+
+    /// Dry shade, as roots and crowns of trees make it; the genus is not what is looked for.
+    private Optional<Taken> beneath(Sentence sentence, int at) {
+        return after(sentence, at, beneath)
+                .map(end -> Taken.of(end, new Wish.GrowsIn(Exposure.PART_SHADE), new Wish.LikesSoil(Moisture.DRY))
+                        .or(List.of(new Wish.GrowsIn(Exposure.FULL_SHADE), new Wish.LikesSoil(Moisture.DRY)))
+                        .with(new Note("under-is-dry-shade", sentence.words(at, end), "")));
+    }
+
+    /// A name that is spoken of and not asked for.
+    private Optional<Taken> spoken(Sentence sentence, int at, Optional<Pattern> lead, String note) {
+        return after(sentence, at, lead)
+                .map(end -> Taken.of(end, List.of()).with(new Note(note, sentence.words(at, end), "")));
+    }
+
+    /// Where a name ends that follows a lead.
+    private Optional<Integer> after(Sentence sentence, int at, Optional<Pattern> lead) {
+        return lead.flatMap(pattern -> sentence.match(pattern, at))
+                .flatMap(match -> taxon(sentence, match.end()))
+                .map(Named::end);
+    }
+
+    private Optional<Taken> named(Sentence sentence, int at) {
         Optional<Matcher> no = sentence.match(without, at);
         if (no.isEmpty()) {
             return taxon(sentence, at).map(found -> Taken.of(found.end(), found.wanted()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.benchleaf.search.NeedQuery;
 import org.benchleaf.shared.need.Need;
@@ -93,7 +94,20 @@ final class NeedDraft {
                 notes.add(new Note("freed", one.words(), ""));
             }
         }
+        nativeThere(understood);
         return new NeedReading(new Need(List.copyOf(wishes.values())), understood, left, notes, others);
+    }
+
+    /// `native plants in Ohio`: the place may be where they are native.
+    private void nativeThere(List<Understood> understood) {
+        boolean anywhere =
+                understood.stream().anyMatch(one -> one.wish().wish().equals(new Wish.NativeTo(Optional.empty())));
+        for (Understood one : understood) {
+            if (anywhere && one.wish().wish() instanceof Wish.ShipTo(var shipment)) {
+                Wish there = new Wish.NativeTo(Optional.of(shipment.to().region()));
+                others.add(new OtherReading(one.words(), List.of(there)));
+            }
+        }
     }
 
     /// What is shipped leaves in the week it must be ready by.

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.rule.Destination;
 
 /// Reads what a customer says into wishes, by the grammar in `docs/need-queries.md`: at each word the kind of
@@ -16,7 +17,11 @@ public final class NeedReader {
     /// Longer texts are no needs; what comes after is listed as not understood.
     private static final int LONGEST = 2000;
 
+    /// Stop words between `not` and what is not wanted.
+    private static final int MOST_BETWEEN = 3;
+
     private final Vocabulary vocabulary;
+    private final Pattern without;
     private final WeekPhrases weeks;
     private final ShipPhrases shipping;
     private final List<PhraseReader> readers;
@@ -35,6 +40,7 @@ public final class NeedReader {
     public NeedReader(Vocabulary vocabulary, Optional<Destination> home, PostalZones zones) {
         this.shipping = new ShipPhrases(vocabulary, home);
         this.vocabulary = vocabulary;
+        this.without = Pattern.compile(vocabulary.any("without") + "\\s+");
         this.weeks = new WeekPhrases(vocabulary);
         // of two that take as many words, the first wins
         readers = List.of(
@@ -65,12 +71,20 @@ public final class NeedReader {
         int at = plain.skipBlanks(0);
         while (at < plain.plain().length()) {
             int from = at;
+            // a phrase about which the catalog has no fact stays whole: `low maintenance` is not low
+            Optional<Sentence.Phrase> noFact = plain.phrase(vocabulary, "no fact", from);
             Optional<Taken> taken = longest(all, plain, from);
-            if (taken.isPresent()) {
+            if (noFact.isPresent() && noFact.get().end() > taken.map(Taken::end).orElse(from)) {
+                at = noFact.get().end();
+                draft.breakOff();
+                draft.leave(plain.words(from, at));
+                draft.breakOff();
+            } else if (taken.isPresent()) {
                 at = taken.get().end();
                 draft.take(plain.words(from, at), taken.get());
             } else {
-                at = skip(plain, from, draft);
+                Optional<Unwanted> unwanted = unwanted(all, plain, from);
+                at = unwanted.isPresent() ? take(plain, from, unwanted.get(), draft) : skip(plain, from, draft);
             }
             at = plain.skipBlanks(at);
         }
@@ -80,6 +94,45 @@ public final class NeedReader {
         }
         return draft.reading();
     }
+
+    /// What follows a `not`, when it is a wish: it must not be taken as one.
+    private Optional<Unwanted> unwanted(List<PhraseReader> readers, Sentence sentence, int at) {
+        Optional<Matcher> not = sentence.match(without, at);
+        if (not.isEmpty()) {
+            return Optional.empty();
+        }
+        int next = not.get().end();
+        Optional<Taken> taken = longest(readers, sentence, next);
+        for (int words = 0; taken.isEmpty() && words < MOST_BETWEEN; words++) {
+            Matcher word =
+                    WORD.matcher(sentence.plain()).region(next, sentence.plain().length());
+            if (!word.lookingAt() || vocabulary.meaning("stop", word.group()).isEmpty()) {
+                return Optional.empty();
+            }
+            next = sentence.skipBlanks(word.end());
+            taken = longest(readers, sentence, next);
+        }
+        return taken.filter(found -> !found.wishes().isEmpty())
+                .map(found -> new Unwanted(found.end(), Opposite.of(found.wishes())));
+    }
+
+    private static int take(Sentence sentence, int from, Unwanted unwanted, NeedDraft draft) {
+        String words = sentence.words(from, unwanted.end());
+        if (unwanted.instead().isPresent()) {
+            draft.take(words, Taken.of(unwanted.end(), unwanted.instead().get()));
+        } else {
+            draft.breakOff();
+            draft.leave(words);
+            draft.breakOff();
+        }
+        return unwanted.end();
+    }
+
+    /// Words that rule something out.
+    ///
+    /// @param end where they end
+    /// @param instead the wish for all else; empty when there is none
+    private record Unwanted(int end, Optional<Wish> instead) {}
 
     private static Optional<Taken> longest(List<PhraseReader> readers, Sentence sentence, int at) {
         Optional<Taken> best = Optional.empty();

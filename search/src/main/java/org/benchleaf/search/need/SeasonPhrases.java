@@ -62,10 +62,12 @@ final class SeasonPhrases implements PhraseReader {
                                 "color-of-flowers", sentence.words(at, match.end()), clean(match.group("color")))));
     }
 
-    /// `red maple`, `blue spruce`: the color belongs to a name, not to flowers.
+    /// `red maple`, `blue spruce`: the color belongs to a name, not to flowers. Pink is in no name but of what
+    /// flowers so.
     private boolean beginsAName(Sentence sentence, Matcher match) {
-        return sentence.phrase(words, "genera", sentence.skipBlanks(match.end()))
-                .isPresent();
+        return !color(match, "color").equals(Optional.of(ColorFamily.PINK))
+                && sentence.phrase(words, "genera", sentence.skipBlanks(match.end()))
+                        .isPresent();
     }
 
     private Taken taken(Matcher match, Season season, Optional<MonthSet> before) {

@@ -56,6 +56,7 @@ public final class Vocabulary {
         Map<String, Map<String, String>> more = new LinkedHashMap<>(sections);
         Map<String, String> known = new LinkedHashMap<>(table("species"));
         species.forEach((name, meaning) -> known.putIfAbsent(Sentence.plain(name), meaning));
+        species.forEach((name, meaning) -> known.putIfAbsent(plural(Sentence.plain(name)), meaning));
         more.put("species", known);
         return new Vocabulary(more);
     }
@@ -65,8 +66,17 @@ public final class Vocabulary {
         Map<String, Map<String, String>> more = new LinkedHashMap<>(sections);
         Map<String, String> known = new LinkedHashMap<>(table("genera"));
         genera.forEach(genus -> known.putIfAbsent(Sentence.plain(genus), genus));
+        genera.forEach(genus -> known.putIfAbsent(plural(Sentence.plain(genus)), genus));
         more.put("genera", known);
         return new Vocabulary(more);
+    }
+
+    /// As English and Spanish make it of most names: `red maples`, `serviceberries`, `heucheras`, `beeches`.
+    private static String plural(String name) {
+        if (name.endsWith("y") && !name.matches(".*[aeiou]y")) {
+            return name.substring(0, name.length() - 1) + "ies";
+        }
+        return name + (name.matches(".*(?:s|x|z|ch|sh)") ? "es" : "s");
     }
 
     /// Phrases and meanings of a duty.

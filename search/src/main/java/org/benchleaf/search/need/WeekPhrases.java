@@ -26,7 +26,8 @@ final class WeekPhrases {
         this.words = words;
         String month = "(?<month>" + words.any("months") + ")\\.?";
         String day = "(?<day>\\d{1,2})(?:st|nd|rd|th)?";
-        String dayAfter = "(?<dayafter>\\d{1,2})(?:st|nd|rd|th)?(?!\\s*(?:#|in\\b|ft|\\d))";
+        String dayAfter =
+                "(?<dayafter>\\d{1,2})(?:st|nd|rd|th)?(?!\\s*(?:#|in\\b|ft|f[eo][eo]t|'|\"|cm|m\\b|-|to\\s*\\d|\\d))";
         String year = "(?:,?\\s*(?<year>20\\d\\d))?";
         String of = "(?:" + words.any("of") + "\\s+)?";
         String lead = "(?:" + words.any("by") + "|(?<on>" + words.any("on") + "))\\s+";

@@ -13,6 +13,7 @@ import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.Plants;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.fact.Source;
+import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.Counting;
 import org.benchleaf.shared.need.Need;
@@ -104,6 +105,25 @@ class HowWellTest {
         Wish screen = new Wish.ServesAs(Use.SCREEN);
         assertThat(how(screen, fact(Attributes.USES, "hedge; screen"), fact(Attributes.KNOWN_FOR, "screen")))
                 .isGreaterThan(how(screen, fact(Attributes.USES, "screen"), fact(Attributes.KNOWN_FOR, "screen")));
+    }
+
+    @Test
+    void putsWhatIsSurelyHardyBeforeWhatIsAtTheEndOfItsRange() {
+        Wish zone5a = new Wish.HardyIn(HardinessZone.of(5, 'a'));
+
+        assertThat(how(zone5a, fact(Attributes.HARDINESS, "4-8")))
+                .isEqualTo(how(zone5a, fact(Attributes.HARDINESS, "3-8")))
+                .isGreaterThan(how(zone5a, fact(Attributes.HARDINESS, "4b-8")));
+        assertThat(how(zone5a, fact(Attributes.HARDINESS, "5-8"))).isZero();
+        assertThat(how(zone5a, fact(Attributes.HARDINESS, "2-5a"))).isZero();
+    }
+
+    @Test
+    void putsPlainShrubsBeforeThoseThatCreep() {
+        Wish shrub = new Wish.OfForm(Set.of(LifeForm.SHRUB));
+
+        assertThat(how(shrub, fact(Attributes.LIFE_FORM, "shrub")))
+                .isGreaterThan(how(shrub, fact(Attributes.LIFE_FORM, "shrub; groundcover")));
     }
 
     @Test

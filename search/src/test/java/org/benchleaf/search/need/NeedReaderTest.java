@@ -58,6 +58,35 @@ class NeedReaderTest {
     }
 
     @Test
+    void aPlaceBesideNativeMayBeWhereItIsNative() {
+        NeedReading read = read("native shrubs in Ohio");
+        assertThat(read.others())
+                .containsExactly(new OtherReading(
+                        "in Ohio", List.of(new Wish.NativeTo(Region.read("OH").toOptional()))));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"no shade", "not for wet soil", "instead of hedges", "not in full sun"})
+    void whatIsNotWantedIsNeverReadAsWanted(String words) {
+        NeedReading read = read(words);
+        assertThat(read.need().wishes()).isEmpty();
+        assertThat(read.notUnderstood()).containsExactly(words);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "something like boxwood, like-name",
+        "perennials to go with hydrangeas, beside-name",
+        "shrubs under mature oaks, under-is-dry-shade"
+    })
+    void aPlantThatIsOnlySpokenOfIsNotLookedFor(String words, String note) {
+        NeedReading read = read(words);
+        assertThat(read.need().wishes()).noneMatch(wish -> wish.wish() instanceof Wish.OfGenus);
+        assertThat(read.notUnderstood()).isEmpty();
+        assertThat(read.notes()).anyMatch(told -> told.key().equals(note));
+    }
+
+    @Test
     void readsTheLandscapersSentence() {
         NeedReading reading =
                 read("Fall color, zone 6, shade, under 5 ft, native if possible, 40 in #3, for the week of 12 April.");
