@@ -32,8 +32,10 @@ public final class BulletinViews {
     private static final double CELL_FIGURE = 41;
     /// Where they bring another row of the others onto the first page.
     private static final List<Double> SMALLER_FIGURES = List.of(36.0, 31.0);
-    /// The most that the figure of the lead grows where the next row does not fit on its page.
-    private static final double MOST_GROWTH = 20;
+    /// The most that the figure of the lead grows where the next row does not fit on its page: beside it stock and code
+    /// need their room.
+    private static final double MOST_GROWTH = 10;
+    private static final int LINES_OF_NAME = 3;
     /// Less than this is no hole.
     private static final double EASE = 6;
 
@@ -91,12 +93,12 @@ public final class BulletinViews {
         List<Block> others = grid(bulletin.others(), year, figure);
         double left = room - height(others.subList(0, fitting));
         double growth = fitting < others.size() ? Math.clamp(left - EASE, 0, MOST_GROWTH) : 0;
-        // beside a larger figure words have less room: a name is not broken for it, and all must still fit
+        // beside a larger figure words have less room: all must still fit, the name on three lines
         double usual = height(lead);
         int lines = linesOfName(lead);
         for (double grown : new double[] {growth, growth / 2, 0}) {
             lead = bulletin.lead().map(pick -> lead(pick, rows, grown)).stream().toList();
-            if (height(lead) <= usual + left && linesOfName(lead) == lines) {
+            if (height(lead) <= usual + left && linesOfName(lead) <= Math.max(lines, LINES_OF_NAME)) {
                 break;
             }
         }
