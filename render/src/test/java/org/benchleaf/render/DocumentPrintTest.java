@@ -58,8 +58,11 @@ class DocumentPrintTest {
             assertThat(printed.text(0))
                     .contains("Best this week", "23 November 2026 to 29 November 2026", "The pick of the week")
                     .contains("Dark, dense and upright the whole winter through.")
-                    .contains("Poisonous to people, dogs, cats, horses and livestock: leaves and seeds deadly if")
                     .contains("Also at their best", "120 now");
+            // whole, wherever its lines break
+            assertThat(Structure.of(printed).lines())
+                    .anyMatch(line -> line.endsWith("Poisonous to people, dogs, cats, horses and livestock: leaves and"
+                            + " seeds deadly if eaten"));
             assertThat(printed.text(printed.pages() - 1)).contains("What is here");
             assertThat(Printed.decode(printed.image(0, 200), 200, 150, 50, 66, 100))
                     .isEqualTo(SampleSheets.yewSheet().link().forCode());

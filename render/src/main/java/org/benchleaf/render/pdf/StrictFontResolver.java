@@ -6,6 +6,7 @@ import org.benchleaf.content.MissingContent;
 import org.xhtmlrenderer.css.value.FontSpecification;
 import org.xhtmlrenderer.layout.SharedContext;
 import org.xhtmlrenderer.pdf.FontDescription;
+import org.xhtmlrenderer.pdf.FontFamily;
 import org.xhtmlrenderer.pdf.ITextFSFont;
 import org.xhtmlrenderer.pdf.ITextFontResolver;
 import org.xhtmlrenderer.render.FSFont;
@@ -19,6 +20,12 @@ final class StrictFontResolver extends ITextFontResolver {
         for (Face face : Face.values()) {
             faces.put(face.family(), new FontDescription(shelf.font(face)));
         }
+    }
+
+    /// None: the engine would read the measures of fourteen fonts of its own for every print.
+    @Override
+    protected Map<String, FontFamily> loadFonts() {
+        return new HashMap<>();
     }
 
     @Override

@@ -30,6 +30,14 @@ public final class BulletinViews {
     private static final int ACROSS = 3;
     private static final double GUTTER = 6;
     private static final double CELL_FIGURE = 41;
+    /// Where they bring another row of the others onto the first page.
+    private static final List<Double> SMALLER_FIGURES = List.of(36.0, 31.0);
+    /// The most that the figure of the lead grows where the next row does not fit on its page: beside it stock and code
+    /// need their room.
+    private static final double MOST_GROWTH = 10;
+    private static final int LINES_OF_NAME = 3;
+    /// Less than this is no hole.
+    private static final double EASE = 6;
 
     private final Wording words;
     private final FontShelf shelf;
@@ -53,8 +61,7 @@ public final class BulletinViews {
         DocumentMaker maker = new DocumentMaker(words, shelf, photos, frame, year, true, DocumentMaker.TITLE, figures);
         PlantRows rows = new PlantRows(words, shelf, frame.width(), year, figures);
         figures.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
-        bulletin.lead().ifPresent(pick -> lead(pick, rows, maker));
-        grid(bulletin.others(), year, maker);
+        picks(bulletin, rows, year).forEach(block -> maker.add(block.section(), block.height()));
         maker.plants(words.text("bulletin.items"), bulletin.items());
         String range = words.text(
                 "bulletin.range", Map.of("from", words.date(bulletin.from()), "to", words.date(bulletin.to())));
@@ -65,11 +72,66 @@ public final class BulletinViews {
                 bulletin.shop());
     }
 
-    private void lead(Pick pick, PlantRows rows, DocumentMaker maker) {
+    /// A section and its height in mm.
+    private record Block(DocumentView.Section section, double height) {}
+
+    /// The lead, and the others below it in rows. What would be left free on the first page goes to another row of
+    /// them, with smaller figures, or else to the figure of the lead.
+    private List<Block> picks(Bulletin bulletin, PlantRows rows, int year) {
+        List<Block> lead =
+                bulletin.lead().map(pick -> lead(pick, rows, 0)).stream().toList();
+        double room = frame.height() - DocumentMaker.LEGEND - DocumentMaker.TITLE - height(lead);
+        double figure = CELL_FIGURE;
+        int fitting = fitting(grid(bulletin.others(), year, figure), room);
+        for (double smaller : SMALLER_FIGURES) {
+            int more = fitting(grid(bulletin.others(), year, smaller), room);
+            if (more > fitting) {
+                fitting = more;
+                figure = smaller;
+            }
+        }
+        List<Block> others = grid(bulletin.others(), year, figure);
+        double left = room - height(others.subList(0, fitting));
+        double growth = fitting < others.size() ? Math.clamp(left - EASE, 0, MOST_GROWTH) : 0;
+        // beside a larger figure words have less room: all must still fit, the name on three lines
+        double usual = height(lead);
+        int lines = linesOfName(lead);
+        for (double grown : new double[] {growth, growth / 2, 0}) {
+            lead = bulletin.lead().map(pick -> lead(pick, rows, grown)).stream().toList();
+            if (height(lead) <= usual + left && linesOfName(lead) <= Math.max(lines, LINES_OF_NAME)) {
+                break;
+            }
+        }
+        return Stream.concat(lead.stream(), others.stream()).toList();
+    }
+
+    private static int linesOfName(List<Block> lead) {
+        return lead.stream()
+                .mapToInt(block -> block.section() instanceof DocumentView.Lead set
+                        ? set.name().lines().size()
+                        : 0)
+                .sum();
+    }
+
+    private static double height(List<Block> blocks) {
+        return blocks.stream().mapToDouble(Block::height).sum();
+    }
+
+    private static int fitting(List<Block> blocks, double room) {
+        int count = 0;
+        while (count < blocks.size() && height(blocks.subList(0, count + 1)) <= room) {
+            count++;
+        }
+        // the heading of the others does not stay behind alone
+        return count == 1 ? 0 : count;
+    }
+
+    /// @param growth of its figure beyond the usual in mm
+    private Block lead(Pick pick, PlantRows rows, double growth) {
         String subject = pick.title().botanical().toString();
         Texts texts = new Texts(shelf, subject);
-        double figureWidth = pick.photo().isPresent() ? PHOTO_WIDTH : RING;
-        double figureHeight = pick.photo().isPresent() ? PHOTO_HEIGHT : RING;
+        double figureWidth = pick.photo().isPresent() ? PHOTO_WIDTH : RING + growth;
+        double figureHeight = (pick.photo().isPresent() ? PHOTO_HEIGHT : RING) + growth;
         double right = frame.width() - figureWidth - BETWEEN;
         String figure = figure(pick, "lead", figureWidth, figureHeight);
         TextBlock name = texts.name(pick.title().botanical(), right, new TypeRange(27, 22, 17, 4, 1.07));
@@ -110,7 +172,7 @@ public final class BulletinViews {
                 + offer
                 + 15;
         String credit = credit(pick, texts);
-        maker.add(
+        return new Block(
                 new DocumentView.Lead(
                         name,
                         common,
@@ -127,17 +189,18 @@ public final class BulletinViews {
                 Math.max(height, figureHeight + (credit.isEmpty() ? 0 : 4)) + 12);
     }
 
-    private void grid(List<Pick> picks, int year, DocumentMaker maker) {
+    private List<Block> grid(List<Pick> picks, int year, double figure) {
+        List<Block> blocks = new ArrayList<>();
         double width = (frame.width() - GUTTER * (ACROSS - 1)) / ACROSS;
         for (int from = 0; from < picks.size(); from += ACROSS) {
             List<DocumentView.Cell> cells = new ArrayList<>();
             double height = 0;
             for (Pick pick : picks.subList(from, Math.min(picks.size(), from + ACROSS))) {
-                DocumentView.Cell cell = cell(pick, "pick" + (from + cells.size()), width, year);
+                DocumentView.Cell cell = cell(pick, "pick" + (from + cells.size()), width, figure, year);
                 cells.add(cell);
                 height = Math.max(
                         height,
-                        CELL_FIGURE
+                        figure
                                 + 3.4
                                 + cell.name().height()
                                 + cell.common().height()
@@ -147,16 +210,17 @@ public final class BulletinViews {
                                 + 9);
             }
             if (from == 0) {
-                maker.add(new DocumentView.Heading(words.text("bulletin.others")), 11);
+                blocks.add(new Block(new DocumentView.Heading(words.text("bulletin.others")), 11));
             }
-            maker.add(new DocumentView.Grid(round(width), cells), height);
+            blocks.add(new Block(new DocumentView.Grid(round(width), cells), height));
         }
+        return blocks;
     }
 
-    private DocumentView.Cell cell(Pick pick, String place, double width, int year) {
+    private DocumentView.Cell cell(Pick pick, String place, double width, double figureHeight, int year) {
         Texts texts = new Texts(shelf, pick.title().botanical().toString());
-        double figureWidth = pick.photo().isPresent() ? width : CELL_FIGURE;
-        String figure = figure(pick, place, figureWidth, CELL_FIGURE);
+        double figureWidth = pick.photo().isPresent() ? width : figureHeight;
+        String figure = figure(pick, place, figureWidth, figureHeight);
         return new DocumentView.Cell(
                 texts.name(pick.title().botanical(), width, new TypeRange(14, 12, 10, 4, 1.1)),
                 texts.flow(common(pick), "common name", Face.FACTS, width, 9.5, 1.2),
