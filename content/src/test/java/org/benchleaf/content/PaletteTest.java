@@ -47,7 +47,7 @@ class PaletteTest {
     void stylesOfPaperAreTintedAndNoNameOfAnInkIsLeft() {
         for (Palette palette : content.palettes()) {
             ContentPack tinted = content.withPalette(palette);
-            for (String style : List.of("type", "sheet", "card", "document", "labels")) {
+            for (String style : List.of("type", "sheet", "document", "report", "bulletin")) {
                 assertThat(tinted.text("styles/" + style + ".css")).doesNotContainPattern("%[a-z]+%");
             }
             assertThat(tinted.text("styles/type.css"))
