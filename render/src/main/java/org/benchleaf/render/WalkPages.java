@@ -71,7 +71,7 @@ public final class WalkPages {
     /// The bulletin that everybody sees.
     ///
     /// @param greeting its first line; may be empty
-    /// @param print path to the same on paper
+    /// @param print path to the same on paper; empty when there is none
     public String bulletin(Bulletin page, String greeting, String print, Wording words) {
         List<Map<String, Object>> picks = Stream.concat(page.lead().stream(), page.others().stream())
                 .map(pick -> pick(pick, words))
@@ -89,6 +89,8 @@ public final class WalkPages {
                                 greeting,
                                 "print",
                                 print,
+                                "prices",
+                                words.telling().prices(),
                                 "days",
                                 words.text(
                                         "bulletin.web.days",
@@ -154,7 +156,7 @@ public final class WalkPages {
                 "stock",
                 words.availability(item.availability()),
                 "price",
-                item.price().map(words::money).orElse(""),
+                item.price().flatMap(words.telling()::price).map(words::money).orElse(""),
                 "seen",
                 seen.orElse(""));
     }

@@ -31,6 +31,7 @@ import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.LiveLink;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.plant.Caution;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.site.Exposure;
 import org.benchleaf.shared.site.Moisture;
@@ -198,6 +199,10 @@ final class SampleCards {
 
     /// The card with what a sale rule asks to print, without its line why now.
     static BenchCard withNotices(BenchCard card, List<String> notices) {
+        return withWarnings(card, notices, card.cautions());
+    }
+
+    static BenchCard withWarnings(BenchCard card, List<String> notices, List<Caution> cautions) {
         return new BenchCard(
                 card.title(),
                 Optional.empty(),
@@ -208,7 +213,7 @@ final class SampleCards {
                 card.height(),
                 card.spread(),
                 card.year(),
-                card.cautions(),
+                cautions,
                 notices,
                 card.stockSize(),
                 card.form(),

@@ -28,7 +28,7 @@ record AskedPrices(Telling telling) {
     }
 
     private WeighedWish of(WeighedWish wish) {
-        return new WeighedWish(of(wish.wish()), wish.weight(), wish.fixed());
+        return new WeighedWish(of(wish.wish()), wish.weight(), wish.fixed(), wish.counting());
     }
 
     private Wish of(Wish wish) {

@@ -35,7 +35,7 @@ public final class Routes {
                         new ComparePages(benchleaf, pages).routes(),
                         new SitePages(benchleaf, directory).routes(),
                         new Api(benchleaf, book, directory, needs).routes(),
-                        WalkRoutes.of(benchleaf),
+                        WalkRoutes.of(benchleaf, new PublicView(benchleaf)::telling),
                         StaffRoutes.of(benchleaf),
                         List.of(health(benchleaf)))
                 .flatMap(List::stream)

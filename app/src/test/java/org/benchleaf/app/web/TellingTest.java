@@ -34,7 +34,11 @@ class TellingTest {
                 shop.plant("Clethra alnifolia"),
                 "/find?q=zone+6%2C+40+in+%233%2C+under+%2459",
                 "/find?q=9000+in+%233%2C+under+%2440",
-                "/compare?add=Itea+virginica");
+                "/compare?add=Itea+virginica",
+                "/api/v1/available",
+                "/api/v1/plants/" + shop.plant("Itea virginica").substring("/p/".length()),
+                "/api/v1/plants/" + shop.plant("Itea virginica").substring("/p/".length()) + "/substitutes",
+                "/api/v1/need?q=shrub+under+%2459");
     }
 
     @Test

@@ -319,8 +319,9 @@ final class CardLayout {
                         card.notices().stream()
                                 .map(notice -> block(notice, "notice", Face.FACTS_STRONG, measure, plan.caution())),
                         card.cautions().stream()
-                                .map(caution ->
-                                        block(caution(caution), "caution", Face.FACTS, measure, plan.caution())))
+                                .map(this::caution)
+                                .distinct() // two of a kind say the same once they are brief
+                                .map(caution -> block(caution, "caution", Face.FACTS, measure, plan.caution())))
                 .toList();
         double top = box.bottom()
                 - blocks.stream().mapToDouble(block -> block.height() + after).sum();

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.service.BulletinService;
 import org.benchleaf.app.web.route.Access;
@@ -20,6 +21,7 @@ import org.benchleaf.app.web.route.Right;
 import org.benchleaf.app.web.route.Route;
 import org.benchleaf.catalog.walk.Bulletin;
 import org.benchleaf.catalog.walk.NotedSighting;
+import org.benchleaf.content.Telling;
 import org.benchleaf.render.SheetFormat;
 import org.benchleaf.render.WalkPages;
 import org.benchleaf.render.page.BulletinDesk;
@@ -38,9 +40,11 @@ final class BulletinPages {
     private final BulletinService service;
     private final WalkPages pages;
     private final SeenWords words;
+    private final Function<Request, Telling> telling;
 
-    BulletinPages(Benchleaf benchleaf) {
+    BulletinPages(Benchleaf benchleaf, Function<Request, Telling> telling) {
         this.benchleaf = benchleaf;
+        this.telling = telling;
         this.service = new BulletinService(benchleaf);
         this.pages = WalkPages.using(benchleaf.content());
         this.words = new SeenWords(benchleaf);
@@ -60,7 +64,7 @@ final class BulletinPages {
         return benchleaf.bulletins().published(1).stream()
                 .findFirst()
                 .flatMap(benchleaf.bulletins()::find)
-                .map(this::shown)
+                .map(bulletin -> shown(bulletin, request))
                 .orElseGet(() -> Reply.page(pages.bulletin(
                         service.page(new Bulletin(thisWeek(), 0, "", List.of(), "", Optional.empty())),
                         benchleaf.wording().text("bulletin.web.none"),
@@ -69,7 +73,7 @@ final class BulletinPages {
     }
 
     private Reply week(Request request) {
-        return published(request).map(this::shown).orElseGet(Reply::missing);
+        return published(request).map(bulletin -> shown(bulletin, request)).orElseGet(Reply::missing);
     }
 
     private Optional<Bulletin> published(Request request) {
@@ -79,16 +83,19 @@ final class BulletinPages {
                 .filter(Bulletin::isPublished);
     }
 
-    private Reply shown(Bulletin bulletin) {
+    private Reply shown(Bulletin bulletin, Request request) {
+        Telling told = telling.apply(request);
         return Reply.page(pages.bulletin(
                 service.page(bulletin),
                 bulletin.greeting(),
-                "/bulletin/" + bulletin.week() + "/print.pdf",
-                benchleaf.wording()));
+                told.equals(Telling.ALL) ? "/bulletin/" + bulletin.week() + "/print.pdf" : "",
+                benchleaf.wording().telling(told)));
     }
 
+    /// Paper says what the shop's own people see, so it is handed out only to whom all of it is told.
     private Reply print(Request request) {
         return published(request)
+                .filter(bulletin -> telling.apply(request).equals(Telling.ALL))
                 .map(bulletin -> {
                     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
                     benchleaf.printer().bulletin(service.page(bulletin), SheetFormat.LETTER, benchleaf.style(), pdf);

@@ -58,7 +58,9 @@ class CustomerPricesTest {
     void onEveryPageOfTheShopWindow() throws IOException, InterruptedException {
         StaffClient landscaper = customer("Moss and Sons", "landscaper");
         String itea = shop.plant("Itea virginica");
-        for (String path : new String[] {"/available", itea, "/find?q=shrub+for+zone+6"}) {
+        for (String path : new String[] {
+            "/available", itea, "/find?q=shrub+for+zone+6", "/compare?add=Itea+virginica&add=Clethra+alnifolia"
+        }) {
             assertThat(landscaper.page(path))
                     .as(path)
                     .contains("7,361 now")

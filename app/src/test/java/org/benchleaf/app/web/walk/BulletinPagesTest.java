@@ -13,6 +13,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -145,6 +146,23 @@ class BulletinPagesTest {
         assertThat(page.headers().firstValue("Set-Cookie")).isEmpty();
         assertThat(page.headers().firstValue("ETag")).isPresent();
         assertThat(get("/bulletin/" + week()).body()).isEqualTo(page.body());
+    }
+
+    @Test
+    void tellsStrangersNoMoreThanTheShopDoes() throws Exception {
+        publish(0);
+        Files.writeString(
+                shop.folder().resolve("settings.properties"),
+                "\ncounts = hidden\nprices = hidden\n",
+                StandardOpenOption.APPEND);
+        shop.stopServer();
+        shop.startServer();
+
+        assertThat(text(get("/bulletin")))
+                .contains("In full fall color")
+                .contains("here now")
+                .doesNotContain("44 now", "$18.50", "print.pdf");
+        assertThat(get("/bulletin/" + week() + "/print.pdf").statusCode()).isEqualTo(404);
     }
 
     @Test
