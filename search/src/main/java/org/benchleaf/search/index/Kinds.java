@@ -1,0 +1,36 @@
+package org.benchleaf.search.index;
+
+/// What a pass does with a plant, by how many wishes it misses and of how many its facts are not known: one look-up
+/// for each of many plants.
+final class Kinds {
+    /// It misses nothing; of some wishes its facts may not be known.
+    static final int MISSES_NONE = 1;
+
+    static final int MEETS_ALL = 2;
+    /// So few wishes are not met that it is counted by them.
+    static final int FEW_NOT_MET = 4;
+    /// It misses something, but a facet may set all of that aside.
+    static final int ASIDE = 8;
+
+    private final byte[] kinds = new byte[Rank.COUNTS];
+
+    /// @param mostNotMet so many wishes not met are few
+    /// @param mostOwn so many wishes a facet may set aside
+    /// @param ownIsCounted whether ranks tell how many of those missed are set aside
+    Kinds(int mostNotMet, int mostOwn, boolean ownIsCounted) {
+        for (int counts = 0; counts < kinds.length; counts++) {
+            int missed = Rank.missedIn(counts);
+            int notMet = missed + Rank.unknownIn(counts);
+            boolean aside = missed > 0 && missed <= mostOwn && (!ownIsCounted || missed == Rank.ownIn(counts));
+            kinds[counts] = (byte) ((missed == 0 ? MISSES_NONE : 0)
+                    | (notMet == 0 ? MEETS_ALL : 0)
+                    | (notMet > 0 && notMet <= mostNotMet ? FEW_NOT_MET : 0)
+                    | (aside ? ASIDE : 0));
+        }
+    }
+
+    /// @return any of the bits above; 0 for a plant that nothing counts
+    int of(long sum) {
+        return kinds[Rank.counts(sum)];
+    }
+}
