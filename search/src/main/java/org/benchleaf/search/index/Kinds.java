@@ -18,14 +18,18 @@ final class Kinds {
     /// @param mostOwn so many wishes a facet may set aside
     /// @param ownIsCounted whether ranks tell how many of those missed are set aside
     Kinds(int mostNotMet, int mostOwn, boolean ownIsCounted) {
-        for (int counts = 0; counts < kinds.length; counts++) {
-            int missed = Rank.missedIn(counts);
-            int notMet = missed + Rank.unknownIn(counts);
-            boolean aside = missed > 0 && missed <= mostOwn && (!ownIsCounted || missed == Rank.ownIn(counts));
-            kinds[counts] = (byte) ((missed == 0 ? MISSES_NONE : 0)
-                    | (notMet == 0 ? MEETS_ALL : 0)
-                    | (notMet > 0 && notMet <= mostNotMet ? FEW_NOT_MET : 0)
-                    | (aside ? ASIDE : 0));
+        int mostMissed = Math.max(mostNotMet, mostOwn);
+        for (int own = 0; own <= Rank.MOST_OWN; own++) {
+            for (int missed = own; missed <= mostMissed; missed++) {
+                boolean aside = missed > 0 && missed <= mostOwn && (!ownIsCounted || missed == own);
+                for (int unknown = 0; unknown <= Rank.MOST_WISHES; unknown++) {
+                    int notMet = missed + unknown;
+                    kinds[Rank.counts(own, missed, unknown)] = (byte) ((missed == 0 ? MISSES_NONE : 0)
+                            | (notMet == 0 ? MEETS_ALL : 0)
+                            | (notMet > 0 && notMet <= mostNotMet ? FEW_NOT_MET : 0)
+                            | (aside ? ASIDE : 0));
+                }
+            }
         }
     }
 

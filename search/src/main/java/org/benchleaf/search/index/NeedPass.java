@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.FixedBitSet;
 import org.benchleaf.search.facet.Facet;
+import org.benchleaf.search.fit.Loosening;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
@@ -49,7 +51,10 @@ final class NeedPass {
             facets.add(pass.facets());
             loosen.add(pass.loosen());
         }
-        return new Proposal(snapshot.revision(), tally, facets.counted(), loosen.found(tally.meetAll()), best(passes));
+        CompletableFuture<List<Loosening>> loosenings =
+                CompletableFuture.supplyAsync(() -> loosen.found(tally.meetAll()));
+        List<PlantKey> best = best(passes);
+        return new Proposal(snapshot.revision(), tally, facets.counted(), loosenings.join(), best);
     }
 
     private List<Stretch> stretches(Optional<List<FixedBitSet>> allowed) {

@@ -33,6 +33,8 @@ final class Rank {
 
     private Rank() {}
 
+    static final int MOST_WISHES = COUNT;
+
     /// So many wishes can be marked as set aside for facets.
     static final int MOST_OWN = OWN_COUNT;
 
@@ -68,17 +70,11 @@ final class Rank {
         return (int) (sum >>> UNKNOWN_SHIFT) & COUNTS - 1;
     }
 
-    static int unknownIn(int counts) {
-        return counts & COUNT;
-    }
-
-    static int missedIn(int counts) {
-        return counts >>> MISSED_SHIFT - UNKNOWN_SHIFT & COUNT;
-    }
-
-    /// How many of those missed are set aside for a facet.
-    static int ownIn(int counts) {
-        return counts >>> OWN_SHIFT - UNKNOWN_SHIFT & OWN_COUNT;
+    /// The same number from its parts.
+    ///
+    /// @param own how many of those missed are set aside for a facet, up to [#MOST_OWN]
+    static int counts(int own, int missed, int unknown) {
+        return own << OWN_SHIFT - UNKNOWN_SHIFT | missed << MISSED_SHIFT - UNKNOWN_SHIFT | unknown;
     }
 
     static int missed(long sum) {
