@@ -190,7 +190,7 @@ public enum Basis {
     }
 
     /// What a plant has here; empty when nothing of it is known.
-    Optional<String> textOf(PlantRecord plant, FactTexts texts) {
+    Optional<String> textOf(PlantRecord plant) {
         if (this == GENUS) {
             return Optional.of(plant.name().genus());
         }
@@ -202,12 +202,12 @@ public enum Basis {
                     .orElse(genus));
         }
         if (this == RIGHTS && RightsJudge.isWild(plant.name())) {
-            return Optional.of(WILD + texts.of(plant.facts(), Attributes.RIGHTS));
+            return Optional.of(WILD + text(plant.facts(), Attributes.RIGHTS));
         }
         Facts facts = this == WINTER ? WinterJudge.essence(plant.facts()) : plant.facts();
         StringBuilder text = new StringBuilder();
         for (int part = 0; part < attributes.size(); part++) {
-            text.append(part == 0 ? "" : PART).append(texts.of(facts, attributes.get(part)));
+            text.append(part == 0 ? "" : PART).append(text(facts, attributes.get(part)));
         }
         if (text.length() < attributes.size()) {
             return Optional.empty();
@@ -218,6 +218,10 @@ public enum Basis {
                     .ifPresent(known -> text.append(PART).append(renownIn(known)));
         }
         return Optional.of(text.toString());
+    }
+
+    private static String text(Facts facts, Attribute<?> attribute) {
+        return facts.fact(attribute).map(Fact::text).orElse("");
     }
 
     private String renownIn(Set<KnownFor> known) {
