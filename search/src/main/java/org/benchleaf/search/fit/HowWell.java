@@ -35,7 +35,7 @@ final class HowWell {
     /// So far within its range of hardiness a plant is sure, in half zones.
     private static final int SURE_HALF_ZONES = 2;
 
-    private static final int SURE = 50;
+    private static final int SURE = 20;
 
     /// What just meeting a wish counts of meeting it as well as can be, in thousandths: a maple flowers, and nobody
     /// plants it for that.
