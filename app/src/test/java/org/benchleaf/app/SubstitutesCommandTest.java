@@ -76,6 +76,34 @@ class SubstitutesCommandTest {
     }
 
     @Test
+    void takesAWordForMostOfAGenusAndSaysWhatElseItMayMean() {
+        Run run = run("hemlock");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("Instead of Tsuga canadensis")
+                .contains("\"hemlock\" is taken as Tsuga canadensis. It may also mean: ")
+                .contains("Taxus canadensis");
+    }
+
+    @Test
+    void knowsAPlantByItsCommonNameWithTheKindOfPlantBehindIt() {
+        assertThat(run("mimosa tree").out()).contains("Instead of Albizia julibrissin, mimosa");
+        assertThat(run("ash tree").out()).contains("Instead of Fraxinus ").contains("It may also mean: Fraxinus ");
+        assertThat(run("english holly").out()).contains("Instead of Ilex aquifolium, English holly");
+    }
+
+    @Test
+    void takesNoPlantForAnotherThatIsFarFromItsName() {
+        for (String name : List.of("teasel", "sago palm")) {
+            Run run = run(name);
+
+            assertThat(run.out()).as(name).doesNotContain("Instead of");
+            assertThat(run.err()).as(name).contains("\"" + name + "\"");
+        }
+    }
+
+    @Test
     void canBeReadAloud() {
         String out = run("burning bush").out();
         String sentences =

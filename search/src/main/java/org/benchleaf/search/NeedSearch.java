@@ -9,6 +9,7 @@ import java.util.Set;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.fit.Candidate;
 import org.benchleaf.search.fit.Fit;
 import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.index.PlantIndex;
@@ -85,12 +86,12 @@ public final class NeedSearch {
 
     private List<Match> judged(NeedQuery query, List<PlantKey> keys) {
         List<Match> matches = new ArrayList<>();
-        for (PlantsAtHand.Known known : plants.read(keys)) {
-            PlantRecord plant = known.plant();
-            PlantStock stock = known.stock();
-            Fit fit = judge.fit(query.need(), plant, stock, query.now());
-            if (fit.answers() && !plant.retired()) {
-                matches.add(new Match(plant, stock, fit));
+        List<Candidate> candidates = plants.read(keys);
+        List<Fit> fits = judge.fits(query.need(), candidates, query.now());
+        for (int at = 0; at < fits.size(); at++) {
+            Candidate candidate = candidates.get(at);
+            if (fits.get(at).answers() && !candidate.plant().retired()) {
+                matches.add(new Match(candidate.plant(), candidate.stock(), fits.get(at)));
             }
         }
         return matches;

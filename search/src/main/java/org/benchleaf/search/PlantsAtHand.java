@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.CatalogView;
-import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.fit.Candidate;
 import org.benchleaf.shared.code.PlantKey;
 
 /// Plants with their stock as they were read last, given out again only while the catalog has not changed
@@ -22,9 +22,9 @@ public final class PlantsAtHand {
     private static final int MOST = 4096;
 
     private final CatalogView catalog;
-    private final Map<PlantKey, Known> known = new LinkedHashMap<>(64, 0.75f, true) {
+    private final Map<PlantKey, Candidate> known = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<PlantKey, Known> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<PlantKey, Candidate> eldest) {
             return size() > MOST;
         }
     };
@@ -37,18 +37,15 @@ public final class PlantsAtHand {
         this.asOf = catalog.now();
     }
 
-    /// A plant and what is for sale of it.
-    public record Known(PlantRecord plant, PlantStock stock) {}
-
     /// These plants as of now, those that exist; in the order asked.
-    public List<Known> read(Collection<PlantKey> keys) {
+    public List<Candidate> read(Collection<PlantKey> keys) {
         CatalogRevision now = catalog.revision();
-        Map<PlantKey, Known> found = new HashMap<>();
+        Map<PlantKey, Candidate> found = new HashMap<>();
         List<PlantKey> missing = new ArrayList<>();
         synchronized (this) {
             catchUp(now);
             for (PlantKey key : keys) {
-                Known one = known.get(key);
+                Candidate one = known.get(key);
                 if (one == null) {
                     missing.add(key);
                 } else {
@@ -57,7 +54,7 @@ public final class PlantsAtHand {
             }
         }
         if (!missing.isEmpty()) {
-            Map<PlantKey, Known> fresh = readNow(missing);
+            Map<PlantKey, Candidate> fresh = readNow(missing);
             found.putAll(fresh);
             keep(fresh, now);
         }
@@ -76,17 +73,17 @@ public final class PlantsAtHand {
         asOf = freed.asOf();
     }
 
-    private Map<PlantKey, Known> readNow(List<PlantKey> keys) {
+    private Map<PlantKey, Candidate> readNow(List<PlantKey> keys) {
         Map<PlantKey, PlantStock> stocks = catalog.stock(keys);
-        Map<PlantKey, Known> read = new HashMap<>();
+        Map<PlantKey, Candidate> read = new HashMap<>();
         catalog.plants(keys)
                 .forEach((key, plant) ->
-                        read.put(key, new Known(plant, stocks.getOrDefault(key, PlantStock.none(key)))));
+                        read.put(key, new Candidate(plant, stocks.getOrDefault(key, PlantStock.none(key)))));
         return read;
     }
 
     /// Kept only when nothing changed while they were read: else nobody knows of which state they are.
-    private void keep(Map<PlantKey, Known> fresh, CatalogRevision before) {
+    private void keep(Map<PlantKey, Candidate> fresh, CatalogRevision before) {
         if (catalog.revision().equals(before)) {
             synchronized (this) {
                 if (revision.equals(before)) {

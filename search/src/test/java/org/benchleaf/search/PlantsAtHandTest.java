@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Random;
+import org.benchleaf.search.fit.Candidate;
 import org.benchleaf.shared.code.PlantKey;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +23,7 @@ class PlantsAtHandTest {
                 case 1 -> catalog.put(world.plant(random.nextInt(50)));
                 default -> {}
             }
-            List<PlantsAtHand.Known> read = plants.read(List.of(key));
+            List<Candidate> read = plants.read(List.of(key));
             assertThat(read).hasSize(1);
             assertThat(read.getFirst().plant()).isEqualTo(catalog.plant(key).orElseThrow());
             assertThat(read.getFirst().stock())

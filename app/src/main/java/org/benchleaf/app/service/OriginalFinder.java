@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.NameReader;
@@ -23,6 +26,9 @@ import org.benchleaf.shared.name.BotanicalName;
 public final class OriginalFinder {
     private static final int CANDIDATES = 40;
     private static final int NAMED = 4;
+    /// What people add to a name that has no such word.
+    private static final Set<String> KINDS =
+            Set.of("tree", "trees", "shrub", "shrubs", "bush", "bushes", "vine", "vines", "grass", "plant", "plants");
 
     private final CatalogView catalog;
     private final PlantFinder plants;
@@ -56,25 +62,19 @@ public final class OriginalFinder {
         if (isKey(typed)) {
             return new Found(plants.find(typed), List.of(), false);
         }
-        List<NameHit> hits = typed.isEmpty() ? List.of() : names.get().find(typed, CANDIDATES);
-        List<NameHit> sure = hits.stream()
-                .filter(hit -> hit.how().compareTo(NameMatch.COMMON_NAME) <= 0)
-                .toList();
-        if (!sure.isEmpty()) {
-            NameMatch best = sure.getFirst().how();
-            return chosen(sure.stream().filter(hit -> hit.how() == best).toList(), isGenus(typed));
-        }
-        Optional<PlantRecord> reference = references.get().find(typed, catalog.saleRules());
-        if (reference.isPresent()) {
-            return new Found(reference.get(), List.of(), isGenus(typed));
+        List<NameHit> hits = hits(typed);
+        Optional<Found> sure = sure(typed, hits);
+        if (sure.isPresent()) {
+            return sure.get();
         }
         List<NameHit> ofTaxon =
                 hits.stream().filter(hit -> isWithin(typed, hit)).toList();
         if (!ofTaxon.isEmpty()) {
             return chosen(ofTaxon, isGenus(typed));
         }
-        if (isOneGenus(hits)) {
-            return chosen(hits, false);
+        Optional<Found> ofGenus = mostlyOfOneGenus(hits).or(() -> withoutKind(typed));
+        if (ofGenus.isPresent()) {
+            return ofGenus.get();
         }
         return references
                 .get()
@@ -83,20 +83,62 @@ public final class OriginalFinder {
                 .orElseGet(() -> new Found(plants.find(typed), List.of(), false));
     }
 
+    private List<NameHit> hits(String typed) {
+        return typed.isEmpty() ? List.of() : names.get().find(typed, CANDIDATES);
+    }
+
+    private Optional<Found> sure(String typed) {
+        return sure(typed, hits(typed));
+    }
+
+    /// By a whole name, of the catalog before one of those that are not grown here.
+    private Optional<Found> sure(String typed, List<NameHit> hits) {
+        List<NameHit> sure = hits.stream()
+                .filter(hit -> hit.how().compareTo(NameMatch.COMMON_NAME) <= 0)
+                .toList();
+        if (!sure.isEmpty()) {
+            NameMatch best = sure.getFirst().how();
+            return Optional.of(
+                    chosen(sure.stream().filter(hit -> hit.how() == best).toList(), isGenus(typed)));
+        }
+        return references.get().find(typed, catalog.saleRules()).map(plant -> new Found(plant, List.of(), isGenus(typed)));
+    }
+
     private static boolean isKey(String typed) {
         return PlantKey.read(typed).toOptional().isPresent()
                 || ItemKey.read(typed).toOptional().isPresent();
     }
 
-    /// `boxwood` is in the names of several plants, all of them box.
-    private boolean isOneGenus(List<NameHit> hits) {
-        return !hits.isEmpty()
-                && hits.getFirst().how() == NameMatch.PREFIX
-                && catalog.plants(hits.stream().map(NameHit::plant).toList()).values().stream()
-                                .map(plant -> plant.name().genus())
-                                .distinct()
-                                .count()
-                        == 1;
+    /// `boxwood` is in the names of several plants, all of them box; `hemlock` in those of some, and of one yew.
+    private Optional<Found> mostlyOfOneGenus(List<NameHit> hits) {
+        if (hits.isEmpty() || hits.getFirst().how() != NameMatch.PREFIX) {
+            return Optional.empty();
+        }
+        Map<PlantKey, PlantRecord> found =
+                catalog.plants(hits.stream().map(NameHit::plant).toList());
+        Map<String, Long> genera = found.values().stream()
+                .collect(Collectors.groupingBy(plant -> plant.name().genus(), Collectors.counting()));
+        return genera.entrySet().stream()
+                .filter(genus -> genus.getValue() * 3 >= hits.size() * 2L)
+                .findFirst()
+                .map(genus -> chosen(hits, false, plant -> !plant.name().genus().equals(genus.getKey())));
+    }
+
+    /// `mimosa tree` is called `mimosa`, and `ash tree` is a white ash or a green one.
+    private Optional<Found> withoutKind(String typed) {
+        int last = typed.lastIndexOf(' ');
+        boolean kind = last > 0 && KINDS.contains(typed.substring(last + 1).toLowerCase(Locale.ROOT));
+        String plain = kind ? typed.substring(0, last).strip() : typed;
+        Optional<Found> sure = kind ? sure(plain) : Optional.empty();
+        return sure.or(() -> endingSo(plain));
+    }
+
+    private Optional<Found> endingSo(String typed) {
+        List<PlantRecord> found = references.get().endingSo(typed, catalog.saleRules());
+        return found.stream()
+                .findFirst()
+                .map(plant -> new Found(
+                        plant, found.stream().skip(1).limit(NAMED).toList(), false));
     }
 
     private static boolean isGenus(String typed) {
@@ -116,10 +158,16 @@ public final class OriginalFinder {
 
     /// Of several that are called so, the one with the plainest name: a species before its cultivars.
     private Found chosen(List<NameHit> hits, boolean wholeGenus) {
+        return chosen(hits, wholeGenus, plant -> false);
+    }
+
+    /// @param last which of them come after all others
+    private Found chosen(List<NameHit> hits, boolean wholeGenus, Predicate<PlantRecord> last) {
         Map<PlantKey, PlantRecord> found =
                 catalog.plants(hits.stream().map(NameHit::plant).toList());
         List<PlantRecord> inOrder = found.values().stream()
-                .sorted(Comparator.comparing((PlantRecord plant) -> plant.retired())
+                .sorted(Comparator.comparing(last::test)
+                        .thenComparing(PlantRecord::retired)
                         .thenComparing(plant -> plant.name().cultivar().isPresent()
                                 || plant.name().tradeDesignation().isPresent()))
                 .toList();

@@ -10,6 +10,7 @@ import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.NameBook;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.names.NameReader;
+import org.benchleaf.search.index.FoldedName;
 import org.benchleaf.search.names.NameHit;
 import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.names.NameMatch;
@@ -35,6 +36,8 @@ public final class PlantFinder {
 
     /// The plant with this key or name.
     ///
+    /// A name that is far from what was typed is never taken for it: the nearest are named, for the person to choose.
+    ///
     /// @throws Refusal when there is none, or the name fits several
     public PlantRecord find(String text) {
         Optional<PlantKey> key = PlantKey.read(text)
@@ -53,13 +56,29 @@ public final class PlantFinder {
         if (hits.isEmpty()) {
             throw new Refusal(Problem.of("plant.unknown", text));
         }
-        NameHit first = hits.get(0);
+        NameHit first = hits.getFirst();
         boolean alone = hits.size() == 1 || hits.get(1).how() != first.how();
-        boolean sure = first.how().compareTo(NameMatch.COMMON_NAME) <= 0 && alone || hits.size() == 1;
-        if (!sure) {
-            throw new Refusal(Problem.of("plant.ambiguous", text).with("candidates", candidates(hits)));
+        boolean sure = first.how().compareTo(NameMatch.COMMON_NAME) <= 0 && alone;
+        boolean clear = hits.size() == 1 && isClear(text, first);
+        if (!sure && !clear) {
+            String problem = isClear(text, first) ? "plant.ambiguous" : "plant.near";
+            throw new Refusal(Problem.of(problem, text).with("candidates", candidates(hits)));
         }
         return catalog.plant(first.plant()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
+    }
+
+    /// One letter off, or words of which one at least is in the name shown: `sweet cherry` is in the names of sweet or
+    /// cherry birch, and another tree.
+    private static boolean isClear(String typed, NameHit hit) {
+        return switch (hit.how()) {
+            case EXACT, FOLDED, SYNONYM, COMMON_NAME, ONE_EDIT -> true;
+            case PREFIX -> {
+                List<String> matched = FoldedName.words(hit.matched());
+                yield FoldedName.words(typed).stream()
+                        .anyMatch(word -> matched.stream().anyMatch(whole -> whole.startsWith(word)));
+            }
+            case TWO_EDITS, SOUNDS_ALIKE -> false;
+        };
     }
 
     /// The item's number, when the text is an item's key.

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -90,6 +91,22 @@ public final class ReferencePlants {
                 .filter(plant -> plant.name().genus().equalsIgnoreCase(genus.strip()))
                 .findFirst()
                 .map(plant -> record(plant, rules));
+    }
+
+    /// The plants of which a common name ends so: `ash` is white ash, green ash and mountain ash. Those of the genus
+    /// that has most of them come first.
+    public List<PlantRecord> endingSo(String typed, SaleRuleBook rules) {
+        String wanted = fold(typed);
+        List<PlantDraft> found = plants.stream()
+                .filter(plant -> plant.commonNames().stream()
+                        .anyMatch(name -> fold(name.text()).endsWith(" " + wanted)))
+                .toList();
+        return found.stream()
+                .sorted(Comparator.comparing((PlantDraft plant) -> -found.stream()
+                        .filter(other -> other.name().genus().equals(plant.name().genus()))
+                        .count()))
+                .map(plant -> record(plant, rules))
+                .toList();
     }
 
     /// Their synonyms, as older names of each.

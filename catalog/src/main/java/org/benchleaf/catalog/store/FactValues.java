@@ -32,15 +32,19 @@ final class FactValues {
 
     private static final class Column<T> {
         private final Attribute<T> attribute;
-        private final Memo<Optional<T>> values;
+        private final Memo<Optional<Said<T>>> values;
 
         Column(Attribute<T> attribute) {
             this.attribute = attribute;
-            this.values = new Memo<>(text -> attribute.codec().read(text).toOptional());
+            this.values = new Memo<>(text ->
+                    attribute.codec().read(text).toOptional().map(value -> new Said<>(value, text)));
         }
 
         Optional<Fact<?>> fact(String value, Source source) {
-            return values.of(value).map(known -> new Fact<>(attribute, known, source, false));
+            return values.of(value).map(said -> new Fact<>(attribute, said.value, source, false, said.text));
         }
     }
+
+    /// A value and its text, which all facts that say the same share.
+    private record Said<T>(T value, String text) {}
 }

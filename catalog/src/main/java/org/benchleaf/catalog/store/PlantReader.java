@@ -38,6 +38,7 @@ final class PlantReader {
 
     private final FactReader facts;
     private final Sources sources;
+    private final Memo<Locale> languages = new Memo<>(Locale::forLanguageTag);
     private final RuleShelf rules;
 
     PlantReader(Dialect dialect, RuleShelf rules) {
@@ -172,7 +173,7 @@ final class PlantReader {
                 return;
             }
             if (common) {
-                of.common.add(new CommonName(text, Locale.forLanguageTag(language)));
+                of.common.add(new CommonName(text, languages.of(language)));
             } else {
                 of.synonyms.add(new Synonym(text, sources.of(session, row.getInt(5))));
             }

@@ -53,6 +53,8 @@ final class StockReader {
     private final Memo<Set<Condition>> conditions =
             new Memo<>(text -> Term.readSet(Condition.class, text).orThrow());
 
+    private final Memo<LocalDate> days = new Memo<>(LocalDate::parse);
+
     private final Clock clock;
 
     /// @param clock says which holds have ended
@@ -119,7 +121,7 @@ final class StockReader {
                             row.getInt(6),
                             held.getOrDefault(row.getString(3), 0),
                             conditions.of(row.getString(7)),
-                            Optional.ofNullable(row.getString(8)).map(LocalDate::parse)));
+                            Optional.ofNullable(row.getString(8)).map(days::of)));
         });
         Map<PlantKey, PlantStock> stock = new LinkedHashMap<>();
         for (PlantKey key : keys) {

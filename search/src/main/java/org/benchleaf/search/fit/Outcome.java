@@ -13,6 +13,8 @@ import org.benchleaf.shared.need.WeighedWish;
 public final class Outcome {
     public static final int UNKNOWN = 1000;
     public static final int MET = 1001;
+    /// Behind the last.
+    public static final int END = MET + HowWell.BEST + 1;
 
     /// A fact not known counts half as much as one met.
     private static final int HALF = 500;

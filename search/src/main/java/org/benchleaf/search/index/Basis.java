@@ -179,7 +179,7 @@ public enum Basis {
     }
 
     /// What a plant has here; empty when nothing of it is known.
-    Optional<String> textOf(PlantRecord plant, FactTexts texts) {
+    Optional<String> textOf(PlantRecord plant) {
         if (this == GENUS) {
             return Optional.of(plant.name().genus());
         }
@@ -191,11 +191,11 @@ public enum Basis {
                     .orElse(genus));
         }
         if (this == RIGHTS && RightsJudge.isWild(plant.name())) {
-            return Optional.of(WILD + texts.of(plant.facts(), Attributes.RIGHTS));
+            return Optional.of(WILD + text(plant.facts(), Attributes.RIGHTS));
         }
         StringBuilder text = new StringBuilder();
         for (int part = 0; part < attributes.size(); part++) {
-            text.append(part == 0 ? "" : PART).append(texts.of(plant.facts(), attributes.get(part)));
+            text.append(part == 0 ? "" : PART).append(text(plant.facts(), attributes.get(part)));
         }
         if (text.length() < attributes.size()) {
             return Optional.empty();
@@ -206,6 +206,10 @@ public enum Basis {
                     .ifPresent(known -> text.append(PART).append(renownIn(known)));
         }
         return Optional.of(text.toString());
+    }
+
+    private static String text(Facts facts, Attribute<?> attribute) {
+        return facts.fact(attribute).map(Fact::text).orElse("");
     }
 
     private String renownIn(Set<KnownFor> known) {

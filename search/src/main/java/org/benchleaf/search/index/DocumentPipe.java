@@ -23,7 +23,6 @@ final class DocumentPipe implements AutoCloseable {
     private final int processors;
     private final ExecutorService workers;
     private final Semaphore room;
-    private final ThreadLocal<FactTexts> texts = ThreadLocal.withInitial(FactTexts::new);
     private final List<Future<?>> work = new ArrayList<>();
     private List<PlantRecord> batch = new ArrayList<>(BATCH);
 
@@ -49,7 +48,7 @@ final class DocumentPipe implements AutoCloseable {
         work.add(workers.submit(() -> {
             try {
                 for (PlantRecord plant : plants) {
-                    writer.addDocument(PlantDocument.of(plant, texts.get()));
+                    writer.addDocument(PlantDocument.of(plant));
                 }
                 return plants.size();
             } finally {

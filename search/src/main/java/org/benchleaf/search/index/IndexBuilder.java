@@ -38,7 +38,6 @@ record IndexBuilder(CatalogView catalog) {
 
     /// Brings these plants up to date; those retired or gone leave the index.
     void update(IndexWriter writer, Collection<PlantKey> keys) throws IOException {
-        FactTexts texts = new FactTexts();
         for (List<PlantKey> batch : batches(keys)) {
             Map<PlantKey, PlantRecord> plants = catalog.plants(batch);
             for (PlantKey key : batch) {
@@ -46,7 +45,7 @@ record IndexBuilder(CatalogView catalog) {
                 if (plant == null || plant.retired()) {
                     writer.deleteDocuments(PlantDocument.term(key));
                 } else {
-                    writer.updateDocument(PlantDocument.term(key), PlantDocument.of(plant, texts));
+                    writer.updateDocument(PlantDocument.term(key), PlantDocument.of(plant));
                 }
             }
         }

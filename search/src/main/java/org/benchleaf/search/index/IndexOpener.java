@@ -59,7 +59,7 @@ record IndexOpener(IndexFolder folder, CatalogView catalog, Dictionaries diction
         }
         try {
             if (found.get().revision().compareTo(catalog.revision()) <= 0) {
-                return Optional.of(new Opened(found.get(), snapshot(found.get(), StockPacking.of(catalog))));
+                return Optional.of(new Opened(found.get(), snapshot(found.get(), stock())));
             }
             found.get().abandon();
             return Optional.empty();
@@ -69,17 +69,22 @@ record IndexOpener(IndexFolder folder, CatalogView catalog, Dictionaries diction
         }
     }
 
-    /// The stock is read at the same time as the plants.
     private Opened build(Directory directory) throws IOException {
-        CompletableFuture<StockPacking> stock = CompletableFuture.supplyAsync(() -> StockPacking.of(catalog));
+        CompletableFuture<StockPacking> stock = stock();
         IndexFiles built = new IndexBuilder(catalog).build(directory);
-        return new Opened(built, snapshot(built, stock.join()));
+        return new Opened(built, snapshot(built, stock));
+    }
+
+    /// The stock is read at the same time as the plants.
+    private CompletableFuture<StockPacking> stock() {
+        return CompletableFuture.supplyAsync(() -> StockPacking.of(catalog));
     }
 
     /// The state that both plants and stock have come to at least: what changed since is taken over after opening.
-    private Snapshot snapshot(IndexFiles opened, StockPacking stock) throws IOException {
+    private Snapshot snapshot(IndexFiles opened, CompletableFuture<StockPacking> read) throws IOException {
         DirectoryReader reader = DirectoryReader.open(opened.writer());
         List<Segment> segments = Snapshot.segments(reader, List.of(), dictionaries, slots);
+        StockPacking stock = read.join();
         CatalogRevision revision = opened.revision();
         CatalogRevision earlier = stock.revision().compareTo(revision) < 0 ? stock.revision() : revision;
         return new Snapshot(reader, segments, stock.columns(slots), earlier);

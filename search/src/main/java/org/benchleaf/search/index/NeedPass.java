@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.FixedBitSet;
 import org.benchleaf.search.facet.Facet;
+import org.benchleaf.search.fit.Loosening;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.Need;
@@ -34,21 +36,25 @@ final class NeedPass {
 
     /// @param allowed which documents of each segment may be ranked; all when empty
     Proposal run(Optional<List<FixedBitSet>> allowed) throws IOException {
+        FacetPass facets = need.newFacets();
+        LoosenPass loosen = need.newLoosen();
+        Kinds kinds = new Kinds(Math.max(2, loosen.mostNotMet()), facets.mostOwn(), need.ownIsCounted());
         List<Stretch> stretches = stretches(allowed);
         Stream<Stretch> some = stretches.size() > 2 ? stretches.parallelStream() : stretches.stream();
         List<StretchPass> passes = some.map(
-                        stretch -> new StretchPass(stretch.segment(), stretch.filters(), need, limit)
+                        stretch -> new StretchPass(stretch.segment(), stretch.filters(), need, kinds, limit)
                                 .run(stretch.from(), stretch.to()))
                 .toList();
         Tally tally = new Tally(need.tables().size());
-        FacetPass facets = need.newFacets();
-        LoosenPass loosen = need.newLoosen();
         for (StretchPass pass : passes) {
             tally.add(pass.tally());
             facets.add(pass.facets());
             loosen.add(pass.loosen());
         }
-        return new Proposal(snapshot.revision(), tally, facets.counted(), loosen.found(tally.meetAll()), best(passes));
+        CompletableFuture<List<Loosening>> loosenings =
+                CompletableFuture.supplyAsync(() -> loosen.found(tally.meetAll()));
+        List<PlantKey> best = best(passes);
+        return new Proposal(snapshot.revision(), tally, facets.counted(), loosenings.join(), best);
     }
 
     private List<Stretch> stretches(Optional<List<FixedBitSet>> allowed) {
@@ -91,11 +97,14 @@ final class NeedPass {
                 .toList();
     }
 
-    /// Within a segment places say it; only plants of two segments need their names to be read.
+    /// Within a segment places say it; only plants of two segments whose names begin alike need their names to be
+    /// read.
     private static int byName(Ranked one, Ranked other) {
-        return one.segment == other.segment
-                ? Integer.compare(one.place, other.place)
-                : one.name().compareTo(other.name());
+        if (one.segment == other.segment) {
+            return Integer.compare(one.place, other.place);
+        }
+        int byBeginning = Long.compareUnsigned(one.beginning(), other.beginning());
+        return byBeginning == 0 ? one.name().compareTo(other.name()) : byBeginning;
     }
 
     /// A part of a segment.
@@ -112,6 +121,10 @@ final class NeedPass {
             this.rank = rank;
             this.segment = segment;
             this.place = place;
+        }
+
+        long beginning() {
+            return segment.beginnings()[place];
         }
 
         /// Read once, though many plants of the same rank are compared.

@@ -42,14 +42,14 @@ final class PlantDocument {
         return new Term(KEY, key.text());
     }
 
-    static Document of(PlantRecord plant, FactTexts texts) {
+    static Document of(PlantRecord plant) {
         Document document = new Document();
         document.add(new StringField(KEY, plant.key().text(), Field.Store.NO));
         String order = plant.name().sortKey() + BEFORE_KEY + plant.key();
         document.add(new SortedDocValuesField(ORDER, new BytesRef(order)));
         document.add(new NumericDocValuesField(MERIT, Merit.of(plant)));
         for (Basis basis : Basis.values()) {
-            basis.textOf(plant, texts)
+            basis.textOf(plant)
                     .ifPresent(text -> document.add(new SortedDocValuesField(basis.field(), new BytesRef(text))));
         }
         Set<String> words = new LinkedHashSet<>();

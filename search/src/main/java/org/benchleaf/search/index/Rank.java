@@ -19,15 +19,21 @@ final class Rank {
     private static final int OWN_COUNT = 0x7;
     private static final int COUNT = 0x1F;
 
+    static final int COUNTS = 1 << FIXED_SHIFT - UNKNOWN_SHIFT;
+
     /// A sum below this one misses no fixed wish.
     static final long MISSES_FIXED = 1L << FIXED_SHIFT;
 
     private static final long SORTS = (1L << UNKNOWN_SHIFT) - 1;
 
     /// The best that can be had of a plant, as [StockColumns#standings] says it.
-    static final int BEST_STANDING = 2;
+    private static final int BEST_STANDING = 2;
+
+    private static final long MOST_BESIDE = sorting(0, BEST_STANDING, Merit.MOST);
 
     private Rank() {}
+
+    static final int MOST_WISHES = COUNT;
 
     /// So many wishes can be marked as set aside for facets.
     static final int MOST_OWN = OWN_COUNT;
@@ -54,13 +60,25 @@ final class Rank {
                 + merit;
     }
 
-    static int missed(long sum) {
-        return (int) (sum >>> MISSED_SHIFT) & COUNT;
+    /// The most that [#sorting] can say of a plant.
+    static long mostSorting(long sum) {
+        return (sum & SORTS) + MOST_BESIDE;
     }
 
-    /// How many of those missed are set aside for a facet.
-    static int own(long sum) {
-        return (int) (sum >>> OWN_SHIFT) & OWN_COUNT;
+    /// How many wishes are missed, unknown and set aside, as one number below [#COUNTS].
+    static int counts(long sum) {
+        return (int) (sum >>> UNKNOWN_SHIFT) & COUNTS - 1;
+    }
+
+    /// The same number from its parts.
+    ///
+    /// @param own how many of those missed are set aside for a facet, up to [#MOST_OWN]
+    static int counts(int own, int missed, int unknown) {
+        return own << OWN_SHIFT - UNKNOWN_SHIFT | missed << MISSED_SHIFT - UNKNOWN_SHIFT | unknown;
+    }
+
+    static int missed(long sum) {
+        return (int) (sum >>> MISSED_SHIFT) & COUNT;
     }
 
     static int unknown(long sum) {

@@ -1,9 +1,12 @@
 package org.benchleaf.search.index;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReader;
 import org.apache.lucene.index.NumericDocValues;
@@ -19,6 +22,7 @@ import org.benchleaf.shared.code.PlantKey;
 /// @param columns a column a basis, in their order
 /// @param order place of each document in the order of names within the segment
 /// @param docAt the document at each place in that order; of two versions of a plant the one that counts
+/// @param beginnings the first eight letters of the name at each place in that order, as bytes
 /// @param keys the plant key at each place in that order, packed
 /// @param slots slot of each document in the stock
 /// @param merits what each plant is worth whatever is asked
@@ -29,19 +33,20 @@ record Segment(
         Column[] columns,
         int[] order,
         int[] docAt,
+        long[] beginnings,
         long[] keys,
         int[] slots,
         byte[] merits,
         LazyWords words) {
     static Segment read(LeafReader reader, Dictionaries dictionaries, KeySlots keySlots) throws IOException {
-        Column[] columns = new Column[Basis.values().length];
-        for (Basis basis : Basis.values()) {
-            columns[basis.ordinal()] = column(reader, basis, dictionaries.of(basis));
-        }
+        CompletableFuture<Column[]> columns = CompletableFuture.supplyAsync(() -> columns(reader, dictionaries));
         SortedDocValues names = DocValues.getSorted(reader, PlantDocument.ORDER);
+        long[] beginnings = new long[names.getValueCount()];
         long[] keys = new long[names.getValueCount()];
         for (int name = 0; name < keys.length; name++) {
-            keys[name] = packedKey(names.lookupOrd(name));
+            BytesRef written = names.lookupOrd(name);
+            beginnings[name] = beginning(written);
+            keys[name] = packedKey(written);
         }
         int[] order = new int[reader.maxDoc()];
         int[] docAt = new int[names.getValueCount()];
@@ -55,12 +60,28 @@ record Segment(
             }
             slots[doc] = keySlots.slot(keys[order[doc]]);
         }
-        return new Segment(reader, columns, order, docAt, keys, slots, merits(reader), new LazyWords(reader));
+        byte[] merits = merits(reader);
+        return new Segment(
+                reader, columns.join(), order, docAt, beginnings, keys, slots, merits, new LazyWords(reader));
+    }
+
+    /// Read side by side: what stands in a column for the first time has to be understood.
+    private static Column[] columns(LeafReader reader, Dictionaries dictionaries) {
+        return Arrays.stream(Basis.values())
+                .parallel()
+                .map(basis -> {
+                    try {
+                        return column(reader, basis, dictionaries.of(basis));
+                    } catch (IOException failed) {
+                        throw new UncheckedIOException(failed);
+                    }
+                })
+                .toArray(Column[]::new);
     }
 
     /// The same columns for the same segment after documents were deleted from it.
     Segment with(LeafReader later) {
-        return new Segment(later, columns, order, docAt, keys, slots, merits, words);
+        return new Segment(later, columns, order, docAt, beginnings, keys, slots, merits, words);
     }
 
     Column column(Basis basis) {
@@ -84,6 +105,15 @@ record Segment(
     /// The key of the document at a place in the order of names.
     PlantKey keyAt(int place) {
         return new PlantKey(KeySlots.unpack(keys[place]));
+    }
+
+    /// Parts most names without their being unpacked; unsigned.
+    private static long beginning(BytesRef name) {
+        long letters = 0;
+        for (int at = 0; at < Long.BYTES; at++) {
+            letters = letters << Byte.SIZE | (at < name.length ? name.bytes[name.offset + at] & 0xFF : 0);
+        }
+        return letters;
     }
 
     private static long packedKey(BytesRef order) {

@@ -16,8 +16,7 @@ final class StretchPass {
     private final Tally tally;
     private final FacetPass facets;
     private final LoosenPass loosen;
-    private final int mostNotMet;
-    private final int mostOwn;
+    private final Kinds kinds;
     private final int[] candidates = new int[BLOCK];
     private final long[] sums = new long[BLOCK];
     private final int[] docs = new int[BLOCK];
@@ -29,7 +28,7 @@ final class StretchPass {
     private final NearlyAll near = new NearlyAll(BLOCK);
 
     /// @param filters what a document must pass to be ranked
-    StretchPass(Segment segment, List<Bits> filters, NeedTables need, int limit) {
+    StretchPass(Segment segment, List<Bits> filters, NeedTables need, Kinds kinds, int limit) {
         this.segment = segment;
         this.filters = filters;
         this.need = need;
@@ -37,8 +36,7 @@ final class StretchPass {
         this.tally = new Tally(need.tables().size());
         this.facets = need.newFacets();
         this.loosen = need.newLoosen();
-        this.mostNotMet = Math.max(2, loosen.mostNotMet());
-        this.mostOwn = facets.mostOwn();
+        this.kinds = kinds;
     }
 
     /// @param start first document, a multiple of [#BLOCK]
@@ -97,9 +95,9 @@ final class StretchPass {
         int[] order = segment.order();
         long least = top.least();
         for (int i = 0; i < count; i++) {
-            int doc = docs[i];
-            // most plants are out already, whatever can be had of them: that is not looked up for them
-            if (Rank.sorting(sums[i], Rank.BEST_STANDING, merits[doc]) >= least) {
+            // most plants are out already, whatever they are worth and can be had of them: that is not looked up then
+            if (Rank.mostSorting(sums[i]) >= least) {
+                int doc = docs[i];
                 int slot = slots[doc];
                 long rank = Rank.sorting(sums[i], slot < standings.length ? standings[slot] : 0, merits[doc]);
                 if (rank >= least) {
@@ -110,18 +108,14 @@ final class StretchPass {
         }
     }
 
-    /// The plants that come so near to meeting all that something counts them.
+    /// The plants that something counts.
     ///
     /// @return how many stand in `candidates`, as places in `docs`
     private int candidates(int count) {
         int found = 0;
-        boolean counted = need.ownIsCounted();
         for (int i = 0; i < count; i++) {
-            int missed = Rank.missed(sums[i]);
-            int notMet = missed + Rank.unknown(sums[i]);
-            int others = counted ? missed - Rank.own(sums[i]) : 0;
             candidates[found] = i;
-            found += ((missed - mostOwn - 1 & others - 1) | notMet - mostNotMet - 1) >>> 31;
+            found += -kinds.of(sums[i]) >>> 31;
         }
         return found;
     }
@@ -133,24 +127,16 @@ final class StretchPass {
         for (int i = 0; i < found; i++) {
             int doc = docs[candidates[i]];
             long sum = sums[candidates[i]];
-            int missed = Rank.missed(sum);
-            int notMet = missed + Rank.unknown(sum);
-            if (missed == 0) {
+            int kind = kinds.of(sum);
+            if ((kind & Kinds.MISSES_NONE) != 0) {
                 near.add(doc);
+                countMissesNone(doc, kind);
             }
-            if (notMet == 0) {
-                tally.countMeetsAll();
-                loosen(doc, 0);
-            } else {
-                if (missed == 0) {
-                    tally.countMissesNone();
-                }
-                if (notMet <= mostNotMet) {
-                    fewDocs[few++] = doc;
-                }
+            if ((kind & Kinds.FEW_NOT_MET) != 0) {
+                fewDocs[few++] = doc;
             }
-            if (missed > 0 && missed <= mostOwn && (!need.ownIsCounted() || missed == Rank.own(sum))) {
-                asideMissed[aside] = missed;
+            if ((kind & Kinds.ASIDE) != 0) {
+                asideMissed[aside] = Rank.missed(sum);
                 asideDocs[aside++] = doc;
             }
         }
@@ -163,6 +149,15 @@ final class StretchPass {
         for (int i = 0; i < aside; i++) {
             int bits = (int) flags[i];
             near.add(asideDocs[i], asideMissed[i] > Integer.bitCount(bits) ? bits | FacetPass.OTHERS : bits);
+        }
+    }
+
+    private void countMissesNone(int doc, int kind) {
+        if ((kind & Kinds.MEETS_ALL) != 0) {
+            tally.countMeetsAll();
+            loosen(doc, 0);
+        } else {
+            tally.countMissesNone();
         }
     }
 

@@ -43,12 +43,21 @@ sealed interface WishTable {
         if (!names.isEmpty()) {
             return OfNames.of(basis.get(), dictionary.outcomesOf(weighed.wish(), names), weighed, own);
         }
-        short[] outcomes = dictionary.outcomes(weighed.wish());
+        return new OfFacts(basis.get(), scores(dictionary.outcomes(weighed.wish()), weighed, own));
+    }
+
+    /// What a wish adds for each number of a dictionary; worked out once for all that come to the same.
+    private static long[] scores(short[] outcomes, WeighedWish weighed, boolean own) {
+        long[] byOutcome = new long[Outcome.END];
         long[] scores = new long[outcomes.length];
         for (int code = 0; code < outcomes.length; code++) {
-            scores[code] = Rank.of(outcomes[code], weighed, own);
+            int outcome = outcomes[code];
+            if (byOutcome[outcome] == 0) {
+                byOutcome[outcome] = Rank.of(outcome, weighed, own);
+            }
+            scores[code] = byOutcome[outcome];
         }
-        return new OfFacts(basis.get(), scores);
+        return scores;
     }
 
     /// The same tables, those that look at the same facts added up to one: a need of thirty wishes, as substitutes

@@ -18,7 +18,7 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.Match;
 import org.benchleaf.search.PlantsAtHand;
-import org.benchleaf.search.PlantsAtHand.Known;
+import org.benchleaf.search.fit.Candidate;
 import org.benchleaf.search.fit.Fit;
 import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.index.Named;
@@ -63,12 +63,12 @@ public final class SubstituteFinder {
         index.freshen();
         PlantKey originalKey = query.original().key();
         List<PlantKey> kin = kin(query.original());
-        Map<PlantKey, Known> sisters = read(with(originalKey, kin));
+        Map<PlantKey, Candidate> sisters = read(with(originalKey, kin));
         boolean grown = kin.stream()
                 .flatMap(key -> Stream.ofNullable(sisters.get(key)))
                 .anyMatch(sister -> !sister.stock().items().isEmpty());
         PlantStock usual = Optional.ofNullable(sisters.get(originalKey))
-                .map(Known::stock)
+                .map(Candidate::stock)
                 .orElseGet(() -> PlantStock.none(originalKey));
         Role role = RoleReader.read(query.original(), query.purpose(), grown);
         Need need = RoleNeed.of(query, role);
@@ -96,8 +96,8 @@ public final class SubstituteFinder {
     }
 
     /// Plants with their stock, all in one reading.
-    private Map<PlantKey, Known> read(Collection<PlantKey> keys) {
-        Map<PlantKey, Known> read = new LinkedHashMap<>();
+    private Map<PlantKey, Candidate> read(Collection<PlantKey> keys) {
+        Map<PlantKey, Candidate> read = new LinkedHashMap<>();
         plants.read(keys).forEach(known -> read.put(known.plant().key(), known));
         return read;
     }
@@ -144,22 +144,28 @@ public final class SubstituteFinder {
         }
 
         /// Judges and compares some plants, and keeps those that will do.
-        void look(List<PlantKey> keys, Map<PlantKey, Known> read) {
+        void look(List<PlantKey> keys, Map<PlantKey, Candidate> read) {
+            List<Candidate> others = keys.stream()
+                    .flatMap(key -> Stream.ofNullable(read.get(key)))
+                    .filter(this::isAnother)
+                    .toList();
+            List<Fit> fits = judge.fits(need, others, query.now());
             List<Match> matches = new ArrayList<>();
-            for (PlantKey key : keys) {
-                Known known = read.get(key);
-                if (known == null || key.equals(query.original().key())) {
-                    continue;
-                }
-                PlantRecord plant = known.plant();
-                Fit fit = judge.fit(need, plant, known.stock(), query.now());
-                boolean same = plant.name().equals(query.original().name());
-                if (fit.answers() && !plant.retired() && !same) {
-                    matches.add(new Match(plant, known.stock(), fit));
+            for (int at = 0; at < fits.size(); at++) {
+                if (fits.get(at).answers()) {
+                    matches.add(new Match(others.get(at).plant(), others.get(at).stock(), fits.get(at)));
                 }
             }
             matches.sort(Comparator.comparing(Match::fit));
             matches.forEach(this::take);
+        }
+
+        private boolean isAnother(Candidate known) {
+            PlantRecord plant = known.plant();
+            PlantRecord original = query.original();
+            return !plant.retired()
+                    && !plant.key().equals(original.key())
+                    && !plant.name().equals(original.name());
         }
 
         private void take(Match match) {

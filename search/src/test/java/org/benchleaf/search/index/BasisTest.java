@@ -24,7 +24,7 @@ class BasisTest {
         for (int serial = 0; serial < 200; serial++) {
             PlantRecord plant = world.plant(serial);
             for (Basis basis : Basis.values()) {
-                Optional<String> text = basis.textOf(plant, new FactTexts());
+                Optional<String> text = basis.textOf(plant);
                 text.map(basis::read)
                         .ifPresent(known -> known.facts().all().forEach(fact -> check(plant, basis, fact)));
             }
@@ -54,7 +54,7 @@ class BasisTest {
                         fact(Attributes.KNOWN_FOR, Set.of(KnownFor.SHADE, KnownFor.FALL_COLOR)))),
                 List.of(),
                 List.of());
-        String text = Basis.EXPOSURE.textOf(plant, new FactTexts()).orElseThrow();
+        String text = Basis.EXPOSURE.textOf(plant).orElseThrow();
         assertThat(Basis.EXPOSURE.read(text).facts().value(Attributes.KNOWN_FOR))
                 .contains(Set.of(KnownFor.SHADE));
     }
