@@ -45,7 +45,11 @@ record PaperServices(
 
     /// Worded and inked otherwise, written down in another ledger.
     PrintService printing(PrintStyle style, String palette, PrintLedger ledger, NameBook names) {
-        return new PrintService(new PrintDesk(
+        return new PrintService(desk(style, palette, ledger, names));
+    }
+
+    private PrintDesk desk(PrintStyle style, String palette, PrintLedger ledger, NameBook names) {
+        return new PrintDesk(
                 catalog.view(),
                 sheets(style, names),
                 printer(palette),
@@ -53,12 +57,12 @@ record PaperServices(
                 style,
                 clock,
                 ledger,
-                settings.place()));
+                settings.place());
     }
 
     DocumentService documents(PrintStyle style, NameBook names) {
-        return new DocumentService(
-                assembler(sheets(style, names)), printer(), WebDocuments.using(content, photographs), style);
+        PrintDesk desk = desk(style, settings.choices().look().palette(), catalog.prints(), names);
+        return new DocumentService(desk, assembler(desk.sheets()), WebDocuments.using(content, photographs));
     }
 
     ContactSheetService contactSheet(PrintStyle style, NameBook names) {

@@ -245,4 +245,36 @@ class PrintCommandsTest {
         assertThat(run.code()).as(run.err()).isZero();
         return Files.readAllBytes(Path.of(out()));
     }
+
+    @Test
+    void documentsOfManyPlantsAreLookedThroughTooAndAListGoesWithoutWhatCannotBePrinted() throws IOException {
+        load("plants.csv", """
+                key,name,common_names,source
+                P1BXYG7,Itea virginica,鼠刺,from memory
+                """);
+        Run list = print("availability", "-o", out(), "--json");
+        assertThat(list.code()).isEqualTo(ErrorReport.FINDINGS);
+        JsonNode root = new ObjectMapper().readTree(list.out());
+        assertThat(root.get("pages").asInt()).isEqualTo(1);
+        assertThat(root.get("findings").get(0).get("plant").asText()).isEqualTo("Itea virginica");
+        assertThat(root.get("findings").get(0).get("kind").asText()).isEqualTo("print.glyph");
+
+        Files.delete(Path.of(out()));
+        Run compared = print("comparison", "Clethra alnifolia", "Itea virginica", "-o", out());
+        assertThat(compared.code()).isEqualTo(ErrorReport.FAILED);
+        assertThat(compared.err()).contains("Itea virginica");
+        assertThat(Path.of(out())).doesNotExist();
+    }
+
+    @Test
+    void theCodeOfABulletinStandsInTheLedger() {
+        assertThat(print("bulletin", "Clethra alnifolia", "Itea virginica", "-o", out())
+                        .code())
+                .isZero();
+        assertThat(print("ledger").out())
+                .contains(
+                        "1 printed codes lead to https://plants.test.example",
+                        "bulletin (letter)",
+                        "Clethra alnifolia");
+    }
 }

@@ -22,7 +22,10 @@ final class StockWords {
                         new java.math.BigDecimal(money.amount()));
         String code = money.currency().getCurrencyCode();
         String pattern = words.words().find("money." + code).orElseGet(() -> words.text("money.other"));
-        return words.words().fill("money." + code, pattern, Map.of("amount", amount, "currency", code));
+        // an amount stays on the line of its currency
+        return words.words()
+                .fill("money." + code, pattern, Map.of("amount", amount, "currency", code))
+                .replace(' ', '\u00A0');
     }
 
     String size(StockSize size) {

@@ -13,7 +13,6 @@ import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.render.pdf.PlacedPage;
 import org.benchleaf.render.view.LabelSheet;
 import org.benchleaf.render.view.LabelView;
-import org.benchleaf.shared.Problem;
 
 /// Imposition: labels dealt to the free cells of one sheet after another.
 final class LabelPages implements Iterator<PlacedPage> {
@@ -24,6 +23,7 @@ final class LabelPages implements Iterator<PlacedPage> {
     private final Palette palette;
     private final PrintWatch watch;
     private boolean first = true;
+    private Optional<LabelView> waiting = Optional.empty();
 
     /// @param labels measured; what asking for one throws is that label's refusal
     LabelPages(
@@ -43,44 +43,40 @@ final class LabelPages implements Iterator<PlacedPage> {
 
     @Override
     public boolean hasNext() {
-        return labels.hasNext();
+        fetch();
+        return waiting.isPresent();
     }
 
     @Override
     public PlacedPage next() {
-        if (!labels.hasNext()) {
+        if (!hasNext()) {
             throw new NoSuchElementException();
         }
         LabelSheet sheet = new LabelSheet(run, shelf, palette);
-        boolean empty = true;
         for (int cell : order(run)) {
             if (first && run.usedCells().contains(cell + 1)) {
                 continue;
             }
-            Optional<LabelView> label = nextLabel();
-            if (label.isEmpty()) {
+            fetch();
+            if (waiting.isEmpty()) {
                 break;
             }
-            sheet.put(label.get(), cell);
-            empty = false;
-        }
-        if (empty) {
-            throw new PrintRefused(Problem.of("print.nothing", ""));
+            sheet.put(waiting.get(), cell);
+            waiting = Optional.empty();
         }
         first = false;
         return sheet.page(words.text("labels.title"));
     }
 
     /// The next label that can be printed takes the cell; those that cannot leave it.
-    private Optional<LabelView> nextLabel() {
-        while (labels.hasNext()) {
+    private void fetch() {
+        while (waiting.isEmpty() && labels.hasNext()) {
             try {
-                return Optional.of(labels.next());
+                waiting = Optional.of(labels.next());
             } catch (PrintRefused refusal) {
                 watch.refused(refusal);
             }
         }
-        return Optional.empty();
     }
 
     /// Cells in the order of filling, counted from 0 by rows.

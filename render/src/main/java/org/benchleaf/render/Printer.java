@@ -1,8 +1,6 @@
 package org.benchleaf.render;
 
 import java.io.OutputStream;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +35,7 @@ import org.benchleaf.render.view.Figures;
 import org.benchleaf.render.view.LabelViews;
 import org.benchleaf.render.view.PackViews;
 import org.benchleaf.render.view.PageFrame;
+import org.benchleaf.shared.Problem;
 
 /// The front door of paper: page models in, one PDF out.
 ///
@@ -51,7 +50,7 @@ public final class Printer {
     private final Photographs photographs;
     private final PressSettings press;
     private final PrintWatch watch;
-    private final Optional<Consumer<PrintFinding>> checking;
+    private final Optional<Consumer<PrintFinding>> checks;
 
     private Printer(
             ContentPack content,
@@ -60,14 +59,14 @@ public final class Printer {
             ShelfPool shelves,
             PressSettings press,
             PrintWatch watch,
-            Optional<Consumer<PrintFinding>> checking) {
+            Optional<Consumer<PrintFinding>> checks) {
         this.content = content;
         this.photographs = photographs;
         this.templates = templates;
         this.shelves = shelves;
         this.press = press;
         this.watch = watch;
-        this.checking = checking;
+        this.checks = checks;
     }
 
     /// @param photographs those that its pages may show
@@ -84,28 +83,17 @@ public final class Printer {
 
     /// The same printer, with pages put on a press or printer in another way.
     public Printer on(PressSettings other) {
-        return new Printer(content, photographs, templates, shelves, other, watch, checking);
+        return new Printer(content, photographs, templates, shelves, other, watch, checks);
     }
 
     /// The same printer; somebody hears how it goes on, and may let refused pages pass.
     public Printer watchedBy(PrintWatch watcher) {
-        return new Printer(content, photographs, templates, shelves, press, watcher, checking);
+        return new Printer(content, photographs, templates, shelves, press, watcher, checks);
     }
 
-    /// What is wrong with pages, found by laying all of them out; nothing is written.
-    ///
-    /// @param job prints them with the printer it is given
-    public List<PrintFinding> check(Consumer<Printer> job) {
-        List<PrintFinding> findings = Collections.synchronizedList(new ArrayList<>());
-        job.accept(new Printer(
-                content,
-                photographs,
-                templates,
-                shelves,
-                press,
-                refusal -> findings.add(PrintFinding.of(refusal)),
-                Optional.of(findings::add)));
-        return List.copyOf(findings);
+    /// The same printer; each page is looked through before it is written, and somebody hears what should be put right.
+    public Printer checkedBy(Consumer<PrintFinding> findings) {
+        return new Printer(content, photographs, templates, shelves, press, watch, Optional.of(findings));
     }
 
     /// Prints one sheet a plant.
@@ -211,13 +199,13 @@ public final class Printer {
     ///
     /// @param out left open
     /// @return pages written
-    /// @throws PrintRefused when a plant cannot be printed as it stands
+    /// @throws PrintRefused when a plant cannot be printed as it stands; a watch may let the rest be listed
     /// @throws org.benchleaf.content.MissingContent when the pack lacks a file or a word
     public int availability(AvailabilityList list, SheetFormat format, PrintStyle style, OutputStream out) {
         return print(style, "availability.title", out, (words, shelf, photos) -> {
             Figures figures = new Figures();
             List<DocumentView> pages =
-                    AvailabilityViews.pages(list, PageFrame.of(format), words, shelf, photos, figures);
+                    AvailabilityViews.pages(list, PageFrame.of(format), words, shelf, photos, figures, watch);
             return DocumentPages.of(pages, figures, format, templates, words);
         });
     }
@@ -290,11 +278,15 @@ public final class Printer {
         Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
         FontShelf shelf = shelves.borrow();
         try {
-            PdfPrinter printer = new PdfPrinter(content, shelf, press.calibration(), watch);
-            Iterator<PrintPage> made = pages.of(words, shelf, new PhotoShelf(photographs));
-            return checking.isPresent()
-                    ? printer.check(made, checking.get())
-                    : printer.print(made, words.text(title), words.language().getLanguage(), out);
+            PdfPrinter printer = new PdfPrinter(content, shelf, press.calibration(), watch, checks);
+            Iterator<PrintPage> made;
+            try {
+                made = pages.of(words, shelf, new PhotoShelf(photographs));
+            } catch (PrintRefused refusal) {
+                watch.refused(refusal); // a document of many plants is refused as a whole
+                throw new PrintRefused(Problem.of("print.nothing", ""));
+            }
+            return printer.print(made, words.text(title), words.language().getLanguage(), out);
         } finally {
             shelves.giveBack(shelf);
         }
@@ -305,11 +297,9 @@ public final class Printer {
         Wording words = Wording.open(content, style.language(), style.lengths(), style.containers());
         FontShelf shelf = shelves.borrow();
         try (InOrder<?, P> things = measured.of(words, shelf, new PhotoShelf(photographs))) {
-            PlacedPrinter printer = new PlacedPrinter(shelf, press, watch);
+            PlacedPrinter printer = new PlacedPrinter(shelf, press, watch, checks);
             Iterator<PlacedPage> pages = dealt.of(things, words, shelf);
-            return checking.isPresent()
-                    ? printer.check(pages, checking.get())
-                    : printer.print(pages, words.text(title), words.language().getLanguage(), out);
+            return printer.print(pages, words.text(title), words.language().getLanguage(), out);
         } finally {
             shelves.giveBack(shelf);
         }

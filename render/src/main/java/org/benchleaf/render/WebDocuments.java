@@ -55,14 +55,15 @@ public final class WebDocuments {
         return new WebDocuments(content, photographs);
     }
 
+    /// @param watch may let plants pass that cannot be shown
     /// @throws PrintRefused when a plant cannot be shown as it stands
-    public String availability(AvailabilityList list, PrintStyle style) {
+    public String availability(AvailabilityList list, PrintStyle style, PrintWatch watch) {
         return page(
                 style,
                 list.shop(),
                 List.of(),
                 set -> AvailabilityViews.pages(
-                        list, PageFrame.endless(), set.words(), set.shelf(), set.photos(), set.figures()));
+                        list, PageFrame.endless(), set.words(), set.shelf(), set.photos(), set.figures(), watch));
     }
 
     /// @throws PrintRefused when a plant cannot be shown as it stands

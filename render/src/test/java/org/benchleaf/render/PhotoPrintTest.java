@@ -145,8 +145,10 @@ class PhotoPrintTest {
     void aSignKeepsTheDotsThatItsPhotographNeeds() throws IOException {
         Printer large = Printer.using(ContentPack.builtIn(), new OnePhotograph(SamplePhotos.leaves(4000, 3000, "jpg")));
         List<BenchCard> cards = PhotoSamples.withPhotos(List.of(SampleCards.iteaCard()));
-        assertThat(large.check(dry ->
-                        dry.benchCards(cards, CardFormat.A3_WIDE, PrintStyle.ENGLISH, OutputStream.nullOutputStream())))
+        assertThat(Findings.of(
+                        large,
+                        dry -> dry.benchCards(
+                                cards, CardFormat.A3_WIDE, PrintStyle.ENGLISH, OutputStream.nullOutputStream())))
                 .isEmpty();
         try (Printed sign = Printed.of(out -> large.benchCards(cards, CardFormat.A3_WIDE, PrintStyle.ENGLISH, out))) {
             assertThat(sign.pages()).isEqualTo(cards.size());

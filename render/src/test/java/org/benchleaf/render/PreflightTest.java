@@ -27,7 +27,7 @@ class PreflightTest {
     private final Printer printer = Printer.using(ContentPack.builtIn(), new SamplePhotos());
 
     private static List<PrintFinding> check(Printer printer, List<BenchCard> cards) {
-        return printer.check(dry -> dry.benchCards(cards, CardFormat.LARGE, PrintStyle.ENGLISH, NOWHERE));
+        return Findings.of(printer, dry -> dry.benchCards(cards, CardFormat.LARGE, PrintStyle.ENGLISH, NOWHERE));
     }
 
     @Test
@@ -80,8 +80,10 @@ class PreflightTest {
                         + ".sheet-common { color: #777777 } .sheet-why { color: #767676 }"
                         + ".sheet-call { color: #262a26; background-color: #404540 }");
         Printer own = Printer.using(ContentPack.withShopFolder(shop), Photographs.NONE);
-        assertThat(own.check(dry -> dry.plantSheets(
-                        SampleSheets.sheets().subList(0, 1), SheetFormat.LETTER, PrintStyle.ENGLISH, NOWHERE)))
+        assertThat(Findings.of(
+                        own,
+                        dry -> dry.plantSheets(
+                                SampleSheets.sheets().subList(0, 1), SheetFormat.LETTER, PrintStyle.ENGLISH, NOWHERE)))
                 .extracting(
                         found -> found.problem().key(),
                         found -> found.problem().details().get("contrast"))

@@ -1,6 +1,7 @@
 package org.benchleaf.app.cli;
 
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.PrinterShelf;
@@ -19,7 +20,9 @@ final class PressOptions {
             description = "print nothing when something should be put right; without it all that can be printed is")
     private boolean strict;
 
-    @Option(names = "--no-check", description = "do not look all pages through first: twice as fast for a long run")
+    @Option(
+            names = "--no-check",
+            description = "do not look for colors, photographs and codes that should be put right")
     private boolean unchecked;
 
     @Option(names = "--json", description = "tell what was found as JSON")
@@ -31,11 +34,16 @@ final class PressOptions {
             description = "put right what this printer does wrong; see: benchleaf print calibrate")
     private Optional<String> printer = Optional.empty();
 
-    PressOrder order(Benchleaf benchleaf, PressProgress progress) {
+    /// Of a document that is made as a whole.
+    PressOrder order(Benchleaf benchleaf) {
+        return order(benchleaf, pages -> {});
+    }
+
+    PressOrder order(Benchleaf benchleaf, IntConsumer progress) {
         return order(benchleaf, 0, false, progress);
     }
 
-    PressOrder order(Benchleaf benchleaf, double bleed, boolean cropMarks, PressProgress progress) {
+    PressOrder order(Benchleaf benchleaf, double bleed, boolean cropMarks, IntConsumer progress) {
         Calibration calibration =
                 printer.map(new PrinterShelf(benchleaf.workspace())::printer).orElse(Calibration.NONE);
         try {

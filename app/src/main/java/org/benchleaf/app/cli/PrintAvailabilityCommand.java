@@ -4,10 +4,11 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.service.DocumentAssembler;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.PlantFinder;
+import org.benchleaf.app.service.PressOutcome;
+import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.render.page.AvailabilityList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,6 +33,9 @@ final class PrintAvailabilityCommand extends WorkspaceCommand {
     private final DocumentOptions document = new DocumentOptions("availability.pdf");
 
     @Mixin
+    private final PressOptions press = new PressOptions();
+
+    @Mixin
     private final HtmlOption html = new HtmlOption();
 
     PrintAvailabilityCommand(Console console, Clock clock) {
@@ -43,12 +47,13 @@ final class PrintAvailabilityCommand extends WorkspaceCommand {
         DocumentService documents = benchleaf.documents(document.style(benchleaf));
         DocumentAssembler assembler = documents.assembler();
         PlantFinder finder = benchleaf.plantFinder();
-        AvailabilityList list = plants.isEmpty()
-                ? assembler.availability(benchleaf.now(), all)
-                : assembler.availability(plants.stream().map(finder::find).toList(), benchleaf.now(), all);
-        int pages = documents.availability(list, document.format(benchleaf), document.file());
-        tellWritten(document.file(), pages, "page");
+        List<PlantRecord> chosen = plants.isEmpty()
+                ? assembler.forSale()
+                : plants.stream().map(finder::find).toList();
+        AvailabilityList list = assembler.availability(chosen, benchleaf.now(), all);
+        PressOutcome outcome = documents.availability(
+                list, chosen, document.format(benchleaf), press.order(benchleaf), document.file());
         html.write(console(), file -> documents.availability(list, file));
-        return ErrorReport.DONE;
+        return press.report(outcome, written(document.file(), outcome.pages(), "page"), benchleaf, console());
     }
 }

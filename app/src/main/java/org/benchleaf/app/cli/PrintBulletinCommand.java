@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.app.service.DocumentService;
+import org.benchleaf.app.service.PressOutcome;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.render.page.Bulletin;
 import org.benchleaf.shared.Problem;
@@ -44,6 +44,9 @@ final class PrintBulletinCommand extends WorkspaceCommand {
     private final DocumentOptions document = new DocumentOptions("bulletin.pdf");
 
     @Mixin
+    private final PressOptions press = new PressOptions();
+
+    @Mixin
     private final HtmlOption html = new HtmlOption();
 
     PrintBulletinCommand(Console console, Clock clock) {
@@ -62,9 +65,9 @@ final class PrintBulletinCommand extends WorkspaceCommand {
         Bulletin bulletin = documents
                 .assembler()
                 .bulletin(chosen, reasons, first, first.plusDays(Math.max(1, days) - 1L), benchleaf.now());
-        int pages = documents.bulletin(bulletin, document.format(benchleaf), document.file());
-        tellWritten(document.file(), pages, "page");
+        PressOutcome outcome = documents.bulletin(
+                bulletin, chosen, document.format(benchleaf), press.order(benchleaf), document.file());
         html.write(console(), file -> documents.bulletin(bulletin, file));
-        return ErrorReport.DONE;
+        return press.report(outcome, written(document.file(), outcome.pages(), "page"), benchleaf, console());
     }
 }

@@ -3,9 +3,9 @@ package org.benchleaf.app.cli;
 import java.time.Clock;
 import java.util.List;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.app.service.DocumentService;
+import org.benchleaf.app.service.PressOutcome;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.render.page.Comparison;
 import org.benchleaf.shared.Problem;
@@ -24,6 +24,9 @@ final class PrintComparisonCommand extends WorkspaceCommand {
     private final DocumentOptions document = new DocumentOptions("comparison.pdf");
 
     @Mixin
+    private final PressOptions press = new PressOptions();
+
+    @Mixin
     private final HtmlOption html = new HtmlOption();
 
     PrintComparisonCommand(Console console, Clock clock) {
@@ -38,9 +41,9 @@ final class PrintComparisonCommand extends WorkspaceCommand {
             throw new Refusal(Problem.of("print.compared", Integer.toString(chosen.size())));
         }
         Comparison comparison = documents.assembler().comparison(chosen, benchleaf.now());
-        int pages = documents.comparison(comparison, document.format(benchleaf), document.file());
-        tellWritten(document.file(), pages, "page");
+        PressOutcome outcome = documents.comparison(
+                comparison, chosen, document.format(benchleaf), press.order(benchleaf), document.file());
         html.write(console(), file -> documents.comparison(comparison, file));
-        return ErrorReport.DONE;
+        return press.report(outcome, written(document.file(), outcome.pages(), "page"), benchleaf, console());
     }
 }

@@ -1,10 +1,12 @@
 package org.benchleaf.app.cli;
 
 import java.time.Clock;
+import java.util.List;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ListReport;
+import org.benchleaf.app.service.PressOutcome;
+import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.render.page.ListPack;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,6 +29,9 @@ final class PrintListCommand extends WorkspaceCommand {
     private final DocumentOptions document = new DocumentOptions("list.pdf");
 
     @Mixin
+    private final PressOptions press = new PressOptions();
+
+    @Mixin
     private final HtmlOption html = new HtmlOption();
 
     PrintListCommand(Console console, Clock clock) {
@@ -39,9 +44,11 @@ final class PrintListCommand extends WorkspaceCommand {
         ListReport report = benchleaf.listService().report(ListCommand.find(benchleaf, name), benchleaf.today(), false);
         ListPack pack = documents.assembler().pack(report, benchleaf.now());
         ListPack shown = bare ? pack.withoutSheets() : pack;
-        int pages = documents.listPack(shown, document.format(benchleaf), document.file());
-        tellWritten(document.file(), pages, "page");
+        List<PlantRecord> plants =
+                report.lines().stream().flatMap(line -> line.plant().stream()).toList();
+        PressOutcome outcome =
+                documents.listPack(shown, plants, document.format(benchleaf), press.order(benchleaf), document.file());
         html.write(console(), file -> documents.listPack(shown, file));
-        return ErrorReport.DONE;
+        return press.report(outcome, written(document.file(), outcome.pages(), "page"), benchleaf, console());
     }
 }

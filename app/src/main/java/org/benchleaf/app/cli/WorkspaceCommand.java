@@ -37,13 +37,9 @@ abstract class WorkspaceCommand implements Callable<Integer> {
     /// @return the exit code
     abstract int run(Benchleaf benchleaf);
 
-    /// Says what was written: `sheet.pdf: 2 pages`.
+    /// What was written: `sheet.pdf: 2 pages`.
     ///
     /// @param thing one of what was counted
-    final void tellWritten(Path file, int count, String thing) {
-        console.out().println(written(file, count, thing));
-    }
-
     static String written(Path file, int count, String thing) {
         return file + ": " + count + " " + thing + (count == 1 ? "" : "s");
     }

@@ -70,19 +70,18 @@ public final class DocumentAssembler {
                 sheets.shop());
     }
 
-    /// Everything for sale, grouped by what kind of plant it is, by name.
-    ///
-    /// @param all whether what is sold out stands in it too
-    public AvailabilityList availability(LocalDateTime now, boolean all) {
+    /// Every plant of which there is any stock, and which is not retired.
+    public List<PlantRecord> forSale() {
         List<PlantStock> stocks = new ArrayList<>();
         catalog.forEachStock(stocks::add);
         Map<PlantKey, PlantRecord> plants =
                 catalog.plants(stocks.stream().map(PlantStock::plant).toList());
-        return availability(
-                plants.values().stream().filter(plant -> !plant.retired()).toList(), now, all);
+        return plants.values().stream().filter(plant -> !plant.retired()).toList();
     }
 
-    /// The same for chosen plants.
+    /// Plants with what can be had of them, grouped by what kind of plant each is, by name.
+    ///
+    /// @param all whether what is sold out stands in it too
     public AvailabilityList availability(List<PlantRecord> plants, LocalDateTime now, boolean all) {
         Map<PlantKey, PlantStock> stock = stockOf(plants);
         Map<LifeForm, List<PlantItems>> groups = new EnumMap<>(LifeForm.class);

@@ -118,11 +118,11 @@ public final class ListService {
                                 .map(price -> times(price, line.line().quantity())))));
     }
 
-    private static Money times(Money price, int quantity) {
+    static Money times(Money price, int quantity) {
         return new Money(price.minor() * quantity, price.currency());
     }
 
-    private static List<Money> sums(Stream<Money> amounts) {
+    static List<Money> sums(Stream<Money> amounts) {
         Map<String, Money> sums = new TreeMap<>();
         amounts.forEach(amount -> sums.merge(
                 amount.currency().getCurrencyCode(),

@@ -9,6 +9,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.prints.PrintEntry;
 import org.benchleaf.catalog.prints.PrintLedger;
@@ -18,8 +19,11 @@ import org.benchleaf.render.PrintWatch;
 import org.benchleaf.render.Printer;
 import org.benchleaf.shared.Problem;
 
-/// Where everything is printed: looked through first, then written, then entered in the print ledger. A file appears
-/// whole or not at all: it is written beside its place and moved there when it is done.
+/// Where everything is printed: each page is looked through before it is written, and what was printed is entered in
+/// the
+/// print ledger. A file appears whole or not at all: it is written beside its place, and moved there when it is done
+/// and
+/// nothing was found that should hold it up.
 public final class PressRoom {
     private final Printer printer;
     private final PrintLedger ledger;
@@ -40,24 +44,16 @@ public final class PressRoom {
     public PressOutcome print(
             Job job, List<PrintFinding> known, List<PrintEntry> entries, PressOrder order, Path file) {
         List<PrintFinding> findings = new ArrayList<>(known);
-        Printer set = printer.on(order.press());
-        if (order.checked()) {
-            findings.addAll(set.check(dry -> job.print(dry, OutputStream.nullOutputStream())));
-        }
-        if (order.strict() && !findings.isEmpty()) {
-            return new PressOutcome(0, findings);
-        }
-        Refused refused = new Refused(order);
+        Refused refused = new Refused(order, findings);
+        Printer set = printer.on(order.press()).watchedBy(refused);
+        Printer checked = order.checked() ? set.checkedBy(findings::add) : set;
         int pages = 0;
         try {
-            pages = write(file, out -> job.print(set.watchedBy(refused), out));
+            pages = write(file, out -> job.print(checked, out), () -> !order.strict() || findings.isEmpty());
         } catch (PrintRefused nothingLeft) {
-            if (refused.found.isEmpty()) {
+            if (refused.subjects.isEmpty()) {
                 throw nothingLeft;
             }
-        }
-        if (!order.checked()) {
-            findings.addAll(refused.found);
         }
         if (pages > 0) {
             ledger.add(entries.stream().filter(refused::wasPrinted).toList());
@@ -65,18 +61,22 @@ public final class PressRoom {
         return new PressOutcome(pages, findings);
     }
 
-    /// Lets refused pages pass and keeps their names.
+    /// Lets refused pages pass and keeps their names. Called by the thread that prints.
     private static final class Refused implements PrintWatch {
         private final PressOrder order;
-        private final List<PrintFinding> found = new ArrayList<>();
+        private final List<PrintFinding> findings;
+        private final List<String> subjects = new ArrayList<>();
 
-        Refused(PressOrder order) {
+        Refused(PressOrder order, List<PrintFinding> findings) {
             this.order = order;
+            this.findings = findings;
         }
 
         @Override
-        public synchronized void refused(PrintRefused refusal) {
-            found.add(PrintFinding.of(refusal));
+        public void refused(PrintRefused refusal) {
+            PrintFinding finding = PrintFinding.of(refusal);
+            findings.add(finding);
+            subjects.add(finding.subject());
         }
 
         @Override
@@ -84,9 +84,8 @@ public final class PressRoom {
             order.progress().accept(pages);
         }
 
-        synchronized boolean wasPrinted(PrintEntry entry) {
-            return found.stream()
-                    .map(PrintFinding::subject)
+        boolean wasPrinted(PrintEntry entry) {
+            return subjects.stream()
                     .noneMatch(subject -> subject.startsWith(entry.name())
                             && (entry.detail().isEmpty() || subject.contains(entry.detail())));
         }
@@ -97,7 +96,14 @@ public final class PressRoom {
         int print(OutputStream out);
     }
 
+    /// @return pages written
     static int write(Path file, Pages pages) {
+        return write(file, pages, () -> true);
+    }
+
+    /// @param kept whether the file is to appear, asked when it is whole
+    /// @return pages written; 0 when it is not to appear
+    private static int write(Path file, Pages pages, BooleanSupplier kept) {
         Path place = file.toAbsolutePath();
         try {
             Path folder = Optional.ofNullable(place.getParent()).orElse(place);
@@ -107,6 +113,9 @@ public final class PressRoom {
                 int count;
                 try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(partly))) {
                     count = pages.print(out);
+                }
+                if (!kept.getAsBoolean()) {
+                    return 0;
                 }
                 Files.move(partly, place, StandardCopyOption.REPLACE_EXISTING);
                 return count;

@@ -71,9 +71,8 @@ public final class PrintTasks {
                 service.sheets().print(plants(task, service), format, false, order, file);
             case PrintTask.Document.Availability(var format, boolean all) -> {
                 DocumentAssembler assembler = documents.apply(task.style());
-                var list = task.wanted().isEmpty()
-                        ? assembler.availability(now.get(), all)
-                        : assembler.availability(plants(task, service), now.get(), all);
+                List<PlantRecord> listed = task.wanted().isEmpty() ? assembler.forSale() : plants(task, service);
+                var list = assembler.availability(listed, now.get(), all);
                 yield new PressOutcome(
                         PressRoom.write(
                                 file,

@@ -3,6 +3,7 @@ package org.benchleaf.render.pdf;
 import java.io.OutputStream;
 import java.util.Iterator;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.benchleaf.content.ContentPack;
 import org.benchleaf.render.Calibration;
@@ -22,8 +23,16 @@ public final class PdfPrinter {
     private final FontShelf shelf;
     private final Calibration calibration;
     private final PrintWatch watch;
+    private final Optional<Consumer<PrintFinding>> checks;
 
-    public PdfPrinter(ContentPack content, FontShelf shelf, Calibration calibration, PrintWatch watch) {
+    /// @param checks hears what is wrong with pages that are printed all the same, when that is looked for
+    public PdfPrinter(
+            ContentPack content,
+            FontShelf shelf,
+            Calibration calibration,
+            PrintWatch watch,
+            Optional<Consumer<PrintFinding>> checks) {
+        this.checks = checks;
         this.content = content;
         this.shelf = shelf;
         this.calibration = calibration;
@@ -45,7 +54,9 @@ public final class PdfPrinter {
         try (PageFeed feed = new PageFeed(pages)) {
             while (feed.hasNext()) {
                 try {
-                    layout.layOut(feed.next(), feed);
+                    PageFeed.Ready ready = feed.next();
+                    layout.layOut(ready, feed);
+                    checks.ifPresent(findings -> new PageChecks(ready.page(), findings).check(layout.root()));
                     if (count == 0) {
                         layout.renderer().createPDF(new KeptOpen(out), false);
                     } else {
@@ -63,27 +74,6 @@ public final class PdfPrinter {
             throw new PrintRefused(Problem.of("print.nothing", ""));
         }
         layout.renderer().finishPDF();
-        return count;
-    }
-
-    /// Lays out all pages, writes none, and tells what is wrong with them.
-    ///
-    /// @return pages that could be printed
-    public int check(Iterator<PrintPage> pages, Consumer<PrintFinding> findings) {
-        PageLayout layout = new PageLayout(content, shelf, calibration);
-        int count = 0;
-        try (PageFeed feed = new PageFeed(pages)) {
-            while (feed.hasNext()) {
-                try {
-                    PageFeed.Ready ready = feed.next();
-                    layout.layOut(ready, feed);
-                    new PageChecks(ready.page(), findings).check(layout.root());
-                    count++;
-                } catch (PrintRefused refusal) {
-                    watch.refused(refusal);
-                }
-            }
-        }
         return count;
     }
 

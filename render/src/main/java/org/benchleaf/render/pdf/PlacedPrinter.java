@@ -2,6 +2,7 @@ package org.benchleaf.render.pdf;
 
 import java.io.OutputStream;
 import java.util.Iterator;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.benchleaf.render.PressSettings;
 import org.benchleaf.render.PrintFinding;
@@ -20,8 +21,12 @@ public final class PlacedPrinter {
     private final FontShelf shelf;
     private final PressSettings press;
     private final PrintWatch watch;
+    private final Optional<Consumer<PrintFinding>> checks;
 
-    public PlacedPrinter(FontShelf shelf, PressSettings press, PrintWatch watch) {
+    /// @param checks hears what is wrong with pages that are printed all the same, when that is looked for
+    public PlacedPrinter(
+            FontShelf shelf, PressSettings press, PrintWatch watch, Optional<Consumer<PrintFinding>> checks) {
+        this.checks = checks;
         this.shelf = shelf;
         this.press = press;
         this.watch = watch;
@@ -49,6 +54,7 @@ public final class PlacedPrinter {
                 watch.refused(refusal);
                 continue;
             }
+            checks.ifPresent(findings -> PlacedChecks.check(page, findings));
             document.setPageSize(size(page));
             if (count == 0) {
                 if (press.cropMarks()) {
@@ -80,21 +86,5 @@ public final class PlacedPrinter {
 
     private PressMarks marksOf(PlacedPage page) {
         return new PressMarks(press, page.widthMm() * POINT, page.heightMm() * POINT);
-    }
-
-    /// Writes nothing, and tells what is wrong with pages.
-    ///
-    /// @return pages that could be printed
-    public int check(Iterator<PlacedPage> pages, Consumer<PrintFinding> findings) {
-        int count = 0;
-        while (pages.hasNext()) {
-            try {
-                PlacedChecks.check(pages.next(), findings);
-                count++;
-            } catch (PrintRefused refusal) {
-                watch.refused(refusal);
-            }
-        }
-        return count;
     }
 }

@@ -18,8 +18,25 @@ final class RawObject extends PdfObject {
         return new RawObject(ARRAY, written);
     }
 
-    /// A text as PDF writes it: UTF-16 in hexadecimal, so that nothing in it needs escaping.
+    /// A text as PDF writes it: in brackets where it is of plain letters, else UTF-16 in hexadecimal, so that nothing
+    /// in
+    /// it needs escaping.
     static String text(String text) {
+        return isPlain(text) ? "(" + text + ")" : hexadecimal(text);
+    }
+
+    /// Whether it is the same in every encoding, and nothing in it ends or escapes a text.
+    private static boolean isPlain(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char character = text.charAt(at);
+            if (character < ' ' || character > '~' || character == '(' || character == ')' || character == '\\') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String hexadecimal(String text) {
         StringBuilder written = new StringBuilder(text.length() * 4 + 6).append("<FEFF");
         for (int at = 0; at < text.length(); at++) {
             char unit = text.charAt(at);

@@ -30,6 +30,10 @@ public final class BulletinViews {
     private static final int ACROSS = 3;
     private static final double GUTTER = 6;
     private static final double CELL_FIGURE = 41;
+    /// The figure of a pick whose words stand beside it, and what lies between.
+    private static final double LYING_FIGURE = 34;
+
+    private static final double LYING_BETWEEN = 5;
     /// Where they bring another row of the others onto the first page.
     private static final List<Double> SMALLER_FIGURES = List.of(36.0, 31.0);
     /// The most that the figure of the lead grows where the next row does not fit on its page: beside it stock and code
@@ -189,37 +193,59 @@ public final class BulletinViews {
                 Math.max(height, figureHeight + (credit.isEmpty() ? 0 : 4)) + 12);
     }
 
+    /// Rows of three; one or two that are left over lie beside each other and fill the last.
     private List<Block> grid(List<Pick> picks, int year, double figure) {
         List<Block> blocks = new ArrayList<>();
-        double width = (frame.width() - GUTTER * (ACROSS - 1)) / ACROSS;
+        if (!picks.isEmpty()) {
+            blocks.add(new Block(new DocumentView.Heading(words.text("bulletin.others")), 11));
+        }
         for (int from = 0; from < picks.size(); from += ACROSS) {
-            List<DocumentView.Cell> cells = new ArrayList<>();
-            double height = 0;
-            for (Pick pick : picks.subList(from, Math.min(picks.size(), from + ACROSS))) {
-                DocumentView.Cell cell = cell(pick, "pick" + (from + cells.size()), width, figure, year);
-                cells.add(cell);
-                height = Math.max(
-                        height,
-                        figure
-                                + 3.4
-                                + cell.name().height()
-                                + cell.common().height()
-                                + cell.reason().height()
-                                + cell.offer().height()
-                                + cell.caution().height()
-                                + 9);
-            }
-            if (from == 0) {
-                blocks.add(new Block(new DocumentView.Heading(words.text("bulletin.others")), 11));
-            }
-            blocks.add(new Block(new DocumentView.Grid(round(width), cells), height));
+            List<Pick> row = picks.subList(from, Math.min(picks.size(), from + ACROSS));
+            blocks.add(row.size() == ACROSS ? standing(row, from, year, figure) : lying(row, from, year));
         }
         return blocks;
     }
 
-    private DocumentView.Cell cell(Pick pick, String place, double width, double figureHeight, int year) {
+    private Block standing(List<Pick> picks, int from, int year, double figure) {
+        double width = (frame.width() - GUTTER * (ACROSS - 1)) / ACROSS;
+        List<DocumentView.Cell> cells = new ArrayList<>();
+        double height = 0;
+        for (Pick pick : picks) {
+            double figureWidth = pick.photo().isPresent() ? width : figure;
+            DocumentView.Cell cell = cell(pick, "pick" + (from + cells.size()), width, figureWidth, figure, year);
+            cells.add(cell);
+            height = Math.max(height, figure + 3.4 + height(cell) + 9);
+        }
+        return new Block(new DocumentView.Grid(round(width), cells, false), height);
+    }
+
+    private Block lying(List<Pick> picks, int from, int year) {
+        double width = (frame.width() - GUTTER * (picks.size() - 1)) / picks.size();
+        List<DocumentView.Cell> cells = new ArrayList<>();
+        double height = 0;
+        for (Pick pick : picks) {
+            double words = width - LYING_FIGURE - LYING_BETWEEN;
+            DocumentView.Cell cell =
+                    cell(pick, "pick" + (from + cells.size()), words, LYING_FIGURE, LYING_FIGURE, year);
+            cells.add(cell);
+            height = Math.max(height, Math.max(LYING_FIGURE + 3.4, height(cell) + 7) + 4);
+        }
+        return new Block(new DocumentView.Grid(round(width), cells, true), height);
+    }
+
+    /// Of its words without what lies between them.
+    private static double height(DocumentView.Cell cell) {
+        return cell.name().height()
+                + cell.common().height()
+                + cell.reason().height()
+                + cell.offer().height()
+                + cell.caution().height();
+    }
+
+    /// @param width of its words
+    private DocumentView.Cell cell(
+            Pick pick, String place, double width, double figureWidth, double figureHeight, int year) {
         Texts texts = new Texts(shelf, pick.title().botanical().toString());
-        double figureWidth = pick.photo().isPresent() ? width : figureHeight;
         String figure = figure(pick, place, figureWidth, figureHeight);
         return new DocumentView.Cell(
                 texts.name(pick.title().botanical(), width, new TypeRange(14, 12, 10, 4, 1.1)),

@@ -23,6 +23,8 @@ final class CardIcons {
 
     private static final double POINT_MM = 25.4 / 72;
 
+    private static final double STEP = 0.5;
+
     private final CardPlan plan;
     private final Wording words;
     private final Typesetter typesetter;
@@ -43,13 +45,36 @@ final class CardIcons {
                 || card.spread().isPresent();
     }
 
+    /// Icons in their places.
+    ///
+    /// @param type size of their words in points
+    /// @param leading of these
+    record Set(double type, double leading, List<CardIcon> icons) {
+        /// Nothing to tell.
+        static final Set NONE = new Set(0, 0, List.of());
+    }
+
+    /// In the largest type in which they fit.
+    ///
     /// @param box where they may stand
-    /// @param columns side by side
+    /// @param columns side by side at most
     /// @param figures receives the icons
-    List<CardIcon> set(BenchCard card, CardBox box, int columns, Figures figures, String subject) {
-        double gutter = columns == 1 ? 0 : plan.furniture(4, 3);
-        double column = (box.width() - gutter * (columns - 1)) / columns;
-        double measure = column - plan.iconIndent();
+    Set set(BenchCard card, CardBox box, int columns, Figures figures, String subject) {
+        TypeRange range = plan.iconType();
+        for (double type = range.largest(); ; type -= STEP) {
+            try {
+                return set(card, box, columns, type, figures, subject);
+            } catch (PrintRefused refused) {
+                if (type - STEP < range.least()) {
+                    throw refused;
+                }
+                CardViews.curable(refused);
+            }
+        }
+    }
+
+    /// Words beside icons are all of one size, on as many lines as it takes.
+    private Set set(BenchCard card, CardBox box, int columns, double type, Figures figures, String subject) {
         Map<String, String> rows = new LinkedHashMap<>();
         lightRow(card, rows, figures);
         waterRow(card, rows, figures);
@@ -60,12 +85,19 @@ final class CardIcons {
             figures.put("figure:winter", Icons.winter(text));
         });
         sizeRow(card, rows, figures);
+        int across = Math.clamp(rows.size(), 1, columns);
+        double gutter = across == 1 ? 0 : plan.furniture(4, 3);
+        double column = (box.width() - gutter * (across - 1)) / across;
+        double measure = column - plan.iconIndent();
         Map<String, TextBlock> blocks = new LinkedHashMap<>();
-        rows.forEach((figure, text) -> blocks.put(figure, block(text, measure, subject)));
+        rows.forEach((figure, text) -> blocks.put(figure, block(text, type, measure, subject)));
         if (card.photo().isPresent() && columns == 1) {
-            seasonRow(card, box.height(), measure, blocks, figures, subject);
+            seasonRow(card, box.height(), type, measure, blocks, figures, subject);
         }
-        return place(new ArrayList<>(blocks.entrySet()), box, columns, column + gutter, subject);
+        return new Set(
+                type,
+                type * plan.iconType().leading(),
+                place(new ArrayList<>(blocks.entrySet()), box, across, column + gutter, subject));
     }
 
     /// Spread over the height, none further from the next than looks like one group.
@@ -110,11 +142,16 @@ final class CardIcons {
         }
     }
 
-    private TextBlock block(String text, double measureMm, String subject) {
+    private TextBlock block(String text, double type, double measureMm, String subject) {
         return typesetter.set(
                 Typesetter.words(text, Face.FACTS),
                 measureMm / POINT_MM,
-                fixed(plan.iconType(), plan.picture() ? 1 : 2),
+                new TypeRange(
+                        type,
+                        type,
+                        type,
+                        plan.iconType().lines() + 1,
+                        plan.iconType().leading()),
                 subject,
                 "facts");
     }
@@ -125,11 +162,6 @@ final class CardIcons {
 
     private double heightOf(Collection<TextBlock> blocks) {
         return blocks.stream().mapToDouble(this::rowHeight).sum();
-    }
-
-    /// Words beside icons are all of one size, on as many lines as it takes.
-    private static TypeRange fixed(TypeRange range, int more) {
-        return new TypeRange(range.largest(), range.largest(), range.largest(), range.lines() + more, range.leading());
     }
 
     private void waterRow(BenchCard card, Map<String, String> rows, Figures figures) {
@@ -166,6 +198,7 @@ final class CardIcons {
     private void seasonRow(
             BenchCard card,
             double height,
+            double type,
             double measureMm,
             Map<String, TextBlock> blocks,
             Figures figures,
@@ -174,7 +207,7 @@ final class CardIcons {
         if (text.isEmpty()) {
             return;
         }
-        TextBlock season = block(text, measureMm, subject);
+        TextBlock season = block(text, type, measureMm, subject);
         if (heightOf(blocks.values()) + rowHeight(season) + LEAST_GAP * blocks.size() <= height) {
             blocks.put("figure:season", season);
             figures.put("figure:season", Icons.season(text));

@@ -27,6 +27,9 @@ import org.benchleaf.shared.plant.Caution;
 final class CardLayout {
     private static final double POINT_MM = TextBlock.POINT_MM;
 
+    /// Light, water, winter and size.
+    private static final int MOST_ACROSS = 4;
+
     private final CardPlan plan;
     private final Wording words;
     private final FontShelf shelf;
@@ -52,6 +55,40 @@ final class CardLayout {
     }
 
     CardViews.Set set() {
+        boolean shown =
+                plan.picture() && (card.photo().isPresent() || !card.year().isUnknown());
+        if (!plan.wide() || shown) {
+            return set(shown, plan.wide() ? Split.PICTURE : Split.NONE, plan.wide() || !shown ? 2 : 1);
+        }
+        // what lies without a picture is set across its whole width, where that leaves room for everything
+        PrintRefused refusal = tooMuch();
+        for (Split split : List.of(Split.NONE, Split.CAUTIONS, Split.WORDS)) {
+            for (int columns : split == Split.NONE ? List.of(2, MOST_ACROSS) : List.of(2, 1)) {
+                try {
+                    return set(false, split, columns);
+                } catch (PrintRefused refused) {
+                    refusal = CardViews.curable(refused);
+                }
+            }
+        }
+        throw refusal;
+    }
+
+    /// What stands at the left of a card below its names, down to the edge.
+    private enum Split {
+        /// Nothing: all is set across.
+        NONE,
+        /// The picture; icons, cautions and foot at its right.
+        PICTURE,
+        /// The cautions; icons and foot at their right.
+        CAUTIONS,
+        /// Icons and cautions; the foot at their right.
+        WORDS
+    }
+
+    /// @param shown whether there is a picture
+    /// @param columns of icons at most
+    private CardViews.Set set(boolean shown, Split split, int columns) {
         characters.checked(subject, "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
         // one that is missing or broken is told even where the picture makes room
         card.photo().ifPresent(photo -> photos.aspect(photo.file(), subject));
@@ -74,29 +111,38 @@ final class CardLayout {
         double middleTop = whyTop + why.height() + (why.isEmpty() ? 1 : 4) * s;
 
         double footTop = plan.height() - plan.margin() - plan.shopLine() - plan.foot();
-        boolean shown =
-                plan.picture() && (card.photo().isPresent() || !card.year().isUnknown());
-        double footLeft = plan.wide() ? right(shown) : plan.margin();
-        CardBox words = wordsBox(middleTop, footTop, shown);
-        List<CardView.CardCaution> cautions = cautions(words);
-        double bottom =
-                cautions.isEmpty() ? words.bottom() : cautions.getFirst().top() - gap();
+        double footLeft = split == Split.NONE ? plan.margin() : right(shown);
+        double footWidth = plan.width() - plan.margin() - footLeft;
+        CardBox words = split != Split.NONE
+                ? wordsBeside(middleTop, footTop, shown)
+                : new CardBox(plan.margin(), middleTop, plan.innerWidth(), footTop - gap() - middleTop);
+        boolean parted = split == Split.CAUTIONS;
+        List<CardView.CardCaution> cautions = cautions(words, parted);
+        double bottom = parted
+                ? footTop - gap() * 0.7
+                : cautions.isEmpty() ? words.bottom() : cautions.getFirst().top() - gap();
         double middle = plan.wide() && shown ? words.bottom() - middleTop : bottom - middleTop;
-        if (middle < plan.leastMiddle() && !(plan.wide() && shown)) {
+        if (middle < plan.leastMiddle(shown) && !(plan.wide() && shown)) {
             throw tooMuch();
         }
         List<CardView.CardPicture> picture = shown ? picture(middleTop, bottom, footTop) : List.of();
         boolean wordsOnly = !shown && !CardIcons.any(card);
         // a card that knows only its name carries it in the middle instead of leaving a hole
         double lower = wordsOnly ? round(Math.max(0, footTop - middleTop) * 0.42) : 0;
-        List<CardIcon> icons = CardIcons.any(card)
+        CardIcons.Set icons = CardIcons.any(card)
                 ? new CardIcons(plan, this.words, typesetter)
-                        .set(card, iconBox(words, middleTop, bottom, picture), columns(shown), figures, subject)
-                : List.of();
+                        .set(
+                                card,
+                                parted
+                                        ? new CardBox(footLeft, middleTop, footWidth, bottom - middleTop)
+                                        : iconBox(words, middleTop, bottom, picture),
+                                columns,
+                                figures,
+                                subject)
+                : CardIcons.Set.NONE;
         if (!cautions.isEmpty()) {
             figures.put("figure:caution", Icons.caution(this.words.text("sheet.cautions")));
         }
-        double footWidth = plan.width() - plan.margin() - footLeft;
         double priceType = priceType(footWidth);
         CodeImage code = CodeImage.of(card.link(), card.trade(), CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
@@ -105,7 +151,7 @@ final class CardLayout {
         figures.put("figure:code", drawn, this.words.text("code.alternative", Map.of("link", code.address())));
         CardView view = new CardView(
                 this.words.text("card.title", Map.of("name", subject)),
-                page(),
+                page(icons.leading()),
                 name,
                 common,
                 why,
@@ -114,8 +160,8 @@ final class CardLayout {
                 round(ruleTop + lower),
                 round(whyTop + lower),
                 picture,
-                icons,
-                icons.isEmpty() ? 0 : plan.iconType().largest(),
+                icons.icons(),
+                icons.type(),
                 cautions,
                 foot(footLeft, footTop, footWidth, priceType),
                 card.price()
@@ -176,11 +222,8 @@ final class CardLayout {
         return plan.margin() + plan.innerWidth() * (shown ? 0.4 : 0.42) + gap();
     }
 
-    /// Where icons and cautions stand, cautions lowest; on an upright card the picture shares it.
-    private CardBox wordsBox(double top, double footTop, boolean shown) {
-        if (!plan.wide()) {
-            return new CardBox(plan.margin(), top, plan.innerWidth(), footTop - gap() - top);
-        }
+    /// Where icons and cautions of a lying card stand, cautions lowest: beside the picture, or beside the foot.
+    private CardBox wordsBeside(double top, double footTop, boolean shown) {
         double right = right(shown);
         return shown
                 ? new CardBox(right, top, plan.width() - plan.margin() - right, footTop - gap() * 0.7 - top)
@@ -189,10 +232,6 @@ final class CardLayout {
 
     private double bottomOfAll() {
         return plan.height() - plan.margin() - plan.shopLine() - (plan.isSmall() ? 1 : 2 * plan.scale());
-    }
-
-    private int columns(boolean shown) {
-        return plan.wide() || !shown && !plan.picture() ? 2 : 1;
     }
 
     private CardBox iconBox(CardBox words, double top, double bottom, List<CardView.CardPicture> picture) {
@@ -207,7 +246,7 @@ final class CardLayout {
     private List<CardView.CardPicture> picture(double top, double bottom, double footTop) {
         double height = (plan.wide() ? bottomOfAll() : bottom) - top;
         double width = plan.wide() ? right(true) - gap() - plan.margin() : plan.innerWidth();
-        if (height < plan.leastMiddle() && plan.wide()) {
+        if (height < plan.leastMiddle(true) && plan.wide()) {
             throw tooMuch();
         }
         double share = plan.wide() || !CardIcons.any(card) ? 1 : card.photo().isPresent() ? 0.5 : 0.56;
@@ -241,7 +280,7 @@ final class CardLayout {
                 "figure:photo", round(at), plan.margin(), round(width), credit, round(at + height + 0.8), type);
     }
 
-    private CardView.Page page() {
+    private CardView.Page page(double iconLeading) {
         return new CardView.Page(
                 plan.width(),
                 plan.height(),
@@ -249,7 +288,7 @@ final class CardLayout {
                 round(plan.innerWidth()),
                 round(plan.icon()),
                 round(plan.iconIndent()),
-                round(plan.iconType().largest() * plan.iconType().leading()),
+                round(iconLeading),
                 round(plan.furniture(4.6, 3.9)),
                 round(plan.height() - plan.furniture(11.8, 9.8)),
                 round(plan.furniture(8, 6.8)));
@@ -312,7 +351,9 @@ final class CardLayout {
     }
 
     /// Notices that the law asks for and cautions, the last one lowest.
-    private List<CardView.CardCaution> cautions(CardBox box) {
+    ///
+    /// @param high whether the first stands at the top of the box, not the last at its bottom
+    private List<CardView.CardCaution> cautions(CardBox box, boolean high) {
         double measure = (box.width() - plan.cautionIndent() - 0.9) / POINT_MM;
         double after = plan.furniture(1.4, 1.2);
         List<TextBlock> blocks = Stream.concat(
@@ -328,6 +369,7 @@ final class CardLayout {
         if (top < box.top()) {
             throw tooMuch();
         }
+        top = high ? box.top() : top;
         List<CardView.CardCaution> placed = new ArrayList<>();
         for (TextBlock block : blocks) {
             placed.add(new CardView.CardCaution(

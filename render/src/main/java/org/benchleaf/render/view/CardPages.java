@@ -104,8 +104,11 @@ public final class CardPages {
             if (card.price().isEmpty()) {
                 return;
             }
-            double top =
-                    foot.offerTop() + (card.size().isEmpty() ? 0 : card.size().height() + OFFER_GAP_MM);
+            // without a size the price would stand beside the words above the code, which are wider than that
+            double above = card.size().isEmpty()
+                    ? foot.codeTop() - foot.callTop()
+                    : card.size().height() + OFFER_GAP_MM;
+            double top = foot.offerTop() + above;
             TextBlock price = Placing.line(card.price(), Face.FACTS_STRONG, foot.priceType(), foot.priceType() * 1.09);
             PlacedPage.Piece amount =
                     new PlacedPage.Piece(Face.FACTS_STRONG, card.price(), foot.priceType(), palette.ink("ink"));

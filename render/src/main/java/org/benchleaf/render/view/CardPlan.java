@@ -65,7 +65,7 @@ record CardPlan(
                 new TypeRange(16 * s, 12 * s, 11 * s, 2, 1.2),
                 new TypeRange(16.5 * s, 14 * s, 12 * s, 3, 1.22),
                 new TypeRange(11 * s, 11 * s, 9 * s, 3, 1.2),
-                new TypeRange(12.5 * s, 11.5 * s, 9.5 * s, 3, 1.18),
+                new TypeRange(12.5 * s, 11.5 * s, 11.5 * s, 3, 1.18),
                 66 * s,
                 42 * s,
                 (format.isWide() ? 28 : 32) * s,
@@ -85,7 +85,7 @@ record CardPlan(
                 new TypeRange(13, 10.5, 10, 2, 1.2),
                 new TypeRange(13, 11.5, 10.5, 3, 1.22),
                 new TypeRange(9, 9, 7.5, 3, 1.2),
-                new TypeRange(10, 9.5, 8, 3, 1.18),
+                new TypeRange(10, 9.5, 9.5, 3, 1.18),
                 48 * s,
                 36,
                 format.isWide() ? 23 : 27,
@@ -123,7 +123,8 @@ record CardPlan(
                         caution.least(),
                         caution.lines() + 1,
                         caution.leading()),
-                shown ? iconType : new TypeRange(iconType.least(), iconType.least(), iconType.least(), 2, 1.16),
+                new TypeRange(
+                        iconType.largest(), iconType.least(), furniture(9.5, 8), iconType.lines(), iconType.leading()),
                 mostRing,
                 price,
                 foot,
@@ -172,8 +173,8 @@ record CardPlan(
     }
 
     /// The picture and the icons need at least this height in mm.
-    double leastMiddle() {
-        if (!picture) {
+    double leastMiddle(boolean shown) {
+        if (!shown) {
             return furniture(18, 9);
         }
         return wide ? furniture(30, 26) : mostRing * (briefCautions ? 0.4 : 0.6);

@@ -57,7 +57,7 @@ public final class CardViews {
     }
 
     /// @throws PrintRefused when no other plan cures it
-    private static PrintRefused curable(PrintRefused refused) {
+    static PrintRefused curable(PrintRefused refused) {
         if (!TOO_MUCH.contains(refused.problem().key())) {
             throw refused;
         }

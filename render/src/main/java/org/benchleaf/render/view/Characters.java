@@ -1,6 +1,7 @@
 package org.benchleaf.render.view;
 
 import java.text.Normalizer;
+import java.util.regex.Pattern;
 import org.benchleaf.render.PrintRefused;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
@@ -8,6 +9,8 @@ import org.benchleaf.shared.Problem;
 
 /// Checks every character of the catalog's texts before it is printed: a missing glyph would leave a hole.
 final class Characters {
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+
     private final FontShelf shelf;
     private final String subject;
 
@@ -23,9 +26,9 @@ final class Characters {
     /// @param faces it will be set in
     /// @throws PrintRefused naming the character when a face cannot print it
     String checked(String text, String field, Face... faces) {
-        String clean = Normalizer.normalize(text, Normalizer.Form.NFC)
-                .replace("\u00AD", "")
-                .replaceAll("\\s+", " ")
+        String clean = SPACES.matcher(
+                        Normalizer.normalize(text, Normalizer.Form.NFC).replace("\u00AD", ""))
+                .replaceAll(" ")
                 .strip();
         for (Face face : faces) {
             int missing = shelf.firstMissing(face, clean);

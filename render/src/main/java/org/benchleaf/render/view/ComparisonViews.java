@@ -24,6 +24,8 @@ public final class ComparisonViews {
     private static final double FIGURE = 46;
     private static final double STAND = 40;
     private static final double TYPE = 8.8;
+    /// Tried where they save a page: a few rows alone on the last one are better set closer.
+    private static final List<Double> SMALLER = List.of(8.4, 8.0);
 
     /// What the style sheet puts between them, in mm.
     private static final double BETWEEN = 7.7;
@@ -52,6 +54,17 @@ public final class ComparisonViews {
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(Comparison comparison) {
+        List<DocumentView> pages = pages(comparison, TYPE);
+        for (double smaller : SMALLER) {
+            List<DocumentView> fewer = pages.size() > 1 ? pages(comparison, smaller) : pages;
+            if (fewer.size() < pages.size()) {
+                pages = fewer;
+            }
+        }
+        return pages;
+    }
+
+    private List<DocumentView> pages(Comparison comparison, double type) {
         List<PlantSheet> plants = comparison.plants();
         double column = (frame.width() - LABEL) / plants.size();
         DocumentMaker maker =
@@ -59,17 +72,17 @@ public final class ComparisonViews {
         side(plants, column - 4, maker);
         List<DocumentView.ComparedRow> differs = new ArrayList<>();
         List<DocumentView.ComparedRow> agrees = new ArrayList<>();
-        differs.add(row(words.text("comparison.cautions"), cautions(plants), column - 3));
+        differs.add(row(words.text("comparison.cautions"), cautions(plants), column - 3, type));
         facts(plants).forEach((kind, values) -> {
             boolean same = new HashSet<>(values).size() == 1;
             if (same) {
-                agrees.add(row(factWords.label(kind), List.of(values.getFirst()), frame.width() - LABEL - 2));
+                agrees.add(row(factWords.label(kind), List.of(values.getFirst()), frame.width() - LABEL - 2, type));
             } else {
-                differs.add(row(factWords.label(kind), values, column - 3));
+                differs.add(row(factWords.label(kind), values, column - 3, type));
             }
         });
         if (plants.stream().anyMatch(plant -> plant.stock().isPresent())) {
-            differs.add(row(words.text("comparison.stock"), stock(plants), column - 3));
+            differs.add(row(words.text("comparison.stock"), stock(plants), column - 3, type));
         }
         List<TextBlock> heads = heads(plants, column - 3);
         maker.table(words.text("comparison.differs"), heads, tallest(heads) + HEAD_PADDING, differs);
@@ -95,7 +108,12 @@ public final class ComparisonViews {
         double reasons =
                 cells.stream().mapToDouble(cell -> cell.reason().height()).max().orElse(0);
         double credit = cells.stream().allMatch(cell -> cell.credit().isEmpty()) ? 0 : CREDIT;
-        double height = names + FIGURE + credit + reasons + STAND + BETWEEN;
+        // a ring is as high as it is wide
+        double figure = plants.stream()
+                .mapToDouble(plant -> plant.photo().isPresent() ? FIGURE : Math.min(FIGURE, width))
+                .max()
+                .orElse(0);
+        double height = names + figure + credit + reasons + STAND + BETWEEN;
         figures.put(
                 "figure:stands",
                 SizeRow.draw(
@@ -205,11 +223,11 @@ public final class ComparisonViews {
                         .orElse("");
     }
 
-    private DocumentView.ComparedRow row(String label, List<String> values, double width) {
+    private DocumentView.ComparedRow row(String label, List<String> values, double width, double type) {
         Texts texts = new Texts(shelf, label);
-        TextBlock head = texts.flow(label, "fact", Face.FACTS, LABEL - 3, 8.2, 1.22);
+        TextBlock head = texts.flow(label, "fact", Face.FACTS, LABEL - 3, type - 0.6, 1.22);
         List<TextBlock> set = values.stream()
-                .map(value -> texts.flow(value, label, Face.FACTS, width, TYPE, 1.25))
+                .map(value -> texts.flow(value, label, Face.FACTS, width, type, 1.25))
                 .toList();
         return new DocumentView.ComparedRow(head, set, Math.max(tallest(set), head.height()) + ROW_PADDING);
     }

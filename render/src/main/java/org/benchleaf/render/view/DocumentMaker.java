@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.content.Wording;
+import org.benchleaf.render.PrintRefused;
+import org.benchleaf.render.PrintWatch;
 import org.benchleaf.render.page.PlantItems;
 import org.benchleaf.render.page.Shop;
 import org.benchleaf.render.pdf.Face;
@@ -19,7 +21,7 @@ final class DocumentMaker {
     static final double TITLE_ALONE = 12.8;
 
     /// The small title of the pages that follow.
-    static final double AGAIN = 8;
+    static final double AGAIN = 5;
 
     /// The line of marks at the foot of a page with a table.
     static final double LEGEND = 6;
@@ -81,7 +83,25 @@ final class DocumentMaker {
 
     /// A table of plants and their items under a heading.
     void plants(String heading, List<PlantItems> plants) {
-        table(heading, List.of(), PlantRows.HEAD, plants.stream().map(rows::row).toList());
+        plants(heading, plants, PrintWatch.STRICT);
+    }
+
+    /// The same without those that cannot be printed, when the watch lets them pass.
+    ///
+    /// @return those that stand in it
+    List<PlantItems> plants(String heading, List<PlantItems> plants, PrintWatch watch) {
+        List<PlantItems> sound = new ArrayList<>();
+        List<PlantRow> lines = new ArrayList<>();
+        for (PlantItems plant : plants) {
+            try {
+                lines.add(rows.row(plant));
+                sound.add(plant);
+            } catch (PrintRefused refusal) {
+                watch.refused(refusal);
+            }
+        }
+        table(heading, List.of(), PlantRows.HEAD, lines);
+        return sound;
     }
 
     /// A table under a heading; both come again on every page on which it goes on.

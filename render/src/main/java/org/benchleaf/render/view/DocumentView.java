@@ -174,7 +174,8 @@ public record DocumentView(
     /// Plants beside each other.
     ///
     /// @param width of one in mm
-    public record Grid(double width, List<Cell> cells) implements Section {
+    /// @param lying whether the words of each stand beside its figure, not below it
+    public record Grid(double width, List<Cell> cells, boolean lying) implements Section {
         public Grid {
             cells = List.copyOf(cells);
         }

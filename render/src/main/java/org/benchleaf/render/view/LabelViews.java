@@ -68,7 +68,7 @@ public final class LabelViews {
         double textLeft = codeLeft + side + 0.2;
         double measure = w - textLeft - 2.6 * scale;
 
-        TextBlock common = label.title().commonNames().stream()
+        TextBlock wished = label.title().commonNames().stream()
                 .findFirst()
                 .map(text -> text(
                         characters,
@@ -76,7 +76,7 @@ public final class LabelViews {
                         "common name",
                         Face.FACTS,
                         measure,
-                        range(7.6, 7, 6, narrow ? 2 : 1, 1.2, scale),
+                        range(7.6, narrow ? 7 : 6, 6, 2, 1.2, scale),
                         subject))
                 .orElseGet(TextBlock::none);
         TextBlock size = label.size()
@@ -102,14 +102,23 @@ public final class LabelViews {
         String details = details(label);
         TextBlock detail = details.isEmpty()
                 ? TextBlock.none()
-                : text(characters, details, "lot", Face.FACTS, measure, range(7, 6.4, 6, 1, 1.2, scale), subject);
+                : text(characters, details, "lot", Face.FACTS, measure, range(7, 6, 6, 2, 1.2, scale), subject);
 
         List<LabelView.Bars> bars = bars(label, textLeft, measure, h - 1.2, subject);
         double bottom = bars.isEmpty() ? h - 1.9 * scale : bars.getFirst().top() - 0.6;
         double detailTop = bottom - detail.height();
         double sizeTop = detailTop - Math.max(size.height(), place.height()) - (detail.isEmpty() ? 0 : 0.2);
         double nameTop = 1.9 * scale;
-        TextBlock name = name(label, measure, sizeTop - nameTop - common.height(), scale, subject);
+        double room = sizeTop - nameTop;
+        TextBlock common = wished;
+        TextBlock name;
+        try {
+            name = name(label, measure, room - common.height(), scale, subject);
+        } catch (PrintRefused crowded) {
+            // on the smallest labels the name that people say gives way to the one that is sure
+            common = TextBlock.none();
+            name = name(label, measure, room, scale, subject);
+        }
         double commonTop = nameTop + name.height() + 0.3;
         return new LabelView(
                 w,

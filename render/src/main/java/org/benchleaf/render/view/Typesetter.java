@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.benchleaf.render.PrintRefused;
 import org.benchleaf.render.pdf.Face;
 import org.benchleaf.render.pdf.FontShelf;
@@ -14,6 +15,8 @@ import org.benchleaf.shared.name.NamePart;
 /// Sets texts in lines that fit: first smaller, then on more lines, then not at all, with the reason.
 final class Typesetter {
     private static final double STEP = 0.5;
+
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private final FontShelf shelf;
 
@@ -62,7 +65,7 @@ final class Typesetter {
 
     static List<Word> words(String text, Face face) {
         List<Word> words = new ArrayList<>();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : SPACES.split(text.strip())) {
             words.add(new Word(word, face, !words.isEmpty(), false));
         }
         return words;
@@ -73,10 +76,11 @@ final class Typesetter {
     /// @param field what is set, for the message
     /// @throws PrintRefused when it does not fit in the smallest type on the most lines
     TextBlock set(List<Word> words, double widthPt, TypeRange range, String subject, String field) {
+        Measured measured = new Measured(words, shelf);
         for (int lines = 1; lines <= range.lines(); lines++) {
             double least = lines < range.lines() ? range.leastWhileFewer() : range.least();
             for (double size = range.largest(); size >= least; size -= STEP) {
-                Optional<List<TextLine>> broken = breakInto(words, widthPt / size, lines);
+                Optional<List<TextLine>> broken = breakInto(measured, widthPt / size, lines);
                 if (broken.isPresent()) {
                     return new TextBlock(size, size * range.leading(), broken.get());
                 }
@@ -92,14 +96,15 @@ final class Typesetter {
     ///
     /// @throws PrintRefused when one word alone is wider than the measure
     TextBlock flow(List<Word> words, double widthPt, double size, double leading, String subject, String field) {
+        Measured measured = new Measured(words, shelf);
         List<TextLine> lines = new ArrayList<>();
         int from = 0;
         while (from < words.size()) {
             int to = from + 1;
-            while (to < words.size() && (!words.get(to).spaced() || fits(words.subList(from, to + 1), widthPt, size))) {
+            while (to < words.size() && (!words.get(to).spaced() || measured.width(from, to + 1) * size <= widthPt)) {
                 to++;
             }
-            if (!fits(words.subList(from, to), widthPt, size)) {
+            if (measured.width(from, to) * size > widthPt) {
                 throw new PrintRefused(Problem.of("print.overflow", text(words.subList(from, to)))
                         .with("name", subject)
                         .with("field", field)
@@ -111,12 +116,8 @@ final class Typesetter {
         return new TextBlock(size, leading, lines);
     }
 
-    private boolean fits(List<Word> words, double widthPt, double size) {
-        return width(words) * size <= widthPt;
-    }
-
     /// The break into so many lines that leaves them most even, parts of a name kept together where that fits.
-    private Optional<List<TextLine>> breakInto(List<Word> words, double measure, int lines) {
+    private static Optional<List<TextLine>> breakInto(Measured words, double measure, int lines) {
         List<Integer> best = new ArrayList<>();
         double[] cost = {Double.MAX_VALUE};
         search(words, measure, lines, 0, new ArrayList<>(), 0, best, cost);
@@ -126,14 +127,14 @@ final class Typesetter {
         List<TextLine> set = new ArrayList<>();
         int from = 0;
         for (int to : best) {
-            set.add(line(words.subList(from, to)));
+            set.add(line(words.words.subList(from, to)));
             from = to;
         }
         return Optional.of(set);
     }
 
-    private void search(
-            List<Word> words,
+    private static void search(
+            Measured words,
             double measure,
             int lines,
             int from,
@@ -141,29 +142,58 @@ final class Typesetter {
             double costSoFar,
             List<Integer> best,
             double[] cost) {
+        int count = words.words.size();
         if (lines == 1) {
-            double width = width(words.subList(from, words.size()));
+            double width = words.width(from, count);
             double total = costSoFar + square(measure - width) * 0.6;
             if (width <= measure && total < cost[0]) {
                 cost[0] = total;
                 best.clear();
                 best.addAll(ends);
-                best.add(words.size());
+                best.add(count);
             }
             return;
         }
-        for (int to = from + 1; to < words.size(); to++) {
-            double width = width(words.subList(from, to));
+        for (int to = from + 1; to < count; to++) {
+            double width = words.width(from, to);
             if (width > measure) {
                 return;
             }
-            if (!words.get(to).spaced()) {
+            Word next = words.words.get(to);
+            if (!next.spaced()) {
                 continue;
             }
-            double slack = words.get(to).startsPart() ? square((measure - width) * 0.45) : square(measure - width);
+            double slack = next.startsPart() ? square((measure - width) * 0.45) : square(measure - width);
             ends.add(to);
             search(words, measure, lines - 1, to, ends, costSoFar + slack, best, cost);
             ends.removeLast();
+        }
+    }
+
+    /// Words with their widths in ems, points at a size of one point: many breaks are tried on the same words.
+    private static final class Measured {
+        private final List<Word> words;
+        private final double[] widths;
+        private final double[] spaces;
+
+        Measured(List<Word> words, FontShelf shelf) {
+            this.words = words;
+            this.widths = new double[words.size()];
+            this.spaces = new double[words.size()];
+            for (int at = 0; at < words.size(); at++) {
+                Word word = words.get(at);
+                widths[at] = shelf.width(word.face(), word.text(), 1);
+                spaces[at] = word.spaced() ? shelf.width(word.face(), " ", 1) : 0;
+            }
+        }
+
+        /// On one line; the space before the first is not set.
+        double width(int from, int to) {
+            double width = 0;
+            for (int at = from; at < to; at++) {
+                width += (at > from ? spaces[at] : 0) + widths[at];
+            }
+            return width;
         }
     }
 
@@ -174,19 +204,6 @@ final class Typesetter {
 
     private static double square(double value) {
         return value * value;
-    }
-
-    /// Width in ems: points at a size of one point.
-    private double width(List<Word> words) {
-        double width = 0;
-        for (int i = 0; i < words.size(); i++) {
-            Word word = words.get(i);
-            if (word.spaced() && i > 0) {
-                width += shelf.width(word.face(), " ", 1);
-            }
-            width += shelf.width(word.face(), word.text(), 1);
-        }
-        return width;
     }
 
     /// Words of one face joined into runs.
