@@ -68,9 +68,10 @@ final class GenusPhrases implements PhraseReader {
     private Optional<Taken> named(Sentence sentence, int at) {
         Optional<Matcher> no = sentence.match(without, at);
         if (no.isEmpty()) {
-            return taxon(sentence, at).map(found -> instead(sentence, found.end())
-                    .map(end -> Taken.of(end, found.unwanted()))
-                    .orElseGet(() -> Taken.of(found.end(), found.wanted())));
+            return taxon(sentence, at)
+                    .map(found -> instead(sentence, found.end())
+                            .map(end -> Taken.of(end, found.unwanted()))
+                            .orElseGet(() -> Taken.of(found.end(), found.wanted())));
         }
         List<Wish> wishes = new ArrayList<>();
         int end = at;
