@@ -49,6 +49,7 @@ final class FindingText {
         String outcome = wording.text("load.outcome."
                 + finding.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String problem = wording.problem(finding.problem());
-        return finding.place() + ": " + problem + (problem.endsWith(".") || problem.endsWith("?") ? " " : ". ") + outcome;
+        return finding.place() + ": " + problem + (problem.endsWith(".") || problem.endsWith("?") ? " " : ". ")
+                + outcome;
     }
 }

@@ -101,7 +101,10 @@ public final class OriginalFinder {
             return Optional.of(
                     chosen(sure.stream().filter(hit -> hit.how() == best).toList(), isGenus(typed)));
         }
-        return references.get().find(typed, catalog.saleRules()).map(plant -> new Found(plant, List.of(), isGenus(typed)));
+        return references
+                .get()
+                .find(typed, catalog.saleRules())
+                .map(plant -> new Found(plant, List.of(), isGenus(typed)));
     }
 
     private static boolean isKey(String typed) {
@@ -137,8 +140,8 @@ public final class OriginalFinder {
         List<PlantRecord> found = references.get().endingSo(typed, catalog.saleRules());
         return found.stream()
                 .findFirst()
-                .map(plant -> new Found(
-                        plant, found.stream().skip(1).limit(NAMED).toList(), false));
+                .map(plant ->
+                        new Found(plant, found.stream().skip(1).limit(NAMED).toList(), false));
     }
 
     private static boolean isGenus(String typed) {

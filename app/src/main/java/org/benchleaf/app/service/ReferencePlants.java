@@ -103,7 +103,8 @@ public final class ReferencePlants {
                 .toList();
         return found.stream()
                 .sorted(Comparator.comparing((PlantDraft plant) -> -found.stream()
-                        .filter(other -> other.name().genus().equals(plant.name().genus()))
+                        .filter(other ->
+                                other.name().genus().equals(plant.name().genus()))
                         .count()))
                 .map(plant -> record(plant, rules))
                 .toList();

@@ -36,8 +36,8 @@ final class FactValues {
 
         Column(Attribute<T> attribute) {
             this.attribute = attribute;
-            this.values = new Memo<>(text ->
-                    attribute.codec().read(text).toOptional().map(value -> new Said<>(value, text)));
+            this.values =
+                    new Memo<>(text -> attribute.codec().read(text).toOptional().map(value -> new Said<>(value, text)));
         }
 
         Optional<Fact<?>> fact(String value, Source source) {
