@@ -18,6 +18,7 @@ import org.benchleaf.shared.plant.Fragrance;
 import org.benchleaf.shared.plant.GrowthRate;
 import org.benchleaf.shared.plant.Habit;
 import org.benchleaf.shared.plant.LifeForm;
+import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.plant.SelfFertility;
 import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.plant.Use;
@@ -54,12 +55,28 @@ final class SeenWords {
                         .toOptional()
                         .flatMap(words.telling()::price)
                         .map(words::money);
+            case Wish.ShowsInWinter winter -> Optional.of(inWinter(stored));
             case Wish.NativeTo(var asked) -> Region.readSet(stored).toOptional().map(home -> home(asked, home));
             default -> Optional.empty();
         };
         return whole.orElseGet(() -> Stream.of(stored.split(BETWEEN_FACTS))
                 .map(fact -> fact(wish, fact))
                 .collect(Collectors.joining(BETWEEN_FACTS)));
+    }
+
+    /// `stem: red #9E2B2B · foliage: evergreen`: what is seen, and of what.
+    private String inWinter(String stored) {
+        return Stream.of(stored.split(BETWEEN_FACTS))
+                .map(part -> part.split(": ", 2))
+                .map(part -> words.text(
+                        "seen.in-winter",
+                        Map.of(
+                                "season", term(Season.class, part[0]).orElse(part[0]),
+                                "seen",
+                                        fact(
+                                                new Wish.Shows(Season.FLOWER, Optional.empty(), Optional.empty()),
+                                                part[1]))))
+                .collect(Collectors.joining(BETWEEN_FACTS));
     }
 
     private Optional<String> length(String stored) {

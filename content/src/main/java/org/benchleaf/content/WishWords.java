@@ -102,6 +102,7 @@ final class WishWords {
                 shows.color().ifPresent(color -> values.put("color", words.term(color)));
                 yield values;
             }
+            case Wish.ShowsInWinter() -> Map.of();
             case Wish.Fragrant() -> Map.of();
             case Wish.Feeds(var wildlife) -> Map.of("what", words.term(wildlife));
             case Wish.NativeTo(var region) ->
@@ -198,7 +199,7 @@ final class WishWords {
         for (String kept : List.of("InStock.kept", "AtMostPrice.kept")) {
             keys.addAll(List.of("met." + kept, "missed." + kept));
         }
-        keys.addAll(List.of("seen.regions.one", "seen.regions.many"));
+        keys.addAll(List.of("seen.regions.one", "seen.regions.many", "seen.in-winter"));
         return keys;
     }
 }

@@ -152,7 +152,7 @@ class WordingTest {
         assertThat(words.availability(new Availability.SoldOut())).isEqualTo("sold out");
         assertThat(words.money(Money.usDollars("12250.00"))).isEqualTo("$12,250.00");
         assertThat(words.money(new Money(2150, java.util.Currency.getInstance("CHF"))))
-                .isEqualTo("21.50 CHF");
+                .isEqualTo("21.50\u00A0CHF");
         assertThat(words.months(MonthSet.between(Month.NOVEMBER, Month.FEBRUARY)))
                 .isEqualTo("Nov–Feb");
         assertThat(words.months(MonthSet.ALL)).isEqualTo("all year");

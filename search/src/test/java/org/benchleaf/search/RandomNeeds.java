@@ -62,7 +62,7 @@ public final class RandomNeeds {
     }
 
     public Wish wish() {
-        return switch (random.nextInt(33)) {
+        return switch (random.nextInt(34)) {
             case 0 -> new Wish.HardyIn(new HardinessZone(6 + random.nextInt(10)));
             case 1 -> new Wish.GrowsIn(pick(Exposure.values()));
             case 2 -> new Wish.LikesSoil(pick(Moisture.values()));
@@ -98,6 +98,7 @@ public final class RandomNeeds {
             case 27 -> random.nextBoolean() ? new Wish.FruitsAlone() : new Wish.OfSex(pick(Sex.values()));
             case 28 -> shipTo();
             case 29 -> random.nextBoolean() ? new Wish.OfFamily("Rosaceae") : new Wish.NotOfFamily("Rosaceae");
+            case 33 -> new Wish.ShowsInWinter();
             case 30 -> new Wish.FreeOf(pick(Wish.Right.values()));
             default -> new Wish.Shows(pick(Season.values()), maybe(months()), maybe(pick(ColorFamily.values())));
         };

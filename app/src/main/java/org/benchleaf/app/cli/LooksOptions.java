@@ -43,6 +43,9 @@ final class LooksOptions {
             description = "flower, foliage, fall color, fruit or stem; for example 'flower:white:Jun'; may be repeated")
     private List<String> shows = List.of();
 
+    @Option(names = "--in-winter", description = "worth seeing in winter: stems, fruit, leaves or flowers")
+    private boolean inWinter;
+
     @Option(names = "--fragrant", description = "scents the air")
     private boolean fragrant;
 
@@ -85,6 +88,9 @@ final class LooksOptions {
         foliage.ifPresent(text -> wishes.add(new Wish.OfFoliage(Given.words(Foliage.class, text))));
         habit.ifPresent(text -> wishes.add(new Wish.OfHabit(Given.word(Habit.class, text))));
         shows.forEach(text -> wishes.add(shows(text)));
+        if (inWinter) {
+            wishes.add(new Wish.ShowsInWinter());
+        }
         if (fragrant) {
             wishes.add(new Wish.Fragrant());
         }

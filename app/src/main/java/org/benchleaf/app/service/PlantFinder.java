@@ -36,7 +36,8 @@ public final class PlantFinder {
 
     /// The plant with this key or name.
     ///
-    /// A name that is far from what was typed is never taken for it: the nearest are named, for the person to choose.
+    /// A name that is far from what was typed is never taken for it: the nearest are named, for the person
+    /// to choose.
     ///
     /// @throws Refusal when there is none, or the name fits several
     public PlantRecord find(String text) {

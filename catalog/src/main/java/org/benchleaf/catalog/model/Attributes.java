@@ -187,4 +187,18 @@ public final class Attributes {
         }
         return attribute.equals(SPREAD_10YR) ? Optional.of(SPREAD) : Optional.empty();
     }
+
+    /// The colors of what is shown in these months: a male holly, stated to have no fruit, does not take over when
+    /// its species fruits.
+    ///
+    /// @return the attribute that keeps these months from being inherited when the cultivar states it as none
+    public static Optional<Attribute<List<PlantColor>>> colorsIn(Attribute<?> months) {
+        if (months.equals(BLOOM)) {
+            return Optional.of(FLOWER_COLOR);
+        }
+        if (months.equals(FRUIT)) {
+            return Optional.of(FRUIT_COLOR);
+        }
+        return months.equals(FALL_MONTHS) ? Optional.of(FALL_COLOR) : Optional.empty();
+    }
 }

@@ -58,7 +58,11 @@ public final class Facts {
             boolean tied = Attributes.inheritedOnlyWith(attribute)
                     .map(byAttribute::containsKey)
                     .orElse(false);
-            if (attribute.inherited() && !tied) {
+            boolean shown = Attributes.colorsIn(attribute)
+                    .flatMap(this::value)
+                    .map(colors -> !colors.isEmpty())
+                    .orElse(true);
+            if (attribute.inherited() && !tied && shown) {
                 joined.putIfAbsent(attribute, above.asInherited());
             }
         }

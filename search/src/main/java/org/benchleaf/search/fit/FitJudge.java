@@ -119,6 +119,7 @@ public final class FitJudge {
                 when(wish, facts.fact(Attributes.FOLIAGE), known -> foliage(known, asked));
             case Wish.OfHabit(var habit) -> when(wish, facts.fact(Attributes.HABIT), known -> so(known == habit));
             case Wish.Shows shows -> SeasonJudge.judge(shows, facts);
+            case Wish.ShowsInWinter winter -> WinterJudge.judge(winter, facts);
             case Wish.Fragrant() ->
                 when(wish, facts.fact(Attributes.FRAGRANCE), fragrance -> so(fragrance != Fragrance.NONE));
             case Wish.Feeds(var wildlife) -> has(wish, facts, Attributes.WILDLIFE, wildlife);

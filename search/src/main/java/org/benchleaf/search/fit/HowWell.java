@@ -50,6 +50,7 @@ final class HowWell {
     static int least(Wish wish) {
         return switch (wish) {
             case Wish.Shows shows -> SHOWS;
+            case Wish.ShowsInWinter() -> SHOWS;
             case Wish.ServesAs use -> SERVES;
             default -> USUALLY;
         };
@@ -79,6 +80,7 @@ final class HowWell {
             case Wish.Bears(var stress) -> bears(stress, facts);
             case Wish.LeftAloneBy(var browser) ->
                 is(facts, browser == Wish.Browser.DEER ? Attributes.DEER : Attributes.RABBIT, DamageRating.RARELY);
+            case Wish.ShowsInWinter() -> WinterJudge.hundredths(facts);
             case Wish.Fragrant() -> is(facts, Attributes.FRAGRANCE, Fragrance.STRONG);
             case Wish.OfForm(var forms) -> clearly(forms, facts);
             case Wish.Feeds(var wildlife) ->

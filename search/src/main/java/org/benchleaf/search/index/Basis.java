@@ -13,6 +13,7 @@ import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.fit.Renown;
 import org.benchleaf.search.fit.RightsJudge;
+import org.benchleaf.search.fit.WinterJudge;
 import org.benchleaf.shared.Term;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.name.BotanicalName;
@@ -62,6 +63,15 @@ public enum Basis {
             Attributes.SPRING_FOLIAGE_COLOR,
             Attributes.WINTER_FOLIAGE_COLOR,
             Attributes.FOLIAGE),
+    WINTER(
+            Attributes.STEM_COLOR,
+            Attributes.STEM_MONTHS,
+            Attributes.FRUIT_COLOR,
+            Attributes.FRUIT,
+            Attributes.FLOWER_COLOR,
+            Attributes.BLOOM,
+            Attributes.FOLIAGE,
+            Attributes.WINTER_FOLIAGE_COLOR),
     FRAGRANCE(EnumSet.of(KnownFor.FRAGRANCE), Attributes.FRAGRANCE),
     WILDLIFE(EnumSet.of(KnownFor.POLLINATORS, KnownFor.BIRDS), Attributes.WILDLIFE),
     ORIGIN(Attributes.NATIVE_STATES, Attributes.NATIVE_RANGE),
@@ -139,6 +149,7 @@ public enum Basis {
                             case FRUIT -> FRUIT;
                             case STEM -> STEM;
                         });
+            case Wish.ShowsInWinter w -> Optional.of(WINTER);
             case Wish.Fragrant w -> Optional.of(FRAGRANCE);
             case Wish.Feeds w -> Optional.of(WILDLIFE);
             case Wish.NativeTo w -> Optional.of(ORIGIN);
@@ -193,9 +204,10 @@ public enum Basis {
         if (this == RIGHTS && RightsJudge.isWild(plant.name())) {
             return Optional.of(WILD + text(plant.facts(), Attributes.RIGHTS));
         }
+        Facts facts = this == WINTER ? WinterJudge.essence(plant.facts()) : plant.facts();
         StringBuilder text = new StringBuilder();
         for (int part = 0; part < attributes.size(); part++) {
-            text.append(part == 0 ? "" : PART).append(text(plant.facts(), attributes.get(part)));
+            text.append(part == 0 ? "" : PART).append(text(facts, attributes.get(part)));
         }
         if (text.length() < attributes.size()) {
             return Optional.empty();

@@ -8,6 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.shared.measure.LengthRange;
 import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.stock.RootPackage;
+import org.benchleaf.shared.stock.StockSize;
 import org.jspecify.annotations.Nullable;
 
 /// `under 5 ft`, `6-8 ft`, `at least 10 feet tall`, `up to 6 ft wide`, `5 ft or less`: mature height or spread.
@@ -21,6 +23,14 @@ final class LengthPhrases implements PhraseReader {
                     + "|in\\.?(?!\\s*(?:#|no\\b|a\\b|\\d|\\p{L}{3,}))|\"|cm|metres?|meters?|mm|m)";
     private static final double ABOUT = 0.2;
 
+    private static final double CM_PER_FOOT = 30.48;
+    /// Plants sold by height, balled and burlapped, have this height at least and at most, and from here on come in
+    /// steps of two feet. Common practice after ANSI Z60.1, from memory.
+    private static final int LEAST_FEET = 3;
+
+    private static final int MOST_FEET = 14;
+    private static final int LARGE_FEET = 8;
+
     private final Vocabulary words;
     private final Pattern pattern;
 
@@ -32,9 +42,9 @@ final class LengthPhrases implements PhraseReader {
         String single = NUMBER + "\\s*" + unit;
         pattern = Pattern.compile("(?:(?<most>" + words.any("at most") + ")|(?<least>" + words.any("at least")
                 + "))?\\s*(?<length>" + feetAndInches + "|" + range + "|" + single + ")"
-                + "(?:\\s*(?<wide>" + words.any("wide") + ")|\\s*" + words.any("tall") + ")?"
+                + "(?:\\s*(?<wide>" + words.any("wide") + ")|\\s*(?<tall>" + words.any("tall") + "))?"
                 + "(?:\\s*(?<less>" + words.any("or less") + ")|\\s*(?<more>" + words.any("or more") + "))?"
-                + "(?:\\s*" + words.any("tall") + ")?(?:\\s*(?<ten>" + words.any("at ten years") + "))?");
+                + "(?:\\s*(?<tallAfter>" + words.any("tall") + "))?(?:\\s*(?<ten>" + words.any("at ten years") + "))?");
     }
 
     @Override
@@ -77,7 +87,23 @@ final class LengthPhrases implements PhraseReader {
             return Optional.of(taken);
         }
         String key = about ? "height-about" : "height-when-grown";
-        return Optional.of(taken.with(new Note(key, sentence.words(at, match.end()), range.toString())));
+        Taken read = taken.with(new Note(key, sentence.words(at, match.end()), range.toString()));
+        boolean unsaid = !most && !least && match.group("tall") == null && match.group("tallAfter") == null;
+        return Optional.of(
+                unsaid ? asSold(range).map(size -> read.or(List.of(size))).orElse(read) : read);
+    }
+
+    /// `6 foot arborvitae` may be the size it is sold in: field-grown plants are sold by steps of height.
+    private static Optional<Wish> asSold(LengthRange range) {
+        int low = (int) Math.round(range.lowCm() / CM_PER_FOOT);
+        int high = (int) Math.round(range.highCm() / CM_PER_FOOT);
+        boolean wholeFeet = Math.abs(low * CM_PER_FOOT - range.lowCm()) < 1;
+        if (!wholeFeet || low < LEAST_FEET || high > MOST_FEET) {
+            return Optional.empty();
+        }
+        int upTo = high > low ? high : low + (low < LARGE_FEET ? 1 : 2);
+        StockSize size = new StockSize.Height(low * 12, upTo * 12, RootPackage.BALLED_AND_BURLAPPED);
+        return Optional.of(new Wish.InStock(1, Optional.of(size), Optional.empty()));
     }
 
     private static Wish bound(Matcher match, boolean wide, boolean most, int cm) {

@@ -82,6 +82,12 @@ public final class NeedReader {
             } else if (taken.isPresent()) {
                 at = taken.get().end();
                 draft.take(plain.words(from, at), taken.get());
+            } else if (plain.phrase(vocabulary, "puts up with", from).isPresent()) {
+                // `doesn't mind clay` is no `not`
+                at = plain.phrase(vocabulary, "puts up with", from)
+                        .orElseThrow()
+                        .end();
+                draft.breakOff();
             } else {
                 Optional<Unwanted> unwanted = unwanted(all, plain, from);
                 at = unwanted.isPresent() ? take(plain, from, unwanted.get(), draft) : skip(plain, from, draft);
@@ -102,18 +108,28 @@ public final class NeedReader {
             return Optional.empty();
         }
         int next = not.get().end();
+        // `won't drop fruit`: between such words and what is not wanted may stand a verb
+        boolean verb =
+                vocabulary.meaning("never does", not.get().group().strip()).isPresent();
         Optional<Taken> taken = longest(readers, sentence, next);
         for (int words = 0; taken.isEmpty() && words < MOST_BETWEEN; words++) {
             Matcher word =
                     WORD.matcher(sentence.plain()).region(next, sentence.plain().length());
-            if (!word.lookingAt() || vocabulary.meaning("stop", word.group()).isEmpty()) {
+            boolean passes = word.lookingAt()
+                    && (vocabulary.meaning("stop", word.group()).isPresent() || verb && isWord(word.group()));
+            if (!passes) {
                 return Optional.empty();
             }
+            verb &= vocabulary.meaning("stop", word.group()).isPresent();
             next = sentence.skipBlanks(word.end());
             taken = longest(readers, sentence, next);
         }
         return taken.filter(found -> !found.wishes().isEmpty())
                 .map(found -> new Unwanted(found.end(), Opposite.of(found.wishes())));
+    }
+
+    private static boolean isWord(String text) {
+        return Character.isLetter(text.charAt(0));
     }
 
     private static int take(Sentence sentence, int from, Unwanted unwanted, NeedDraft draft) {

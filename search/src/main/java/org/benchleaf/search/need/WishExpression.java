@@ -62,6 +62,7 @@ final class WishExpression {
             case "foliage" -> new Wish.OfFoliage(set(Foliage.class, value));
             case "habit" -> new Wish.OfHabit(one(Habit.class, value));
             case "shows" -> shows(value);
+            case "in-winter" -> new Wish.ShowsInWinter();
             case "fragrant" -> new Wish.Fragrant();
             case "feeds" -> new Wish.Feeds(one(Wildlife.class, value));
             case "native" ->

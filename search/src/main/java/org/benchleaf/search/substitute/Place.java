@@ -21,6 +21,9 @@ final class Place {
     /// A site that few plants bear is likely to be the one: deep shade, wet ground.
     private static final double EXTREME = 1;
 
+    /// Birds and bees are what many plant for, as others do for a hedge.
+    private static final double FOR_WILDLIFE = 1.2;
+
     private static final double USUAL = 0.25;
     private static final double TOLERANCE = 0.3;
 
@@ -53,8 +56,8 @@ final class Place {
             case CITY -> wishes.add(new Wish.Bears(Wish.Stress.COMPACTION), 0.5);
             case DEER -> wishes.add(new Wish.LeftAloneBy(Wish.Browser.DEER), 0.8);
             case FRAGRANCE -> wishes.add(new Wish.Fragrant(), 0.6);
-            case POLLINATORS -> wishes.add(new Wish.Feeds(Wildlife.NECTAR), 0.6);
-            case BIRDS -> wishes.add(new Wish.Feeds(Wildlife.BIRD_FOOD), 0.6);
+            case POLLINATORS -> wishes.add(new Wish.Feeds(Wildlife.NECTAR), FOR_WILDLIFE);
+            case BIRDS -> wishes.add(new Wish.Feeds(Wildlife.BIRD_FOOD), FOR_WILDLIFE);
             default -> {
                 // its looks and uses are asked for elsewhere
             }

@@ -54,7 +54,7 @@ final class Shape {
         boolean evergreen = foliage.map(known -> known == Foliage.EVERGREEN || known == Foliage.SEMI_EVERGREEN)
                 .orElse(false);
         if (!own.isEmpty()) {
-            wishes.add(new Wish.OfForm(forms(evergreen)), 2);
+            wishes.add(new Wish.OfForm(forms(evergreen)), 3);
         }
         if (evergreen) {
             wishes.add(new Wish.OfFoliage(Set.of(Foliage.EVERGREEN)), coversGround() ? 1 : 2);
@@ -96,7 +96,7 @@ final class Shape {
         });
         Optional<LengthRange> spread = facts.value(Attributes.SPREAD);
         if (spread.isPresent() && !coversGround() && !climbs) {
-            wishes.add(new Wish.NoWiderThan(step(spread.get().highCm() * TALLER * TALLER)), 0.5);
+            wishes.add(new Wish.NoWiderThan(step(spread.get().highCm() * TALLER * TALLER)), 1);
             wishes.add(new Wish.AtLeastWide(step(spread.get().middleCm() * NARROWER)), 0.5);
         }
     }

@@ -332,4 +332,23 @@ class NeedReaderTest {
                     .isTrue();
         }
     }
+
+    // steps of height in which field-grown plants are sold: ANSI Z60.1, from memory
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        6 foot arborvitae,          6-7 ft B&B
+        8 ft arborvitae,            8-10 ft B&B
+        arborvitae 5-6 ft,          5-6 ft B&B
+        """)
+    void offersTheSizeThatAHeightMayBeSoldIn(String sentence, String size) {
+        assertThat(read(sentence).others())
+                .extracting(OtherReading::wishes)
+                .contains(List.of(new Wish.InStock(1, StockSize.read(size).toOptional(), Optional.empty())));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"6 ft tall", "under 6 ft", "6 ft high or less", "6 inches", "20 ft"})
+    void offersNoSizeForAHeightThatIsSaidToBeOne(String sentence) {
+        assertThat(read(sentence).others()).isEmpty();
+    }
 }

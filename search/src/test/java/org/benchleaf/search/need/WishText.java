@@ -49,6 +49,7 @@ final class WishText {
             case Wish.Shows(var season, var months, var color) ->
                 "shows " + season.term() + color.map(c -> " / " + c.term()).orElse("")
                         + months.map(m -> " / " + m).orElse("");
+            case Wish.ShowsInWinter() -> "in-winter";
             case Wish.Fragrant() -> "fragrant";
             case Wish.Feeds(var wildlife) -> "feeds " + wildlife.term();
             case Wish.NativeTo(var region) ->

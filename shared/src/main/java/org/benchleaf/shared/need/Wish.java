@@ -103,6 +103,9 @@ public sealed interface Wish {
     /// Is worth looking at for this, in at least one of these months, in this color (each when given).
     record Shows(Season season, Optional<MonthSet> months, Optional<ColorFamily> color) implements Wish {}
 
+    /// Is worth looking at from December to February, for whatever: stems, fruit or leaves that stay, flowers.
+    record ShowsInWinter() implements Wish {}
+
     /// Scents the air.
     record Fragrant() implements Wish {}
 
