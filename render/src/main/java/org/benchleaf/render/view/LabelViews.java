@@ -66,9 +66,8 @@ public final class LabelViews {
                 : Math.clamp(Math.min(h / USUAL_HEIGHT, w / USUAL_WIDTH), 0.72, 1.9);
         // narrow and low labels give the code what they have; its quiet zone is part of it
         boolean narrow = w < 62;
-        double box = tall
-                ? Math.min(h * 0.42, w * 0.5)
-                : Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
+        double box =
+                tall ? Math.min(h * 0.42, w * 0.5) : Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
         CodeImage code = CodeImage.of(
                 label.link(), label.trade(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
