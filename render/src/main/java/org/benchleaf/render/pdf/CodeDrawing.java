@@ -12,10 +12,10 @@ import org.openpdf.text.pdf.PdfContentByte;
 /// @param dpi printer dots to the inch
 /// @param path its dark modules as PDF draws them, in modules; made by whoever measures, not by the one who writes
 public record CodeDrawing(CodeImage code, int dots, int dpi, String path) implements Drawing {
-    /// Each rectangle keeps this much of a module away from its edges: where arithmetic puts an edge a hair beyond a
-    /// dot
-    /// of the printer, that dot would be printed too (ISO 32000-1, 10.6.5: any dot that is touched is painted).
-    private static final double INSET = 0.005;
+    /// Each rectangle keeps this much of a module away from its edges: where arithmetic puts an edge a hair
+    /// beyond a dot of the printer, that dot would be printed too, for any dot that is touched is painted
+    /// (ISO 32000-1, 10.6.5, from memory).
+    static final double INSET = 0.005;
 
     private static final String LESS = ".99";
 
