@@ -37,6 +37,9 @@ final class HowWell {
 
     private static final int SURE = 50;
 
+    /// What a plant counts that is rated for the very zone: advice for cold places names it.
+    private static final int COLD_END = 30;
+
     /// What just meeting a wish counts of meeting it as well as can be, in thousandths: a maple flowers, and nobody
     /// plants it for that.
     private static final int SHOWS = 600;
@@ -102,14 +105,20 @@ final class HowWell {
         return (int) Math.max(0, BEST - Math.round(BEST / 2.0 * Math.abs(middle - wanted.ordinal())));
     }
 
-    /// A plant at the cold or the warm end of its range may fail in a bad year; a zone within it does not.
+    /// A plant at the cold end of its range may fail in a bad winter, one at the warm end wears out in every summer; a
+    /// zone within it neither does.
     private static int surely(HardinessZone zone, Facts facts) {
         return facts.value(Attributes.HARDINESS)
                 .map(range -> Math.min(
-                        zone.half() - range.coldest().half(),
-                        range.hasWarmLimit() ? range.warmest().half() - zone.half() : SURE_HALF_ZONES))
-                .map(margin -> Math.clamp(margin * SURE / SURE_HALF_ZONES, 0, SURE))
+                        sure(zone.half() - range.coldest().half(), COLD_END),
+                        range.hasWarmLimit() ? sure(range.warmest().half() - zone.half(), 0) : SURE))
                 .orElse(0);
+    }
+
+    /// @param margin how far within the range, in half zones; below 0 outside
+    /// @param atEnd what the very end counts
+    private static int sure(int margin, int atEnd) {
+        return margin < 0 ? 0 : Math.min(SURE, atEnd + margin * (SURE - atEnd) / SURE_HALF_ZONES);
     }
 
     /// Shrubs that may grow into trees come after plain shrubs where shrubs are asked for, and the other way; so does

@@ -68,7 +68,10 @@ final class GenusPhrases implements PhraseReader {
     private Optional<Taken> named(Sentence sentence, int at) {
         Optional<Matcher> no = sentence.match(without, at);
         if (no.isEmpty()) {
-            return taxon(sentence, at).map(found -> Taken.of(found.end(), found.wanted()));
+            return taxon(sentence, at)
+                    .map(found -> instead(sentence, found.end())
+                            .map(end -> Taken.of(end, found.unwanted()))
+                            .orElseGet(() -> Taken.of(found.end(), found.wanted())));
         }
         List<Wish> wishes = new ArrayList<>();
         int end = at;
@@ -79,6 +82,11 @@ final class GenusPhrases implements PhraseReader {
             next = sentence.match(another, end).flatMap(match -> taxon(sentence, match.end()));
         }
         return wishes.isEmpty() ? Optional.empty() : Optional.of(Taken.of(end, wishes));
+    }
+
+    /// `barberry substitute`: where the word ends that asks for something else.
+    private Optional<Integer> instead(Sentence sentence, int end) {
+        return sentence.phrase(words, "instead", sentence.skipBlanks(end)).map(Sentence.Phrase::end);
     }
 
     /// The longer of a species and a genus that begin here.
