@@ -159,16 +159,19 @@ final class BrowserCards {
 
     private static String code(CodeImage code) {
         StringBuilder path = new StringBuilder();
-        code.runs()
-                .forEach(run -> path.append('M')
-                        .append(run.x())
-                        .append(' ')
-                        .append(run.y())
-                        .append('h')
-                        .append(run.length())
-                        .append("v1h-")
-                        .append(run.length())
-                        .append('z'));
+        for (CodeImage.Block block : code.blocks()) {
+            path.append('M')
+                    .append(block.x())
+                    .append(' ')
+                    .append(block.y())
+                    .append('h')
+                    .append(block.width())
+                    .append('v')
+                    .append(block.height())
+                    .append("h-")
+                    .append(block.width())
+                    .append('z');
+        }
         return "<svg viewBox='0 0 " + code.sideInModules() + " " + code.sideInModules() + "'><path d='" + path
                 + "'/></svg>";
     }

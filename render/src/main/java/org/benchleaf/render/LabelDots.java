@@ -24,15 +24,16 @@ final class LabelDots {
         for (LabelView.Bars bars : label.bars()) {
             canvas.draw(bars.drawing(), bars.left(), bars.top());
         }
-        block(canvas, label, label.name(), label.nameTop(), false);
-        block(canvas, label, label.common(), label.commonTop(), false);
-        block(canvas, label, label.size(), label.sizeTop(), false);
-        block(canvas, label, label.place(), label.placeTop(), true);
-        block(canvas, label, label.detail(), label.detailTop(), false);
+        block(canvas, label, label.name(), label.nameLeft(), label.nameTop(), false);
+        block(canvas, label, label.common(), label.nameLeft(), label.commonTop(), false);
+        block(canvas, label, label.size(), label.textLeft(), label.sizeTop(), false);
+        block(canvas, label, label.place(), label.textLeft(), label.placeTop(), true);
+        block(canvas, label, label.detail(), label.textLeft(), label.detailTop(), false);
         return canvas.png();
     }
 
-    private static void block(DotCanvas canvas, LabelView label, TextBlock block, double top, boolean atTheRight) {
+    private static void block(
+            DotCanvas canvas, LabelView label, TextBlock block, double left, double top, boolean atTheRight) {
         double y = top;
         for (var line : block.lines()) {
             canvas.line(
@@ -41,7 +42,7 @@ final class LabelDots {
                             .toList(),
                     block.size(),
                     block.leading(),
-                    label.textLeft(),
+                    left,
                     label.textWidth(),
                     y,
                     atTheRight);

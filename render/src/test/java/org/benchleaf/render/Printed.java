@@ -67,10 +67,19 @@ final class Printed implements AutoCloseable {
         return document.getPage(page).getMediaBox().getHeight() * 25.4 / 72;
     }
 
-    /// Text of one page, counted from 0.
+    /// Text of one page, counted from 0, line by line across it.
     String text(int page) throws IOException {
+        return text(page, true);
+    }
+
+    /// The same in the order in which it is painted: words beside a figure are not mixed with those in it.
+    String painted(int page) throws IOException {
+        return text(page, false);
+    }
+
+    private String text(int page, boolean across) throws IOException {
         PDFTextStripper stripper = new PDFTextStripper();
-        stripper.setSortByPosition(true);
+        stripper.setSortByPosition(across);
         stripper.setStartPage(page + 1);
         stripper.setEndPage(page + 1);
         return stripper.getText(document).replace('\u00A0', ' ');

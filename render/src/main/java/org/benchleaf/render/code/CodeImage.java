@@ -89,8 +89,8 @@ public final class CodeImage {
     public boolean isReadable() {
         int side = matrix.getWidth();
         BitMatrix drawn = new BitMatrix(side);
-        for (Run run : runs()) {
-            drawn.setRegion(run.x() - QUIET, run.y() - QUIET, run.length(), 1);
+        for (Block block : blocks()) {
+            drawn.setRegion(block.x() - QUIET, block.y() - QUIET, block.width(), block.height());
         }
         try {
             return new Decoder().decode(drawn).getText().equals(text);
@@ -134,29 +134,40 @@ public final class CodeImage {
         return (int) Math.ceil(LEAST_MM / INCH_MM * dpi);
     }
 
-    /// A run of dark modules.
+    /// Dark modules that fill a rectangle.
     ///
     /// @param x modules from the left edge of the quiet zone
     /// @param y modules from its upper edge
-    public record Run(int x, int y, int length) {}
+    public record Block(int x, int y, int width, int height) {}
 
-    /// All dark modules, row by row.
-    public List<Run> runs() {
-        List<Run> runs = new ArrayList<>();
+    /// All dark modules: each row's runs, joined with those above them where both begin and end alike.
+    public List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        List<Block> above = List.of();
         for (int y = 0; y < matrix.getHeight(); y++) {
-            int x = 0;
-            while (x < matrix.getWidth()) {
+            List<Block> row = new ArrayList<>();
+            int next = 0;
+            for (int x = 0; x < matrix.getWidth(); x++) {
                 if (matrix.get(x, y) != 1) {
-                    x++;
                     continue;
                 }
                 int from = x;
                 while (x < matrix.getWidth() && matrix.get(x, y) == 1) {
                     x++;
                 }
-                runs.add(new Run(from + QUIET, y + QUIET, x - from));
+                while (next < above.size() && above.get(next).x() < from + QUIET) {
+                    blocks.add(above.get(next++));
+                }
+                boolean goesOn = next < above.size()
+                        && above.get(next).x() == from + QUIET
+                        && above.get(next).width() == x - from;
+                int top = goesOn ? above.get(next++).y() : y + QUIET;
+                row.add(new Block(from + QUIET, top, x - from, y + QUIET + 1 - top));
             }
+            blocks.addAll(above.subList(next, above.size()));
+            above = row;
         }
-        return runs;
+        blocks.addAll(above);
+        return blocks;
     }
 }

@@ -46,9 +46,9 @@ public record BarsDrawing(BarsImage bars, double tall, int dpi) implements Drawi
         for (BarsImage.Bar bar : bars.bars()) {
             double high = tall - DIGITS_POINT + (bar.guard() ? DIGITS_POINT / 2 : 0);
             page.rectangle(
-                    (float) (left + bar.from() * module()),
+                    (float) (left + (bar.from() + CodeDrawing.INSET) * module()),
                     (float) (top - high),
-                    (float) (bar.width() * module()),
+                    (float) ((bar.width() - 2 * CodeDrawing.INSET) * module()),
                     (float) high);
         }
         page.fill();

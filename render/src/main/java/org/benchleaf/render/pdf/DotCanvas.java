@@ -54,8 +54,12 @@ public final class DotCanvas {
 
     private void code(CodeDrawing code, int left, int top) {
         int module = code.dots();
-        for (CodeImage.Run run : code.code().runs()) {
-            graphics.fillRect(left + run.x() * module, top + run.y() * module, run.length() * module, module);
+        for (CodeImage.Block block : code.code().blocks()) {
+            graphics.fillRect(
+                    left + block.x() * module,
+                    top + block.y() * module,
+                    block.width() * module,
+                    block.height() * module);
         }
     }
 

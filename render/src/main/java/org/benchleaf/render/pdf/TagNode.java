@@ -51,7 +51,12 @@ final class TagNode implements TagKid {
 
     @Override
     public boolean isEmpty() {
-        return kids.stream().allMatch(TagKid::isEmpty);
+        for (TagKid kid : kids) {
+            if (!kid.isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /// Where it was written; empty until then.

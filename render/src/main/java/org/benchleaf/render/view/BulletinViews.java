@@ -26,7 +26,12 @@ public final class BulletinViews {
     private static final double PHOTO_HEIGHT = 76;
     private static final double RING = 70;
     private static final double CODE = 23;
+    private static final double CODE_COLUMN = 24;
     private static final double BETWEEN = 7;
+    /// What the style sheet puts between the texts of the lead, and of another, the key of the plant among them.
+    private static final double LEAD_MARGINS = 11;
+
+    private static final double CELL_MARGINS = 12;
     private static final int ACROSS = 3;
     private static final double GUTTER = 6;
     private static final double CELL_FIGURE = 41;
@@ -36,6 +41,8 @@ public final class BulletinViews {
     private static final double LYING_BETWEEN = 5;
     /// Where they bring another row of the others onto the first page.
     private static final List<Double> SMALLER_FIGURES = List.of(36.0, 31.0);
+    /// What figures of the first page grow to where the next row does not fit on it.
+    private static final double LARGEST_FIGURE = 54;
     /// The most that the figure of the lead grows where the next row does not fit on its page: beside it stock and code
     /// need their room.
     private static final double MOST_GROWTH = 10;
@@ -106,6 +113,11 @@ public final class BulletinViews {
                 break;
             }
         }
+        if (fitting > 1 && fitting < others.size()) {
+            int full = fitting - 1; // but for the heading
+            double each = (left - (height(lead) - usual) - EASE) / full;
+            others = grid(bulletin.others(), year, figure, full, Math.clamp(figure + each, figure, LARGEST_FIGURE));
+        }
         return Stream.concat(lead.stream(), others.stream()).toList();
     }
 
@@ -159,6 +171,7 @@ public final class BulletinViews {
                 drawn,
                 words.text("code.alternative", Map.of("link", pick.link().toString())));
         PlantRow row = rows.row(new PlantItems(pick.title(), pick.year(), pick.items(), pick.link()));
+        TextBlock call = texts.flow(words.text("sheet.call"), "call", Face.FACTS_STRONG, CODE_COLUMN, 7.6, 1.19);
         double offer = Math.max(
                 row.items().stream()
                                 .mapToDouble(item -> Math.max(
@@ -167,14 +180,14 @@ public final class BulletinViews {
                                         + 2.4)
                                 .sum()
                         + 6,
-                CODE + 7);
+                call.height() + drawn.width() * TextBlock.POINT_MM + 4);
         double height = name.height()
                 + common.height()
                 + reason.height()
                 + Texts.height(year)
                 + Texts.height(cautions)
                 + offer
-                + 15;
+                + LEAD_MARGINS;
         String credit = credit(pick, texts);
         return new Block(
                 new DocumentView.Lead(
@@ -190,18 +203,24 @@ public final class BulletinViews {
                         round(drawn.width() * TextBlock.POINT_MM),
                         pick.link().plant().toString(),
                         credit),
-                Math.max(height, figureHeight + (credit.isEmpty() ? 0 : 4)) + 12);
+                Math.max(height, figureHeight + credit(pick, figureWidth)) + 12);
     }
 
     /// Rows of three; one or two that are left over lie beside each other and fill the last.
     private List<Block> grid(List<Pick> picks, int year, double figure) {
+        return grid(picks, year, figure, 0, figure);
+    }
+
+    /// @param rows at the top, whose figures are larger
+    private List<Block> grid(List<Pick> picks, int year, double figure, int rows, double larger) {
         List<Block> blocks = new ArrayList<>();
         if (!picks.isEmpty()) {
             blocks.add(new Block(new DocumentView.Heading(words.text("bulletin.others")), 11));
         }
         for (int from = 0; from < picks.size(); from += ACROSS) {
             List<Pick> row = picks.subList(from, Math.min(picks.size(), from + ACROSS));
-            blocks.add(row.size() == ACROSS ? standing(row, from, year, figure) : lying(row, from, year));
+            double own = from < rows * ACROSS ? larger : figure;
+            blocks.add(row.size() == ACROSS ? standing(row, from, year, own) : lying(row, from, year));
         }
         return blocks;
     }
@@ -214,7 +233,7 @@ public final class BulletinViews {
             double figureWidth = pick.photo().isPresent() ? width : figure;
             DocumentView.Cell cell = cell(pick, "pick" + (from + cells.size()), width, figureWidth, figure, year);
             cells.add(cell);
-            height = Math.max(height, figure + 3.4 + height(cell) + 9);
+            height = Math.max(height, figure + credit(pick, width) + height(cell) + CELL_MARGINS);
         }
         return new Block(new DocumentView.Grid(round(width), cells, false), height);
     }
@@ -228,7 +247,7 @@ public final class BulletinViews {
             DocumentView.Cell cell =
                     cell(pick, "pick" + (from + cells.size()), words, LYING_FIGURE, LYING_FIGURE, year);
             cells.add(cell);
-            height = Math.max(height, Math.max(LYING_FIGURE + 3.4, height(cell) + 7) + 4);
+            height = Math.max(height, Math.max(LYING_FIGURE + credit(pick, LYING_FIGURE), height(cell) + 7) + 4);
         }
         return new Block(new DocumentView.Grid(round(width), cells, true), height);
     }
@@ -316,6 +335,17 @@ public final class BulletinViews {
         return pick.photo()
                 .map(photo -> texts.checked(words.credit(photo.credit(), photo.license()), "photo credit", Face.FACTS))
                 .orElse("");
+    }
+
+    /// Height of the credit under a figure, with what lies between them.
+    private double credit(Pick pick, double width) {
+        Texts texts = new Texts(shelf, pick.title().botanical().toString());
+        String credit = credit(pick, texts);
+        return credit.isEmpty()
+                ? 0
+                : 0.6
+                        + texts.flow(credit, "photo credit", Face.FACTS, width, 6.2, 7.6 / 6.2)
+                                .height();
     }
 
     private static String common(Pick pick) {

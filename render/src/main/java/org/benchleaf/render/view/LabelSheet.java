@@ -38,8 +38,9 @@ public final class LabelSheet {
         double top = paper.y(cell / paper.columns()) + run.nudgeDownMm();
         figure(label.code(), left + label.codeLeft(), top + label.codeTop());
         double text = left + label.textLeft();
-        placing.words(label.name(), text, top + label.nameTop(), "ink");
-        placing.words(label.common(), text, top + label.commonTop(), "soft");
+        double name = left + label.nameLeft();
+        placing.words(label.name(), name, top + label.nameTop(), "ink");
+        placing.words(label.common(), name, top + label.commonTop(), "soft");
         placing.words(label.size(), text, top + label.sizeTop(), "ink");
         placing.wordsAtTheRight(label.place(), text + label.textWidth(), top + label.placeTop(), "ink");
         placing.words(label.detail(), text, top + label.detailTop(), "soft");

@@ -8,7 +8,8 @@ import org.benchleaf.render.pdf.CodeDrawing;
 ///
 /// @param code its code
 /// @param codeLeft and codeTop: place of the code within the cell, its side being codeSize
-/// @param textLeft of the words within the cell
+/// @param nameLeft of the names within the cell
+/// @param textLeft of the other words within the cell
 /// @param nameTop and the others: places within the cell
 /// @param size in which it is sold; empty when not stated
 /// @param place block and row
@@ -21,6 +22,7 @@ public record LabelView(
         double codeLeft,
         double codeTop,
         double codeSize,
+        double nameLeft,
         double textLeft,
         double textWidth,
         double nameTop,

@@ -18,13 +18,18 @@ import org.benchleaf.render.pdf.FontShelf;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.code.Gtin;
 
-/// Sets labels in the cells of stock paper: the code at the left, the words beside it, in sizes that follow the cell.
+/// Sets labels in the cells of stock paper: the code at the left, the words beside it, on tall ones the names above it,
+/// in sizes that follow the cell.
 public final class LabelViews {
     private static final double POINT_MM = 25.4 / 72;
     /// The label in mm for which the sizes of type are made.
     private static final double USUAL_HEIGHT = 25.4;
 
     private static final double USUAL_WIDTH = 60;
+    /// From this height in mm on the names stand above the code and not beside it, which would leave holes.
+    private static final double TALL = 60;
+
+    private static final double TALL_WIDTH = 45;
 
     /// Height of bars with their digits: lower than the nominal 25.9 mm, as labels of plants are; common practice, no
     /// source.
@@ -55,10 +60,14 @@ public final class LabelViews {
         characters.checked(label.title().botanical().toString(), "name", Face.NAMES_STRONG, Face.NAMES_STRONG_ITALIC);
         double w = paper.labelWidth();
         double h = paper.labelHeight();
-        double scale = Math.clamp(Math.min(h / USUAL_HEIGHT, w / USUAL_WIDTH), 0.72, 1.9);
+        boolean tall = h >= TALL;
+        double scale = tall
+                ? Math.clamp(Math.min(h / USUAL_HEIGHT, w / TALL_WIDTH), 0.72, 3)
+                : Math.clamp(Math.min(h / USUAL_HEIGHT, w / USUAL_WIDTH), 0.72, 1.9);
         // narrow and low labels give the code what they have; its quiet zone is part of it
         boolean narrow = w < 62;
-        double box = Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
+        double box =
+                tall ? Math.min(h * 0.42, w * 0.5) : Math.min(h - (h < 20 ? 0.15 : 2.4), w * (narrow ? 0.42 : 0.36));
         CodeImage code = CodeImage.of(
                 label.link(), label.trade(), run.outdoors() ? CodeImage.Damage.MUCH : CodeImage.Damage.SOME);
         CodeDrawing drawn = new CodeDrawing(
@@ -67,6 +76,10 @@ public final class LabelViews {
         double codeLeft = Math.max(0.5, Math.min(1.4 * scale, w * 0.02));
         double textLeft = codeLeft + side + 0.2;
         double measure = w - textLeft - 2.6 * scale;
+        double codeTop = tall ? h - side - 0.6 * scale : (h - side) / 2;
+        // aligned with the dark of the code, whose quiet zone is white
+        double nameLeft = tall ? codeLeft + 4 * side / code.sideInModules() : textLeft;
+        double nameMeasure = tall ? w - nameLeft - 2.6 * scale : measure;
 
         TextBlock wished = label.title().commonNames().stream()
                 .findFirst()
@@ -75,7 +88,7 @@ public final class LabelViews {
                         text,
                         "common name",
                         Face.FACTS,
-                        measure,
+                        nameMeasure,
                         range(7.6, narrow ? 7 : 6, 6, 2, 1.2, scale),
                         subject))
                 .orElseGet(TextBlock::none);
@@ -109,15 +122,15 @@ public final class LabelViews {
         double detailTop = bottom - detail.height();
         double sizeTop = detailTop - Math.max(size.height(), place.height()) - (detail.isEmpty() ? 0 : 0.2);
         double nameTop = 1.9 * scale;
-        double room = sizeTop - nameTop;
+        double room = (tall ? Math.min(sizeTop, codeTop) : sizeTop) - nameTop;
         TextBlock common = wished;
         TextBlock name;
         try {
-            name = name(label, measure, room - common.height(), scale, subject);
+            name = name(label, nameMeasure, room - common.height(), scale, subject);
         } catch (PrintRefused crowded) {
             // on the smallest labels the name that people say gives way to the one that is sure
             common = TextBlock.none();
-            name = name(label, measure, room, scale, subject);
+            name = name(label, nameMeasure, room, scale, subject);
         }
         double commonTop = nameTop + name.height() + 0.3;
         return new LabelView(
@@ -125,8 +138,9 @@ public final class LabelViews {
                 h,
                 drawn,
                 round(codeLeft),
-                round((h - side) / 2),
+                round(codeTop),
                 round(side),
+                round(nameLeft),
                 round(textLeft),
                 round(measure),
                 round(nameTop),

@@ -6,6 +6,7 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -40,9 +41,9 @@ class QrMaskTest {
         ByteMatrix expected = Encoder.encode(address, level).getMatrix();
         CodeImage code = CodeImage.of(address, address, damage);
         boolean[][] dark = new boolean[code.sideInModules()][code.sideInModules()];
-        for (CodeImage.Run run : code.runs()) {
-            for (int x = run.x(); x < run.x() + run.length(); x++) {
-                dark[run.y()][x] = true;
+        for (CodeImage.Block block : code.blocks()) {
+            for (int y = block.y(); y < block.y() + block.height(); y++) {
+                Arrays.fill(dark[y], block.x(), block.x() + block.width(), true);
             }
         }
         int quiet = (code.sideInModules() - expected.getWidth()) / 2;
