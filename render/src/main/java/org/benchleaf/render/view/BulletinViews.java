@@ -39,7 +39,7 @@ public final class BulletinViews {
     private static final double LYING_FIGURE = 34;
 
     private static final double LYING_BETWEEN = 5;
-    /// Where they bring another row of the others onto the first page.
+    /// Where they bring another row of the others onto the first page, or save the last one.
     private static final List<Double> SMALLER_FIGURES = List.of(36.0, 31.0);
     /// What figures of the first page grow to where the next row does not fit on it.
     private static final double LARGEST_FIGURE = 54;
@@ -68,11 +68,23 @@ public final class BulletinViews {
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(Bulletin bulletin) {
+        List<DocumentView> pages = pages(bulletin, CELL_FIGURE);
+        for (double smaller : SMALLER_FIGURES) {
+            List<DocumentView> fewer = pages.size() > 1 ? pages(bulletin, smaller) : pages;
+            if (fewer.size() < pages.size()) {
+                pages = fewer;
+            }
+        }
+        return pages;
+    }
+
+    /// @param later the figures on the pages after the first
+    private List<DocumentView> pages(Bulletin bulletin, double later) {
         int year = bulletin.from().getYear();
         DocumentMaker maker = new DocumentMaker(words, shelf, photos, frame, year, true, DocumentMaker.TITLE, figures);
         PlantRows rows = new PlantRows(words, shelf, frame.width(), year, figures);
         figures.put("figure:caution", Icons.caution(words.text("sheet.cautions")));
-        picks(bulletin, rows, year).forEach(block -> maker.add(block.section(), block.height()));
+        picks(bulletin, rows, year, later).forEach(block -> maker.add(block.section(), block.height()));
         maker.plants(words.text("bulletin.items"), bulletin.items());
         String range = words.text(
                 "bulletin.range", Map.of("from", words.date(bulletin.from()), "to", words.date(bulletin.to())));
@@ -88,7 +100,7 @@ public final class BulletinViews {
 
     /// The lead, and the others below it in rows. What would be left free on the first page goes to another row of
     /// them, with smaller figures, or else to the figure of the lead.
-    private List<Block> picks(Bulletin bulletin, PlantRows rows, int year) {
+    private List<Block> picks(Bulletin bulletin, PlantRows rows, int year, double later) {
         List<Block> lead =
                 bulletin.lead().map(pick -> lead(pick, rows, 0)).stream().toList();
         double room = frame.height() - DocumentMaker.LEGEND - DocumentMaker.TITLE - height(lead);
@@ -113,10 +125,11 @@ public final class BulletinViews {
                 break;
             }
         }
-        if (fitting > 1 && fitting < others.size()) {
-            int full = fitting - 1; // but for the heading
-            double each = (left - (height(lead) - usual) - EASE) / full;
-            others = grid(bulletin.others(), year, figure, full, Math.clamp(figure + each, figure, LARGEST_FIGURE));
+        if (fitting < others.size()) {
+            int full = Math.max(0, fitting - 1); // but for the heading
+            double each = full == 0 ? 0 : (left - (height(lead) - usual) - EASE) / full;
+            double first = Math.clamp(figure + each, figure, LARGEST_FIGURE);
+            others = grid(bulletin.others(), year, Math.min(figure, later), full, first);
         }
         return Stream.concat(lead.stream(), others.stream()).toList();
     }
