@@ -24,7 +24,7 @@ final class PlantRows {
     static final double PRICE = 21;
 
     /// Heights in mm.
-    static final double HEAD = 8;
+    static final double HEAD = 5;
 
     static final double HEADING = 11.5;
     private static final double PADDING = 2.4;
