@@ -27,6 +27,9 @@ import org.benchleaf.shared.plant.Caution;
 final class CardLayout {
     private static final double POINT_MM = TextBlock.POINT_MM;
 
+    /// Widths of a picture that are tried, as shares of the usual one.
+    private static final List<Double> NARROWER = List.of(1.0, 0.88, 0.76);
+
     /// Light, water, winter and size.
     private static final int MOST_ACROSS = 4;
 
@@ -125,21 +128,18 @@ final class CardLayout {
         if (middle < plan.leastMiddle(shown) && !(plan.wide() && shown)) {
             throw tooMuch();
         }
-        List<CardView.CardPicture> picture = shown ? picture(middleTop, bottom, footTop) : List.of();
+        Middle set = middle(
+                parted ? new CardBox(footLeft, middleTop, footWidth, bottom - middleTop) : words,
+                parted,
+                shown,
+                middleTop,
+                bottom,
+                columns);
+        List<CardView.CardPicture> picture = set.picture();
+        CardIcons.Set icons = set.icons();
         boolean wordsOnly = !shown && !CardIcons.any(card);
         // a card that knows only its name carries it in the middle instead of leaving a hole
         double lower = wordsOnly ? round(Math.max(0, footTop - middleTop) * 0.42) : 0;
-        CardIcons.Set icons = CardIcons.any(card)
-                ? new CardIcons(plan, this.words, typesetter)
-                        .set(
-                                card,
-                                parted
-                                        ? new CardBox(footLeft, middleTop, footWidth, bottom - middleTop)
-                                        : iconBox(words, middleTop, bottom, picture),
-                                columns,
-                                figures,
-                                subject)
-                : CardIcons.Set.NONE;
         if (!cautions.isEmpty()) {
             figures.put("figure:caution", Icons.caution(this.words.text("sheet.cautions")));
         }
@@ -183,6 +183,28 @@ final class CardLayout {
                 card.link().plant().toString(),
                 head);
         return new CardViews.Set(view, figures.drawings(), figures.alternatives());
+    }
+
+    /// The picture and the icons beside it.
+    private record Middle(List<CardView.CardPicture> picture, CardIcons.Set icons) {}
+
+    /// Where words beside the picture of an upright card find no room, the picture is narrower before it goes.
+    private Middle middle(CardBox box, boolean parted, boolean shown, double top, double bottom, int columns) {
+        PrintRefused refusal = tooMuch();
+        for (double narrower : shown && !plan.wide() ? NARROWER : List.of(1.0)) {
+            List<CardView.CardPicture> picture = shown ? picture(top, bottom, narrower) : List.of();
+            if (!CardIcons.any(card)) {
+                return new Middle(picture, CardIcons.Set.NONE);
+            }
+            try {
+                CardBox beside = parted ? box : iconBox(box, top, bottom, picture);
+                CardIcons icons = new CardIcons(plan, words, typesetter);
+                return new Middle(picture, icons.set(card, beside, columns, figures, subject));
+            } catch (PrintRefused refused) {
+                refusal = CardViews.curable(refused);
+            }
+        }
+        throw refusal;
     }
 
     private List<CardView.CardLogo> head() {
@@ -243,13 +265,15 @@ final class CardLayout {
         return new CardBox(left, top, plan.width() - plan.margin() - left, bottom - top);
     }
 
-    private List<CardView.CardPicture> picture(double top, double bottom, double footTop) {
+    /// @param narrower share of the usual width that it takes of an upright card, 0 to 1
+    private List<CardView.CardPicture> picture(double top, double bottom, double narrower) {
         double height = (plan.wide() ? bottomOfAll() : bottom) - top;
         double width = plan.wide() ? right(true) - gap() - plan.margin() : plan.innerWidth();
         if (height < plan.leastMiddle(true) && plan.wide()) {
             throw tooMuch();
         }
-        double share = plan.wide() || !CardIcons.any(card) ? 1 : card.photo().isPresent() ? 0.5 : 0.56;
+        boolean alone = plan.wide() || !CardIcons.any(card);
+        double share = alone ? 1 : narrower * (card.photo().isPresent() ? 0.5 : 0.56);
         if (card.photo().isPresent()) {
             return List.of(photo(card.photo().get(), width * share, top, height));
         }
