@@ -21,6 +21,8 @@ import org.benchleaf.shared.code.PlantKey;
 /// From what a person types on a command line, a key or a name, to one plant.
 public final class PlantFinder {
     private static final int CANDIDATES = 6;
+    /// Letters of a word that is still clear with two of them amiss.
+    private static final int LONG_WORD = 7;
 
     private final CatalogView catalog;
     private final Supplier<NameBook> book;
@@ -68,17 +70,19 @@ public final class PlantFinder {
         return catalog.plant(first.plant()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
     }
 
-    /// One letter off, or words of which one at least is in the name shown: `sweet cherry` is in the names of sweet or
-    /// cherry birch, and another tree.
+    /// One letter off; a whole name with two letters off in a long word; or words of which one at least is in the name
+    /// shown: `sweet cherry` is in the names of sweet or cherry birch, and another tree.
     private static boolean isClear(String typed, NameHit hit) {
+        List<String> said = FoldedName.words(typed);
+        List<String> matched = FoldedName.words(hit.matched());
         return switch (hit.how()) {
             case EXACT, FOLDED, SYNONYM, COMMON_NAME, ONE_EDIT -> true;
-            case PREFIX -> {
-                List<String> matched = FoldedName.words(hit.matched());
-                yield FoldedName.words(typed).stream()
-                        .anyMatch(word -> matched.stream().anyMatch(whole -> whole.startsWith(word)));
-            }
-            case TWO_EDITS, SOUNDS_ALIKE -> false;
+            case PREFIX ->
+                said.stream().anyMatch(word -> matched.stream().anyMatch(whole -> whole.startsWith(word)));
+            case TWO_EDITS ->
+                said.size() == matched.size()
+                        && said.stream().allMatch(word -> word.length() >= LONG_WORD || matched.contains(word));
+            case SOUNDS_ALIKE -> false;
         };
     }
 
