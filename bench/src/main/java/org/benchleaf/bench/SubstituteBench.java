@@ -28,7 +28,7 @@ import org.benchleaf.shared.stock.StockSize;
 final class SubstituteBench {
     private static final int BATCH = 10_000;
     private static final int ASKED = 200;
-    private static final int WARM = 5;
+    private static final int WARM = 20;
     private static final YearWeek WEEK = new YearWeek(2026, 48);
 
     private SubstituteBench() {}

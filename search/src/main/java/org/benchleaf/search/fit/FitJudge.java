@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
@@ -35,19 +34,17 @@ public final class FitJudge {
     /// Sizes in lists are approximate: an overshoot up to this share is still met. Ours, no source.
     private static final double ABOUT = 0.05;
 
-    /// Fewer plants than this are judged faster by one thread.
-    private static final int MANY = 8;
-
     /// The fit of any plant, answer or not: "why not this one?".
     public Fit fit(Need need, PlantRecord plant, PlantStock stock, YearWeek now) {
         return fit(need, new Candidate(plant, stock), Occasion.of(need, now));
     }
 
-    /// The fits of several plants, in their order; many are judged by as many threads as there are processors.
+    /// The fits of several plants, in their order. Two threads are no faster for a screen of them, measured on two cores.
     public List<Fit> fits(Need need, List<Candidate> candidates, YearWeek now) {
         Occasion occasion = Occasion.of(need, now);
-        Stream<Candidate> all = candidates.size() < MANY ? candidates.stream() : candidates.parallelStream();
-        return all.map(candidate -> fit(need, candidate, occasion)).toList();
+        return candidates.stream()
+                .map(candidate -> fit(need, candidate, occasion))
+                .toList();
     }
 
     private Fit fit(Need need, Candidate candidate, Occasion occasion) {
