@@ -24,7 +24,7 @@ final class NeedBench {
     /// Needs asked to warm up, so many; the others are then asked for the first time.
     private static final int WARMING = 100;
 
-    private static final int ROUNDS = 20;
+    private static final int ROUNDS = 40;
     private static final YearWeek WEEK = new YearWeek(2026, 48);
 
     private NeedBench() {}
