@@ -77,8 +77,7 @@ public final class PlantFinder {
         List<String> matched = FoldedName.words(hit.matched());
         return switch (hit.how()) {
             case EXACT, FOLDED, SYNONYM, COMMON_NAME, ONE_EDIT -> true;
-            case PREFIX ->
-                said.stream().anyMatch(word -> matched.stream().anyMatch(whole -> whole.startsWith(word)));
+            case PREFIX -> said.stream().anyMatch(word -> matched.stream().anyMatch(whole -> whole.startsWith(word)));
             case TWO_EDITS ->
                 said.size() == matched.size()
                         && said.stream().allMatch(word -> word.length() >= LONG_WORD || matched.contains(word));

@@ -39,7 +39,8 @@ public final class FitJudge {
         return fit(need, new Candidate(plant, stock), Occasion.of(need, now));
     }
 
-    /// The fits of several plants, in their order. Two threads are no faster for a screen of them, measured on two cores.
+    /// The fits of several plants, in their order. Two threads are no faster for a screen of them, measured on two
+    /// cores.
     public List<Fit> fits(Need need, List<Candidate> candidates, YearWeek now) {
         Occasion occasion = Occasion.of(need, now);
         return candidates.stream()
