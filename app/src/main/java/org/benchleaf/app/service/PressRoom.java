@@ -20,10 +20,8 @@ import org.benchleaf.render.Printer;
 import org.benchleaf.shared.Problem;
 
 /// Where everything is printed: each page is looked through before it is written, and what was printed is entered in
-/// the
-/// print ledger. A file appears whole or not at all: it is written beside its place, and moved there when it is done
-/// and
-/// nothing was found that should hold it up.
+/// the print ledger. A file appears whole or not at all: it is written beside its place, and moved there when it is
+/// done and nothing was found that should hold it up.
 public final class PressRoom {
     private final Printer printer;
     private final PrintLedger ledger;
