@@ -16,8 +16,7 @@ import org.benchleaf.render.Calibration;
 import org.benchleaf.shared.Problem;
 
 /// What was measured of the shop's printers, by the names it gives them: `printers.properties` in its workspace, one
-/// line
-/// a printer or tray, `name = right mm, down mm, stretch across, stretch down`.
+/// line a printer or tray, `name = right mm, down mm, stretch across, stretch down`.
 public final class PrinterShelf {
     public static final String FILE = "printers.properties";
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._-]{0,39}");

@@ -6,8 +6,7 @@ import java.util.function.IntConsumer;
 import org.benchleaf.content.Wording;
 
 /// Says on the stream of remarks how many pages of a long print are written: a bar that moves on a terminal, elsewhere
-/// a
-/// line every thousand.
+/// a line every thousand.
 final class PressProgress implements IntConsumer, AutoCloseable {
     private static final int STEP = 1000;
     private static final long PAUSE_NANOS = 100_000_000;

@@ -39,8 +39,7 @@ final class SaleNotes {
     }
 
     /// What must stand beside the plant where it is sold, from the rules of the shop's own place; a shop that does not
-    /// say
-    /// where it is gets one line on all places.
+    /// say where it is gets one line on all places.
     static List<String> notices(Facts facts, Optional<Destination> place, LocalDate day, Wording words) {
         return facts.value(Attributes.SALE_RULES)
                 .map(rules -> place.map(here -> notices(rules, here, day, words))

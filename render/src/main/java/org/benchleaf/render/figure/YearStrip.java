@@ -11,8 +11,7 @@ import org.benchleaf.shared.color.Srgb;
 import org.benchleaf.shared.measure.MonthSet;
 
 /// The year of a plant on one low strip, for lists: blossoms above, leaves in the middle, below berries or twigs. What
-/// a
-/// mark stands for is told by its place and its shape, so that it can be read without seeing the color.
+/// a mark stands for is told by its place and its shape, so that it can be read without seeing the color.
 public final class YearStrip {
     /// Width of a month in points on the strip of a list, and on a chart.
     public static final double NARROW = 7;

@@ -6,8 +6,7 @@ import org.openpdf.text.Rectangle;
 import org.openpdf.text.pdf.PdfContentByte;
 
 /// What stands around a page that is trimmed: marks where to cut, beyond the bleed, and a bar of 100 mm to check by
-/// that
-/// nothing was scaled. All of it is cut off.
+/// that nothing was scaled. All of it is cut off.
 ///
 /// @param press says how wide the room around is
 /// @param trimWidth of the page in points

@@ -19,8 +19,7 @@ final class RawObject extends PdfObject {
     }
 
     /// A text as PDF writes it: in brackets where it is of plain letters, else UTF-16 in hexadecimal, so that nothing
-    /// in
-    /// it needs escaping.
+    /// in it needs escaping.
     static String text(String text) {
         return isPlain(text) ? "(" + text + ")" : hexadecimal(text);
     }

@@ -4,8 +4,7 @@ import java.util.List;
 import org.benchleaf.render.CardFormat;
 
 /// Measures of a bench card in mm and points. Small cards and large ones have measures of their own, which grow with
-/// the
-/// card; nothing that must be read at arm's length falls under its least size.
+/// the card; nothing that must be read at arm's length falls under its least size.
 ///
 /// @param wide whether the card lies: the picture then stands at the left of all that is below the names
 /// @param picture whether a ring or photograph is shown; where words need its room, what people must know goes first

@@ -19,8 +19,7 @@ import org.junit.jupiter.api.Test;
 /// Sentences as customers say them and as extension services put needs, each with what it must be read as.
 /// Lines above
 /// `# after extension lists` are common practice, no source; those below are phrased after the lists of which
-/// the
-/// number
+/// the number
 /// stands before them (see SOURCES.md).
 class NeedSentencesTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);

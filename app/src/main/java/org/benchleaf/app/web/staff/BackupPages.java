@@ -24,8 +24,7 @@ import org.benchleaf.app.web.route.Right;
 import org.benchleaf.app.web.route.Route;
 
 /// Copies of the workspace: made and proved by a press, and taken away to another disk. Bringing one back is done with
-/// a
-/// command, for it stops the shop.
+/// a command, for it stops the shop.
 final class BackupPages {
     private static final Access OWN = new Access.SignedIn(Right.OWN);
     /// The names that copies are given, and nothing that is a path.
