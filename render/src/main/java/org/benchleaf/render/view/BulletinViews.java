@@ -68,14 +68,7 @@ public final class BulletinViews {
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(Bulletin bulletin) {
-        List<DocumentView> pages = pages(bulletin, CELL_FIGURE);
-        for (double smaller : SMALLER_FIGURES) {
-            List<DocumentView> fewer = pages.size() > 1 ? pages(bulletin, smaller) : pages;
-            if (fewer.size() < pages.size()) {
-                pages = fewer;
-            }
-        }
-        return pages;
+        return DocumentMaker.fewest(CELL_FIGURE, SMALLER_FIGURES, later -> pages(bulletin, later));
     }
 
     /// @param later the figures on the pages after the first

@@ -54,14 +54,7 @@ public final class ComparisonViews {
 
     /// @throws org.benchleaf.render.PrintRefused when a text does not fit or cannot be printed
     public List<DocumentView> pages(Comparison comparison) {
-        List<DocumentView> pages = pages(comparison, TYPE);
-        for (double smaller : SMALLER) {
-            List<DocumentView> fewer = pages.size() > 1 ? pages(comparison, smaller) : pages;
-            if (fewer.size() < pages.size()) {
-                pages = fewer;
-            }
-        }
-        return pages;
+        return DocumentMaker.fewest(TYPE, SMALLER, type -> pages(comparison, type));
     }
 
     private List<DocumentView> pages(Comparison comparison, double type) {

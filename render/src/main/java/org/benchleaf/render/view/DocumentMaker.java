@@ -3,6 +3,7 @@ package org.benchleaf.render.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
 import org.benchleaf.content.Wording;
 import org.benchleaf.render.PrintRefused;
 import org.benchleaf.render.PrintWatch;
@@ -69,6 +70,19 @@ final class DocumentMaker {
         this.rows = new PlantRows(words, shelf, frame.width(), year, figures);
         double page = frame.height() - (marked ? LEGEND : 0);
         this.flow = new Flow<>(page - AGAIN, page - title);
+    }
+
+    /// The pages made with the usual size of something, or with a smaller one where that saves a page: a few rows
+    /// alone on the last one are better set closer.
+    static List<DocumentView> fewest(double usual, List<Double> smaller, DoubleFunction<List<DocumentView>> made) {
+        List<DocumentView> pages = made.apply(usual);
+        for (double size : smaller) {
+            List<DocumentView> fewer = pages.size() > 1 ? made.apply(size) : pages;
+            if (fewer.size() < pages.size()) {
+                pages = fewer;
+            }
+        }
+        return pages;
     }
 
     /// A part that is not parted.
