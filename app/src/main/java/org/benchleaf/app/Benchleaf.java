@@ -60,6 +60,7 @@ import org.benchleaf.search.need.NeedReader;
 import org.benchleaf.search.need.PostalZones;
 import org.benchleaf.search.pairing.CompanionFinder;
 import org.benchleaf.search.pairing.PartnerFinder;
+import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.search.substitute.SubstituteFinder;
 import org.jspecify.annotations.Nullable;
 
@@ -77,6 +78,7 @@ public final class Benchleaf implements AutoCloseable {
     private @Nullable Accounts accounts;
     private @Nullable NeedSearch needSearch;
     private @Nullable PlantsAtHand plantsAtHand;
+    private @Nullable SubstituteFinder substitutes;
     private @Nullable NameBook nameBook;
     private CatalogRevision namesAsOf = new CatalogRevision(-1);
 
@@ -235,8 +237,11 @@ public final class Benchleaf implements AutoCloseable {
     }
 
     /// Finds what takes a plant's place.
-    public SubstituteFinder substitutes() {
-        return new SubstituteFinder(plantsAtHand(), index());
+    public synchronized SubstituteFinder substitutes() {
+        if (substitutes == null) {
+            substitutes = new SubstituteFinder(plantsAtHand(), index(), PublishedAdvice.builtIn());
+        }
+        return substitutes;
     }
 
     /// Partners for fruit.

@@ -7,16 +7,21 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.search.substitute.Advised;
 import org.benchleaf.search.substitute.Demand;
+import org.benchleaf.search.substitute.Publication;
+import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.search.substitute.Purpose;
 import org.benchleaf.search.substitute.SubstituteFinder;
 import org.benchleaf.search.substitute.SubstituteQuery;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Use;
@@ -29,6 +34,8 @@ final class SubstituteBench {
     private static final int BATCH = 10_000;
     private static final int ASKED = 200;
     private static final int WARM = 20;
+    private static final int SPECIES = 30;
+    private static final int GENERA = 4;
     private static final YearWeek WEEK = new YearWeek(2026, 48);
 
     private SubstituteBench() {}
@@ -48,8 +55,8 @@ final class SubstituteBench {
                 catalog.apply(SyntheticCatalog.plan(catalog.view().revision(), from, Math.min(plants, from + BATCH)));
             }
             try (PlantIndex index = PlantIndex.open(folder.resolve("index"), catalog.view())) {
-                SubstituteFinder finder = new SubstituteFinder(catalog.view(), index);
                 List<SubstituteQuery> queries = queries(catalog, plants);
+                SubstituteFinder finder = new SubstituteFinder(catalog.view(), index).knowing(advice(queries));
                 for (int round = 0; round < WARM; round++) {
                     ask(finder, queries.subList(0, ASKED)); // other plants than those that are timed
                 }
@@ -73,6 +80,29 @@ final class SubstituteBench {
                 .limit(2L * ASKED)
                 .map(original -> query(original, random))
                 .toList();
+    }
+
+    /// For every second original a list that is about as long as those on barberry and ivy: 30 species and four whole
+    /// genera.
+    private static PublishedAdvice advice(List<SubstituteQuery> queries) {
+        SplittableRandom random = new SplittableRandom(815);
+        List<BotanicalName> names =
+                queries.stream().map(query -> query.original().name()).toList();
+        List<Advised> rows = new ArrayList<>();
+        for (int original = 0; original < names.size(); original += 2) {
+            for (int row = 0; row < SPECIES + GENERA; row++) {
+                BotanicalName instead = names.get(random.nextInt(names.size()));
+                rows.add(new Advised(
+                        species(names.get(original)),
+                        row < SPECIES ? species(instead) : instead.genus(),
+                        new Publication("Publisher " + random.nextInt(8), Set.of(), "A list", "2026", "none")));
+            }
+        }
+        return PublishedAdvice.of(rows);
+    }
+
+    private static String species(BotanicalName name) {
+        return name.genus() + " " + name.species().orElseThrow().text();
     }
 
     private static SubstituteQuery query(PlantRecord original, SplittableRandom random) {

@@ -37,6 +37,9 @@ final class WishWords {
         return switch (reason) {
             case Reason.Met(Wish of, Reason.Seen seen, boolean knownFor) -> {
                 values.put("seen", new SeenWords(words).of(of, seen.value()));
+                if (of instanceof Wish.NamedInstead) {
+                    values.put("n", seen.value());
+                }
                 String met = inherited(seen, words.text("met." + kind, values));
                 yield knownFor ? words.text("seen.known-for", Map.of("reason", met)) : met;
             }
@@ -120,6 +123,7 @@ final class WishWords {
             case Wish.OfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);
             case Wish.NotOfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);
+            case Wish.NamedInstead(var original, var named) -> Map.of("original", original);
             case Wish.OfSex(var sex) -> Map.of("sex", words.term(sex));
             case Wish.FruitsAlone() -> Map.of();
             case Wish.InStock stock -> {

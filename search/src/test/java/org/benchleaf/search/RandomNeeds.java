@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -62,7 +63,7 @@ public final class RandomNeeds {
     }
 
     public Wish wish() {
-        return switch (random.nextInt(34)) {
+        return switch (random.nextInt(36)) {
             case 0 -> new Wish.HardyIn(new HardinessZone(6 + random.nextInt(10)));
             case 1 -> new Wish.GrowsIn(pick(Exposure.values()));
             case 2 -> new Wish.LikesSoil(pick(Moisture.values()));
@@ -99,6 +100,8 @@ public final class RandomNeeds {
             case 28 -> shipTo();
             case 29 -> random.nextBoolean() ? new Wish.OfFamily("Rosaceae") : new Wish.NotOfFamily("Rosaceae");
             case 33 -> new Wish.ShowsInWinter();
+            case 34 ->
+                new Wish.NamedInstead("Ilex", Map.of("Acer", 1, "Acer rubra", 2 + random.nextInt(4), "Buxus alba", 1));
             case 30 -> new Wish.FreeOf(pick(Wish.Right.values()));
             default -> new Wish.Shows(pick(Season.values()), maybe(months()), maybe(pick(ColorFamily.values())));
         };

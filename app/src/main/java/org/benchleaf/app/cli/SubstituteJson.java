@@ -100,6 +100,8 @@ final class SubstituteJson {
         one.comparison().unknown().forEach(aspect -> unknown.add(comparisons.aspect(aspect)));
         ArrayNode hazards = node.putArray("hazards");
         comparisons.hazards(one).forEach(hazards::add);
+        ArrayNode namedBy = node.putArray("namedBy");
+        one.namedBy().forEach(namedBy::add);
         ArrayNode troubles = node.putArray("hostOf");
         one.troubles().forEach(trouble -> troubles.add(trouble.name()));
         comparisons.sale(one).ifPresent(sale -> node.put("sale", sale));

@@ -184,6 +184,7 @@ final class SubstituteText {
         line(out, "substitute.differs", comparisons.differs(one.comparison()));
         line(out, "substitute.agrees", comparisons.agrees(one.comparison()));
         line(out, "substitute.better", comparisons.better(one.comparison()));
+        line(out, "substitute.named-by", comparisons.namedBy(one));
         line(out, "substitute.unknown", comparisons.unknown(one.comparison()));
         line(out, "substitute.hazard", String.join("; ", comparisons.hazards(one)));
         comparisons.troubles(one).forEach(trouble -> out.println("    " + trouble));

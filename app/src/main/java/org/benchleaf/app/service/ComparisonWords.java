@@ -17,6 +17,9 @@ import org.benchleaf.shared.rule.SaleVerdict;
 
 /// A substitute beside its original, in sentences.
 public final class ComparisonWords {
+    /// So many who name it are told by name.
+    private static final int NAMED = 3;
+
     private final Wording words;
     private final Spoken spoken;
 
@@ -76,6 +79,17 @@ public final class ComparisonWords {
                 .map(trouble ->
                         words.text("substitute.trouble", Map.of("trouble", trouble.name(), "source", trouble.source())))
                 .toList();
+    }
+
+    /// Who names it instead of the original, a few of them by name; empty when nobody does.
+    public String namedBy(Substitute substitute) {
+        List<String> all = substitute.namedBy();
+        List<String> few = all.stream().limit(NAMED).toList();
+        return all.size() > NAMED
+                ? words.text(
+                        "substitute.named-by.more",
+                        Map.of("names", String.join(", ", few), "n", words.count(all.size() - NAMED)))
+                : words.listOf(few);
     }
 
     /// What the sale rules say, when they say anything but that no rule stands against it.

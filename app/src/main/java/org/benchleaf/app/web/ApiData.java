@@ -136,6 +136,7 @@ final class ApiData {
         told.put(
                 "agrees",
                 one.comparison().agrees().stream().map(comparisons::point).toList());
+        told.put("named_by", one.namedBy());
         told.put("hazards", comparisons.hazards(one));
         told.put("items", items(one.match().stock(), telling));
         return told;

@@ -10,39 +10,39 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.app.Benchleaf;
-import org.benchleaf.app.Refusal;
-import org.benchleaf.app.service.OriginalFinder;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.substitute.Demand;
-import org.benchleaf.search.substitute.Purpose;
-import org.benchleaf.search.substitute.Substitute;
-import org.benchleaf.search.substitute.SubstituteAnswer;
+import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.search.substitute.SubstituteFinder;
-import org.benchleaf.search.substitute.SubstituteQuery;
 import org.benchleaf.shared.measure.YearWeek;
-import org.benchleaf.shared.need.WeighedWish;
-import org.benchleaf.shared.need.Wish;
 
 /// Holds substitutes against published lists of what to plant instead, and withholds each cultivar that has a
 /// close sister to see whether the sister is found.
 public final class SubstituteEvaluation {
-    private static final int AT = 10;
-
     private final Benchleaf benchleaf;
     private final SubstituteFinder finder;
+    /// The same, knowing no published lists.
+    private final SubstituteFinder facts;
+
     private final PrintStream out;
     private final List<PlantRecord> plants = new ArrayList<>();
     private final PlantNames names = new PlantNames();
+    private final Stocked stocked;
     /// Of the table that is being written.
     private final List<Double> recalls = new ArrayList<>();
+
+    private final List<Double> byFacts = new ArrayList<>();
 
     private SubstituteEvaluation(Benchleaf benchleaf, PrintStream out) {
         this.benchleaf = benchleaf;
         this.finder = benchleaf.substitutes();
+        this.facts = finder.knowing(PublishedAdvice.of(List.of()));
         this.out = out;
         benchleaf.catalog().forEachPlant(plants::add);
+        this.stocked = new Stocked(plants, names, benchleaf);
     }
 
     /// @param taxa a table of landscape taxa, when there is one
@@ -53,16 +53,18 @@ public final class SubstituteEvaluation {
     }
 
     private void write(boolean withTaxa) {
+        checkThatNobodyChecksHimself();
         out.println("# Substitutes against published lists");
         out.println();
         out.println("Made by `bench/run evaluate-substitutes" + (withTaxa ? " TAXA.csv" : "")
                 + "`, over the demo nursery" + (withTaxa ? " and a table of landscape taxa" : "") + ": " + plants.size()
                 + " plants. Asked without a purpose, a site or a size; in stock now. *Stocked*: taxa of the published"
-                + " list that the nursery has in stock. *Recall@10*: of these, how many are among the first ten"
-                + " proposals, of at most ten. A row that names a genus is found by any of its species. Lists, publishers"
-                + " and addresses: `alternatives.csv` and `alternatives-sources.csv` beside the bench; rows from memory"
-                + " are left out. A list is not complete: a proposal that no list names may serve as well, so this is a"
-                + " lower bound.");
+                + " lists that the nursery has in stock. *Recall@10*: of these, how many are among the first ten"
+                + " proposals, of at most ten; *by facts*: when the program knows no published lists. A row that names a"
+                + " genus is found by any of its species. Lists, publishers and addresses: `alternatives.csv` and"
+                + " `alternatives-sources.csv` beside the bench; rows from memory are left out. None of these pages is"
+                + " among the lists that come with the program. A list is not complete: a proposal that no list names"
+                + " may serve as well, so this is a lower bound.");
         out.println();
         heading();
         Map<String, List<String>> lists = new LinkedHashMap<>();
@@ -75,6 +77,15 @@ public final class SubstituteEvaluation {
         lists.forEach(this::target);
         mean();
         fromMemory();
+        out.println();
+        out.println("## A list of the program withheld");
+        out.println();
+        out.println(
+                "Each list that comes with the program and names two or more taxa that the nursery has, withheld with"
+                        + " all others of its publisher: how much of it is among the first ten proposals. Originals with four"
+                        + " lists or more are shown.");
+        out.println();
+        new Withheld(benchleaf, stocked).write(out);
         sisters();
     }
 
@@ -97,64 +108,58 @@ public final class SubstituteEvaluation {
 
     /// Ends a table.
     private void mean() {
-        out.println(String.format(
-                Locale.ROOT,
-                "| mean | | | %.2f | |",
-                recalls.stream().mapToDouble(Double::doubleValue).average().orElse(0)));
+        out.println("| mean | | | " + PublishedList.two(Withheld.mean(recalls)) + " | "
+                + PublishedList.two(Withheld.mean(byFacts)) + " | |");
         recalls.clear();
+        byFacts.clear();
     }
 
     private void heading() {
-        out.println("| instead of | stocked | found in 10 | recall@10 | proposed, those on a list in bold |");
-        out.println("|---|---|---|---|---|");
+        out.println(
+                "| instead of | stocked | found in 10 | recall@10 | by facts | proposed, those on a list in bold |");
+        out.println("|---|---|---|---|---|---|");
     }
 
     private void target(String target, List<String> replacements) {
-        OriginalFinder.Found original;
-        try {
-            original = benchleaf.originals().find(target);
-        } catch (Refusal unknown) {
-            out.println("| " + target + " | | | | not known to the program |");
+        Optional<PublishedList> known = PublishedList.of(target, replacements, stocked, benchleaf);
+        if (known.isEmpty()) {
+            out.println("| " + target + " | | | | | not known to the program |");
             return;
         }
-        List<Taxon> gold = replacements.stream()
-                .distinct()
-                .flatMap(text -> Taxon.of(text).stream())
-                .filter(this::isStocked)
-                .toList();
-        List<PlantRecord> proposed = best(original.plant(), original.wholeGenus(), Demand.ANY, AT).stream()
-                .map(one -> one.match().plant())
-                .toList();
-        long found = gold.stream()
-                .filter(taxon -> proposed.stream().anyMatch(plant -> taxon.holds(plant, names)))
-                .count();
-        long most = Math.min(AT, gold.size());
-        double recall = most == 0 ? 0 : Math.min(1, (double) found / most);
+        PublishedList list = known.get();
+        YearWeek now = YearWeek.of(benchleaf.today());
+        List<PlantRecord> proposed = list.proposed(finder, now);
+        double recall = list.recall(proposed, names);
+        double alone = list.recall(list.proposed(facts, now), names);
         recalls.add(recall);
+        byFacts.add(alone);
         String listed = proposed.stream()
-                .map(plant -> gold.stream().anyMatch(taxon -> taxon.holds(plant, names))
+                .map(plant -> list.stocked().stream().anyMatch(taxon -> taxon.holds(plant, names))
                         ? "**" + plant.name() + "**"
                         : plant.name().toString())
                 .collect(Collectors.joining(", "));
-        out.println(
-                String.format(Locale.ROOT, "| %s | %d | %d | %.2f | %s |", target, gold.size(), found, recall, listed));
+        out.println(String.join(
+                " | ",
+                "| " + target,
+                Integer.toString(list.stocked().size()),
+                Integer.toString(list.found(proposed, names)),
+                PublishedList.two(recall),
+                PublishedList.two(alone),
+                listed + " |"));
     }
 
-    private boolean isStocked(Taxon taxon) {
-        return plants.stream()
-                .filter(plant -> taxon.holds(plant, names))
-                .anyMatch(plant -> benchleaf.catalog().stock(List.of(plant.key())).values().stream()
-                        .anyMatch(stock -> stock.items().stream()
-                                .anyMatch(item -> stock.freeBy(item.key(), YearWeek.of(benchleaf.today())) > 0)));
-    }
-
-    private List<Substitute> best(PlantRecord original, boolean wholeGenus, Demand demand, int limit) {
-        List<WeighedWish> others = wholeGenus
-                ? List.of(WeighedWish.of(new Wish.NotOfGenus(original.name().genus())))
-                : List.of();
-        SubstituteAnswer answer = finder.find(new SubstituteQuery(
-                original, Purpose.NOT_SAID, demand, Optional.empty(), others, YearWeek.of(benchleaf.today()), limit));
-        return answer.best();
+    /// A list that advises is no check.
+    private static void checkThatNobodyChecksHimself() {
+        Set<String> checks = Table.read("alternatives-sources.csv").stream()
+                .map(row -> Cells.of(row, "address"))
+                .collect(Collectors.toSet());
+        PublishedAdvice.builtIn().all().stream()
+                .map(row -> row.list().address())
+                .filter(checks::contains)
+                .findFirst()
+                .ifPresent(address -> {
+                    throw new IllegalStateException("a list that the program knows is also a check: " + address);
+                });
     }
 
     private void sisters() {
@@ -167,9 +172,8 @@ public final class SubstituteEvaluation {
                     .toList();
             if (!sisters.isEmpty()) {
                 asked++;
-                List<PlantRecord> proposed = best(plant, false, Demand.NONE, 3).stream()
-                        .map(one -> one.match().plant())
-                        .toList();
+                List<PlantRecord> proposed =
+                        PublishedList.proposed(finder, plant, false, Demand.NONE, YearWeek.of(benchleaf.today()), 3);
                 if (proposed.stream().anyMatch(sisters::contains)) {
                     found++;
                 } else {

@@ -134,6 +134,7 @@ public final class FitJudge {
             case Wish.OfGenus(var genus) -> genus(wish, name, name.genus().equals(genus));
             case Wish.OfSpecies(var genus, var epithet) -> species(wish, name, genus, epithet, true);
             case Wish.NotOfSpecies(var genus, var epithet) -> species(wish, name, genus, epithet, false);
+            case Wish.NamedInstead named -> namedInstead(named, name);
             case Wish.OfSex(var sex) -> when(wish, facts.fact(Attributes.SEX), known -> so(known == sex));
             case Wish.FruitsAlone() -> when(wish, facts.fact(Attributes.SELF_FERTILE), FitJudge::fruitsAlone);
             case Wish.InStock inStock -> StockJudge.judge(inStock, stock, occasion);
@@ -237,6 +238,12 @@ public final class FitJudge {
         Reason.Seen seen = Reason.Seen.own(
                 name.genus() + name.species().map(known -> " " + known.text()).orElse(""));
         return same == wanted ? new Reason.Met(wish, seen) : new Reason.Missed(wish, seen, new Shortfall.NotSo());
+    }
+
+    private static Reason namedInstead(Wish.NamedInstead wish, BotanicalName name) {
+        int publishers = wish.publishersOf(name.genus(), name.species().map(known -> known.text()));
+        Reason.Seen seen = Reason.Seen.own(Integer.toString(publishers));
+        return publishers > 0 ? new Reason.Met(wish, seen) : new Reason.Missed(wish, seen, new Shortfall.NotSo());
     }
 
     private static Reason genus(Wish wish, BotanicalName name, boolean met) {

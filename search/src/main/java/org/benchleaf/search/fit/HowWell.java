@@ -6,6 +6,7 @@ import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.shared.measure.HardinessZone;
+import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Fragrance;
 import org.benchleaf.shared.plant.LifeForm;
@@ -45,7 +46,11 @@ final class HowWell {
     private static final int SHOWS = 600;
 
     private static final int SERVES = 500;
+    private static final int NAMED = 300;
     private static final int USUALLY = 800;
+
+    /// So many publishers that name a plant instead of another are as good as more.
+    private static final int MANY = 4;
 
     private HowWell() {}
 
@@ -55,11 +60,23 @@ final class HowWell {
             case Wish.Shows shows -> SHOWS;
             case Wish.ShowsInWinter() -> SHOWS;
             case Wish.ServesAs use -> SERVES;
+            case Wish.NamedInstead named -> NAMED;
             default -> USUALLY;
         };
     }
 
     /// @return 0 for just met to 100 for as well as can be; 0 for wishes that know no more and less
+    static int hundredths(Reason.Met met, Facts facts) {
+        return met.wish() instanceof Wish.NamedInstead
+                ? named(Integer.parseInt(met.seen().value()))
+                : hundredths(met.wish(), facts);
+    }
+
+    /// The second who names a plant says more than the fifth, and all after the fourth say the same.
+    private static int named(int publishers) {
+        return BEST * Math.min(publishers - 1, MANY - 1) / (MANY - 1);
+    }
+
     static int hundredths(Wish wish, Facts facts) {
         int byFacts = byFacts(wish, facts);
         // who is named first stands first; where nobody said for what, the other facts alone speak

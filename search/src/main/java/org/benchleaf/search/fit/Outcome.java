@@ -29,7 +29,7 @@ public final class Outcome {
     /// @param facts what the reason was judged by
     public static int of(Reason reason, Facts facts) {
         return switch (reason) {
-            case Reason.Met met -> MET + HowWell.hundredths(met.wish(), facts);
+            case Reason.Met met -> MET + HowWell.hundredths(met, facts);
             case Reason.Unknown unknown -> UNKNOWN;
             case Reason.Missed missed -> missed(Nearness.degree(missed));
         };

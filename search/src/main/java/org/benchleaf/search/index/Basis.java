@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
@@ -163,6 +165,7 @@ public enum Basis {
             case Wish.OfGenus w -> Optional.of(GENUS);
             case Wish.OfSpecies w -> Optional.of(SPECIES);
             case Wish.NotOfSpecies w -> Optional.of(SPECIES);
+            case Wish.NamedInstead w -> Optional.of(SPECIES);
             case Wish.OfSex w -> Optional.of(SEX);
             case Wish.FruitsAlone w -> Optional.of(SELF_FERTILE);
             case Wish.InStock w -> Optional.empty();
@@ -170,18 +173,47 @@ public enum Basis {
         };
     }
 
-    /// The only texts of its basis that a wish for a genus or a species tells from all others. Names are nearly as
-    /// many as plants, and each answer about substitutes asks for another one.
+    /// The only names that a wish about names tells from all others.
+    ///
+    /// @param texts as they stand in the index
+    /// @param genera all of whose names are meant
+    record Names(Set<String> texts, Set<String> genera) {}
+
+    /// What a wish about names tells apart. Names are nearly as many as plants, and each answer about substitutes asks
+    /// for others.
     ///
     /// @return empty for a wish that every text must be judged for
-    static List<String> toldApart(Wish wish) {
+    static Optional<Names> toldApart(Wish wish) {
         return switch (wish) {
-            case Wish.OfGenus(var genus) -> List.of(genus);
-            case Wish.NotOfGenus(var genus) -> List.of(genus);
-            case Wish.OfSpecies(var genus, var epithet) -> List.of(genus, genus + " " + epithet);
-            case Wish.NotOfSpecies(var genus, var epithet) -> List.of(genus, genus + " " + epithet);
-            default -> List.of();
+            case Wish.OfGenus(var genus) -> names(genus);
+            case Wish.NotOfGenus(var genus) -> names(genus);
+            case Wish.OfSpecies(var genus, var epithet) -> names(genus, genus + " " + epithet);
+            case Wish.NotOfSpecies(var genus, var epithet) -> names(genus, genus + " " + epithet);
+            case Wish.NamedInstead(var original, var publishers) -> {
+                Map<Boolean, Set<String>> byRank = publishers.keySet().stream()
+                        .collect(Collectors.partitioningBy(Basis::isGenus, Collectors.toSet()));
+                yield Optional.of(new Names(byRank.getOrDefault(false, Set.of()), byRank.getOrDefault(true, Set.of())));
+            }
+            default -> Optional.empty();
         };
+    }
+
+    private static Optional<Names> names(String... texts) {
+        return Optional.of(new Names(Set.of(texts), Set.of()));
+    }
+
+    private static boolean isGenus(String text) {
+        return text.indexOf(' ') < 0;
+    }
+
+    /// The genus that a text of [#GENUS] or [#SPECIES] begins with.
+    static String genusOf(String text) {
+        return isGenus(text) ? text : text.substring(0, text.indexOf(' '));
+    }
+
+    /// Whether it is judged by the name alone.
+    boolean isName() {
+        return this == GENUS || this == SPECIES;
     }
 
     /// The name of its column in the index.

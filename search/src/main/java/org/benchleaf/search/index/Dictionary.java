@@ -3,10 +3,11 @@ package org.benchleaf.search.index;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Set;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.fit.Occasion;
@@ -34,6 +35,8 @@ final class Dictionary {
     private final Basis basis;
     private final FitJudge judge = new FitJudge();
     private final Map<String, Integer> codes = new HashMap<>();
+    /// Of names: the numbers of each genus.
+    private final Map<String, List<Integer>> ofGenus = new HashMap<>();
     private final List<Basis.Known> values = new ArrayList<>();
     private final Map<Wish, short[]> outcomes = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -51,7 +54,12 @@ final class Dictionary {
     synchronized int code(String text) {
         return codes.computeIfAbsent(text, fresh -> {
             values.add(basis.read(fresh));
-            return values.size() - 1;
+            int code = values.size() - 1;
+            if (basis.isName()) {
+                ofGenus.computeIfAbsent(Basis.genusOf(fresh), genus -> new ArrayList<>())
+                        .add(code);
+            }
+            return code;
         });
     }
 
@@ -59,10 +67,17 @@ final class Dictionary {
         return values.get(code);
     }
 
-    /// The number of a text, when it has one.
-    private synchronized OptionalInt find(String text) {
-        Integer code = codes.get(text);
-        return code == null ? OptionalInt.empty() : OptionalInt.of(code);
+    /// The numbers of such names, as far as some plant has them.
+    private synchronized Set<Integer> find(Basis.Names names) {
+        Set<Integer> found = new HashSet<>();
+        names.texts().forEach(text -> {
+            Integer code = codes.get(text);
+            if (code != null) {
+                found.add(code);
+            }
+        });
+        names.genera().forEach(genus -> found.addAll(ofGenus.getOrDefault(genus, List.of())));
+        return found;
     }
 
     /// How many numbers are given.
@@ -102,13 +117,10 @@ final class Dictionary {
 
     /// The same as [#outcomes] for a wish that tells few names apart: the judge is asked for these alone, and for one
     /// name that stands for all others.
-    FewNames outcomesOf(Wish wish, List<String> names) {
+    FewNames outcomesOf(Wish wish, Basis.Names names) {
         List<ToldApart> told = new ArrayList<>();
-        for (String name : names) {
-            OptionalInt code = find(name);
-            if (code.isPresent()) {
-                told.add(new ToldApart(code.getAsInt(), outcome(wish, value(code.getAsInt()))));
-            }
+        for (int code : find(names)) {
+            told.add(new ToldApart(code, outcome(wish, value(code))));
         }
         return new FewNames(outcome(wish, Basis.Known.NOTHING), told);
     }

@@ -1,6 +1,7 @@
 package org.benchleaf.search.index;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -39,9 +40,12 @@ sealed interface WishTable {
                     : new OfStock(wish, weighed, own);
         }
         Dictionary dictionary = dictionaries.of(basis.get());
-        List<String> names = Basis.toldApart(weighed.wish());
-        if (!names.isEmpty()) {
-            return OfNames.of(basis.get(), dictionary.outcomesOf(weighed.wish(), names), weighed, own);
+        Optional<Basis.Names> apart = Basis.toldApart(weighed.wish());
+        if (apart.isPresent()) {
+            Dictionary.FewNames names = dictionary.outcomesOf(weighed.wish(), apart.get());
+            return names.told().size() <= OfNames.MOST
+                    ? OfNames.of(basis.get(), names, weighed, own)
+                    : new OfFacts(basis.get(), scores(names, dictionary.size(), weighed, own));
         }
         return new OfFacts(basis.get(), scores(dictionary.outcomes(weighed.wish()), weighed, own));
     }
@@ -57,6 +61,13 @@ sealed interface WishTable {
             }
             scores[code] = byOutcome[outcome];
         }
+        return scores;
+    }
+
+    private static long[] scores(Dictionary.FewNames names, int size, WeighedWish weighed, boolean own) {
+        long[] scores = new long[size];
+        Arrays.fill(scores, Rank.of(names.usual(), weighed, own));
+        names.told().forEach(one -> scores[one.code()] = Rank.of(one.outcome(), weighed, own));
         return scores;
     }
 
@@ -112,6 +123,9 @@ sealed interface WishTable {
     /// @param scores what it adds to them
     @SuppressWarnings("ArrayRecordComponent") // never compared
     record OfNames(Basis basis, long usual, int[] codes, long[] scores) implements WishTable {
+        /// Of more names each is looked up: every name told apart is a pass of its own.
+        static final int MOST = 8;
+
         static OfNames of(Basis basis, Dictionary.FewNames names, WeighedWish weighed, boolean own) {
             int[] codes = new int[names.told().size()];
             long[] scores = new long[codes.length];

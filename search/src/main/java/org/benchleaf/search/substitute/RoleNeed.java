@@ -26,6 +26,11 @@ final class RoleNeed {
 
     private static final double LEAST_SEASON = 0.4;
     private static final double NATIVE = 2;
+    /// What several publishers name in its place has been thought of by many who know both plants.
+    private static final double NAMED = 4;
+    /// Lists speak of the species, and a cultivar may be much smaller or of another color; of a plant that is sold out
+    /// and does no harm another of its kind comes first.
+    private static final double NAMED_ALSO = 2;
     private static final double KNOWN_USE = 0.8;
     private static final double OTHER_USE = 0.3;
     private static final double GROUND = 2;
@@ -36,20 +41,22 @@ final class RoleNeed {
 
     private final SubstituteQuery query;
     private final Role role;
+    private final Advice advice;
     private final Facts facts;
     private final WishList wishes;
     private final Shape shape;
 
-    private RoleNeed(SubstituteQuery query, Role role) {
+    private RoleNeed(SubstituteQuery query, Role role, Advice advice) {
         this.query = query;
+        this.advice = advice;
         this.role = role;
         this.facts = query.original().facts();
         this.wishes = new WishList(query.wishes());
         this.shape = new Shape(role, facts, wishes);
     }
 
-    static Need of(SubstituteQuery query, Role role) {
-        return new RoleNeed(query, role).need();
+    static Need of(SubstituteQuery query, Role role, Advice advice) {
+        return new RoleNeed(query, role, advice).need();
     }
 
     /// The first wishes are the last to be left out.
@@ -58,6 +65,10 @@ final class RoleNeed {
         query.shipment().ifPresent(to -> wishes.whole(WeighedWish.of(new Wish.ShipTo(to))));
         query.wishes().forEach(wishes::whole);
         role.use().ifPresent(use -> wishes.whole(new WeighedWish(new Wish.ServesAs(use), 3, false)));
+        if (!advice.isEmpty()) {
+            boolean meant = role.unwelcome() && query.original().name().cultivar().isEmpty();
+            wishes.put(advice.wish(), meant ? NAMED : NAMED_ALSO);
+        }
         shape.ask();
         seasons();
         uses();

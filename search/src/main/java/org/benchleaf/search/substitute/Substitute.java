@@ -14,6 +14,7 @@ import org.benchleaf.shared.rule.SaleVerdict;
 /// @param offer what can be had of it; empty when stock was not asked for and there is none
 /// @param hazards what it can do harm that the original is not known to do
 /// @param troubles pests and diseases that both are hosts of
+/// @param namedBy publishers of lists that name it instead of the original; those of the place it goes to first
 /// @param sale what the sale rules say of shipping it there; empty when no place is known or no list is loaded
 public record Substitute(
         Match match,
@@ -22,9 +23,11 @@ public record Substitute(
         Optional<Offer> offer,
         List<Caution> hazards,
         List<Trouble> troubles,
+        List<String> namedBy,
         Optional<SaleVerdict> sale) {
     public Substitute {
         hazards = List.copyOf(hazards);
         troubles = List.copyOf(troubles);
+        namedBy = List.copyOf(namedBy);
     }
 }

@@ -43,17 +43,25 @@ public final class SubstituteFinder {
 
     private final PlantsAtHand plants;
     private final PlantIndex index;
+    private final PublishedAdvice published;
     private final Troubles troubles = Troubles.builtIn();
     private final FitJudge judge = new FitJudge();
 
     public SubstituteFinder(CatalogView catalog, PlantIndex index) {
-        this(new PlantsAtHand(catalog), index);
+        this(new PlantsAtHand(catalog), index, PublishedAdvice.builtIn());
     }
 
     /// @param plants shared with others who answer from the same catalog
-    public SubstituteFinder(PlantsAtHand plants, PlantIndex index) {
+    /// @param published what is advised to be planted instead of what
+    public SubstituteFinder(PlantsAtHand plants, PlantIndex index, PublishedAdvice published) {
         this.plants = plants;
         this.index = index;
+        this.published = published;
+    }
+
+    /// One that knows other lists and shares all else.
+    public SubstituteFinder knowing(PublishedAdvice other) {
+        return new SubstituteFinder(plants, index, other);
     }
 
     /// The best substitutes. Never among them: what the sale rules bar from the place, what is known not to be
@@ -71,10 +79,13 @@ public final class SubstituteFinder {
                 .map(Candidate::stock)
                 .orElseGet(() -> PlantStock.none(originalKey));
         Role role = RoleReader.read(query.original(), query.purpose(), grown);
-        Need need = RoleNeed.of(query, role);
+        Advice advice = published.insteadOf(
+                query.original().name(),
+                query.shipment().map(shipment -> shipment.to().region()));
+        Need need = RoleNeed.of(query, role, advice);
         int few = FEW + 2 * query.limit();
         Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
-        Search search = new Search(query, role, need, usual);
+        Search search = new Search(query, role, need, usual, advice);
         search.look(kin, sisters);
         search.look(proposal.best(), kin);
         if (!search.hasEnough() && proposal.best().size() >= few) {
@@ -118,13 +129,15 @@ public final class SubstituteFinder {
         private final Role role;
         private final Need need;
         private final PlantStock usual;
+        private final Advice advice;
         private final List<Substitute> found = new ArrayList<>();
         private final List<PlantRecord> passedOver = new ArrayList<>();
         private final Set<String> species = new HashSet<>();
         private final Map<String, Integer> genera = new HashMap<>();
 
-        Search(SubstituteQuery query, Role role, Need need, PlantStock usual) {
+        Search(SubstituteQuery query, Role role, Need need, PlantStock usual, Advice advice) {
             this.query = query;
+            this.advice = advice;
             this.role = role;
             this.need = need;
             this.usual = usual;
@@ -200,6 +213,7 @@ public final class SubstituteFinder {
                     Offer.of(match.stock(), usual, query.demand(), query.now()),
                     Hazards.beyond(query.original().facts(), plant.facts()),
                     troubles.shared(query.original().name(), plant.name()),
+                    kin == Kin.OTHER_SPECIES ? advice.publishersOf(plant.name()) : List.of(),
                     sale);
         }
 

@@ -85,7 +85,8 @@ class FitJudgeTest {
                     || wish instanceof Wish.OfGenus
                     || wish instanceof Wish.NotOfGenus
                     || wish instanceof Wish.OfSpecies
-                    || wish instanceof Wish.NotOfSpecies;
+                    || wish instanceof Wish.NotOfSpecies
+                    || wish instanceof Wish.NamedInstead;
             assertThat(reason instanceof Reason.Unknown).as("%s", wish).isEqualTo(!always);
         }
     }

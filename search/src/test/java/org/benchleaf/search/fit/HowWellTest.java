@@ -3,6 +3,7 @@ package org.benchleaf.search.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.catalog.model.Attribute;
@@ -75,6 +76,31 @@ class HowWellTest {
         assertThat(how(fall, red, shrub)).isGreaterThan(how(fall, yellow, shrub));
         assertThat(how(fall, yellow, shrub)).isGreaterThan(how(fall, red, herb));
         assertThat(how(fall, yellow, herb)).isPositive();
+    }
+
+    @Test
+    void whatMorePublishersNameInsteadOfAPlantServesBetter() {
+        Wish.NamedInstead wish =
+                new Wish.NamedInstead("Berberis", Map.of("Itea virginica", 3, "Ilex", 1, "Ilex glabra", 2));
+
+        assertThat(named(wish, Plants.name("Itea", "virginica")))
+                .isGreaterThan(named(wish, Plants.name("Ilex", "glabra")));
+        assertThat(named(wish, Plants.name("Ilex", "glabra"))).isGreaterThan(named(wish, Plants.name("Ilex", "opaca")));
+        assertThat(named(wish, BotanicalName.ofGenus("Ilex"))).isEqualTo(named(wish, Plants.name("Ilex", "opaca")));
+        assertThat(Outcome.isMet(named(wish, Plants.name("Ilex", "opaca")))).isTrue();
+        assertThat(Outcome.isMissed(named(wish, Plants.name("Acer", "rubrum")))).isTrue();
+    }
+
+    private static int named(Wish wish, BotanicalName name) {
+        return Outcome.of(
+                new FitJudge()
+                        .judge(
+                                wish,
+                                Facts.NONE,
+                                name,
+                                PlantStock.none(PlantKey.ofSerial(1)),
+                                Occasion.of(Need.of(wish), Plants.NOW)),
+                Facts.NONE);
     }
 
     @Test

@@ -23,7 +23,8 @@ class DictionaryTest {
                 new Wish.NotOfSpecies("Quercus", "alba"),
                 new Wish.OfGenus("Ilex"),
                 new Wish.NotOfGenus("Ilex"),
-                new Wish.OfGenus("Quercus"));
+                new Wish.OfGenus("Quercus"),
+                new Wish.NamedInstead("Berberis thunbergii", Map.of("Ilex", 1, "Ilex glabra", 3, "Acer rubrum", 2)));
     }
 
     @ParameterizedTest
@@ -33,7 +34,8 @@ class DictionaryTest {
         Dictionary dictionary = new Dictionary(basis);
         (basis == Basis.GENUS ? GENERA : SPECIES).forEach(dictionary::code);
 
-        Dictionary.FewNames few = dictionary.outcomesOf(wish, Basis.toldApart(wish));
+        Dictionary.FewNames few =
+                dictionary.outcomesOf(wish, Basis.toldApart(wish).orElseThrow());
         Map<Integer, Dictionary.ToldApart> told =
                 few.told().stream().collect(Collectors.toMap(Dictionary.ToldApart::code, Function.identity()));
         short[] judged = dictionary.outcomes(wish);

@@ -63,6 +63,7 @@ final class WishText {
             case Wish.OfGenus(var genus) -> "genus " + genus;
             case Wish.OfSpecies(var genus, var epithet) -> "species " + genus + " " + epithet;
             case Wish.NotOfSpecies(var genus, var epithet) -> "not-species " + genus + " " + epithet;
+            case Wish.NamedInstead(var original, var named) -> "named instead of " + original;
             case Wish.OfSex(var sex) -> "sex " + sex.term();
             case Wish.FruitsAlone() -> "fruits-alone";
             case Wish.ShipTo ship -> "ship " + ship;

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
@@ -108,7 +109,9 @@ class SubstituteFinderTest {
 
     private SubstituteAnswer find(PlantRecord original, Demand demand, WeighedWish... wishes) {
         index.catchUp();
+        // by its facts alone, whatever lists say of plants of that name
         return new SubstituteFinder(catalog, index)
+                .knowing(PublishedAdvice.of(List.of()))
                 .find(new SubstituteQuery(
                         original, Purpose.NOT_SAID, demand, Optional.empty(), List.of(wishes), NOW, 3));
     }
@@ -235,6 +238,43 @@ class SubstituteFinderTest {
 
         // Henricot and others 2008 name Sarcococca as a host of boxwood blight; from memory
         assertThat(sarcococca.troubles()).extracting(Trouble::name).containsExactly("boxwood blight");
+    }
+
+    private static final Publication FLYER =
+            new Publication("An agency", Set.of(), "A flyer", "2020", "https://example.org/1");
+    private static final Publication COLUMN =
+            new Publication("A garden", Set.of(), "A column", "2021", "https://example.org/2");
+
+    /// Fothergilla is nearer in all facts, and Clethra is what lists name.
+    private SubstituteAnswer findAdvised(Demand demand, Advised... lists) {
+        index.catchUp();
+        PlantRecord original = plant(99, of("Euonymus", "alatus"), shrub("120-180 cm", "4-8", "red"));
+        return new SubstituteFinder(catalog, index)
+                .knowing(PublishedAdvice.of(List.of(lists)))
+                .find(new SubstituteQuery(original, Purpose.NOT_SAID, demand, Optional.empty(), List.of(), NOW, 3));
+    }
+
+    @Test
+    void whatPublishedListsNameInsteadComesBeforeWhatIsAsLikeAndSaysWhoNamesIt() {
+        assertThat(names(findAdvised(FORTY).best())).startsWith("Fothergilla major");
+
+        SubstituteAnswer advised = findAdvised(
+                FORTY,
+                new Advised("Euonymus alatus", "Clethra alnifolia", FLYER),
+                new Advised("Euonymus", "Clethra", COLUMN));
+
+        assertThat(names(advised.best())).startsWith("Clethra alnifolia");
+        assertThat(advised.best().getFirst().namedBy()).containsExactly("A garden", "An agency");
+        assertThat(advised.best().get(1).namedBy()).isEmpty();
+    }
+
+    @Test
+    void whatListsNameIsNotProposedWhenItCannotBeHad() {
+        catalog.put(stock(5, "#3, 0"));
+
+        assertThat(names(findAdvised(FORTY, new Advised("Euonymus alatus", "Clethra alnifolia", FLYER))
+                        .all()))
+                .doesNotContain("Clethra alnifolia");
     }
 
     @Test

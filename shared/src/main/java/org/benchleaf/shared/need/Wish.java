@@ -1,5 +1,6 @@
 package org.benchleaf.shared.need;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.shared.color.ColorFamily;
@@ -144,6 +145,23 @@ public sealed interface Wish {
 
     /// Is not of this species; epithet without a hybrid mark.
     record NotOfSpecies(String genus, String epithet) implements Wish {}
+
+    /// Is named by published lists as a plant to grow instead of another.
+    ///
+    /// @param original the plant replaced: a genus, or genus and epithet
+    /// @param publishers how many publishers name it, 1 or more, by what they name: a genus, or genus and
+    ///     epithet; a species has what is said of it, or else of its genus
+    record NamedInstead(String original, Map<String, Integer> publishers) implements Wish {
+        public NamedInstead {
+            publishers = Map.copyOf(publishers);
+        }
+
+        /// How many publishers name this species, or this genus where the epithet is absent; 0 or more.
+        public int publishersOf(String genus, Optional<String> epithet) {
+            return epithet.map(text -> publishers.get(genus + " " + text))
+                    .orElseGet(() -> publishers.getOrDefault(genus, 0));
+        }
+    }
 
     /// Has these flowers: `male` for a plant that must not fruit, `female` for one that must.
     record OfSex(Sex sex) implements Wish {}

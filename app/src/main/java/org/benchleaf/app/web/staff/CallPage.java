@@ -122,6 +122,7 @@ final class CallPage {
         said(said, "substitute.differs", comparisons.differs(one.comparison()));
         said(said, "substitute.agrees", comparisons.agrees(one.comparison()));
         said(said, "substitute.better", comparisons.better(one.comparison()));
+        said(said, "substitute.named-by", comparisons.namedBy(one));
         said(said, "substitute.unknown", comparisons.unknown(one.comparison()));
         List<String> mind = new ArrayList<>();
         said(mind, "substitute.hazard", String.join("; ", comparisons.hazards(one)));

@@ -1,0 +1,53 @@
+package org.benchleaf.search.substitute;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.shared.fact.Region;
+import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.need.Wish;
+
+/// What published lists say of one original.
+///
+/// @param original its genus, or genus and epithet
+/// @param named which lists name what: a genus (then any species of it is meant), or genus and epithet
+/// @param place the state that plants go to; its own publishers are told first
+public record Advice(String original, Map<String, Set<Publication>> named, Optional<Region> place) {
+    public Advice {
+        named = Map.copyOf(named);
+    }
+
+    public boolean isEmpty() {
+        return named.isEmpty();
+    }
+
+    /// Who names a plant instead of the original, those of the place first, then in alphabetical order; cultivars are
+    /// named with their species. A publisher of several lists is told once.
+    public List<String> publishersOf(BotanicalName plant) {
+        return of(Kin.species(plant))
+                .sorted(Comparator.comparing((Publication list) -> !list.isOf(place))
+                        .thenComparing(Publication::publisher))
+                .map(Publication::publisher)
+                .distinct()
+                .toList();
+    }
+
+    /// The wish for what lists name. Each publisher counts once, whether it names a species or all of its genus.
+    Wish.NamedInstead wish() {
+        return new Wish.NamedInstead(original, named.keySet().stream().collect(Collectors.toMap(taxon -> taxon, taxon ->
+                (int) of(taxon).map(Publication::publisher).distinct().count())));
+    }
+
+    private Stream<Publication> of(String taxon) {
+        return Stream.of(genus(taxon), taxon).distinct().flatMap(one -> named.getOrDefault(one, Set.of()).stream());
+    }
+
+    static String genus(String taxon) {
+        int blank = taxon.indexOf(' ');
+        return blank < 0 ? taxon : taxon.substring(0, blank);
+    }
+}

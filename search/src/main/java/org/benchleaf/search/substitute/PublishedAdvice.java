@@ -1,0 +1,103 @@
+package org.benchleaf.search.substitute;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.shared.fact.Region;
+import org.benchleaf.shared.name.BotanicalName;
+
+/// What extension services, agencies and gardens publish about what to plant instead of what. No list is complete: a
+/// plant that none names may serve as well.
+public final class PublishedAdvice {
+    private final List<Advised> all;
+    /// By genus of the original: few of all lists are looked through for one plant.
+    private final Map<String, List<Advised>> byGenus;
+
+    private PublishedAdvice(List<Advised> all) {
+        this.all = List.copyOf(all);
+        this.byGenus = all.stream().collect(Collectors.groupingBy(one -> Advice.genus(one.original())));
+    }
+
+    /// Lists of one's own.
+    public static PublishedAdvice of(List<Advised> all) {
+        return new PublishedAdvice(all);
+    }
+
+    /// The lists that come with the program.
+    public static PublishedAdvice builtIn() {
+        Map<String, Publication> lists = lines("instead-sources.tsv").stream()
+                .collect(Collectors.toMap(
+                        cells -> cells[0],
+                        cells -> new Publication(cells[1], homes(cells[2]), cells[3], cells[4], cells[5])));
+        return of(lines("instead.tsv").stream()
+                .flatMap(cells ->
+                        Stream.of(cells[2].split(" ")).map(id -> new Advised(cells[0], cells[1], known(lists, id))))
+                .toList());
+    }
+
+    private static Set<Region> homes(String codes) {
+        return Stream.of(codes.split(" "))
+                .filter(code -> !code.isEmpty())
+                .map(Region::new)
+                .collect(Collectors.toSet());
+    }
+
+    /// Each row of each list.
+    public List<Advised> all() {
+        return all;
+    }
+
+    /// The same without some of it.
+    public PublishedAdvice without(Predicate<Advised> left) {
+        return of(all.stream().filter(left.negate()).toList());
+    }
+
+    private static Publication known(Map<String, Publication> publications, String id) {
+        Publication publication = publications.get(id);
+        if (publication == null) {
+            throw new IllegalStateException("instead.tsv names a list that instead-sources.tsv lacks: " + id);
+        }
+        return publication;
+    }
+
+    private static List<String[]> lines(String file) {
+        try (InputStream stream = PublishedAdvice.class.getResourceAsStream(file)) {
+            if (stream == null) {
+                throw new IllegalStateException(file + " is missing from the program");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .map(line -> line.split("\t", -1))
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /// What lists name in the place of a plant: those headed by its species and those headed by its genus; for a bare
+    /// genus, those of all its species.
+    ///
+    /// @param place the state that plants go to, when it is known
+    public Advice insteadOf(BotanicalName original, Optional<Region> place) {
+        String species = Kin.species(original);
+        boolean bareGenus = original.toString().equals(original.genus());
+        return new Advice(
+                species,
+                byGenus.getOrDefault(original.genus(), List.of()).stream()
+                        .filter(one -> bareGenus
+                                || one.original().equals(species)
+                                || one.original().equals(original.genus()))
+                        .collect(Collectors.groupingBy(
+                                Advised::instead, Collectors.mapping(Advised::list, Collectors.toSet()))),
+                place);
+    }
+}
