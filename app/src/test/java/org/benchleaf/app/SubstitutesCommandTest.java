@@ -64,7 +64,7 @@ class SubstitutesCommandTest {
         assertThat(run.out())
                 .contains("Instead of Euonymus alatus, burning bush")
                 .contains("It is not in the catalog; its facts are from memory.")
-                .contains("for use as hedge")
+                .contains("Its work here: hedge; ")
                 .contains("40 in #3 by the week of 12 April 2027; hardy in zone 6a; may be sold and shipped to"
                         + " Pennsylvania on 12 April 2027")
                 .contains("Other species for the same work")

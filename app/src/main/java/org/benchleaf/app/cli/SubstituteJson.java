@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.benchleaf.app.Settings;
 import org.benchleaf.app.service.ComparisonWords;
 import org.benchleaf.app.service.OriginalFinder;
+import org.benchleaf.app.service.OriginalWords;
 import org.benchleaf.app.service.ReferencePlants;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.Wording;
@@ -28,7 +29,7 @@ final class SubstituteJson {
     private final Wording words;
     private final Settings settings;
     private final ComparisonWords comparisons;
-    private final SubstituteText text;
+    private final OriginalWords originals;
 
     /// @param indented on many lines, for people to read
     SubstituteJson(Wording words, Settings settings, boolean indented) {
@@ -38,7 +39,7 @@ final class SubstituteJson {
         this.words = words;
         this.settings = settings;
         this.comparisons = new ComparisonWords(words);
-        this.text = new SubstituteText(words);
+        this.originals = new OriginalWords(words);
     }
 
     String text(String typed, OriginalFinder.Found found, SubstituteAnswer answer) {
@@ -53,7 +54,7 @@ final class SubstituteJson {
         node.put("name", original.name().toString());
         original.commonName(words.language()).ifPresent(name -> node.put("commonName", name));
         node.put("inCatalog", grown);
-        node.put("role", text.role(answer.role(), original.facts()));
+        node.put("role", originals.role(answer.role(), original.facts()));
         node.put("unwelcome", answer.role().unwelcome());
         ArrayNode others = node.putArray("otherReadings");
         found.others().forEach(other -> others.add(other.name().toString()));

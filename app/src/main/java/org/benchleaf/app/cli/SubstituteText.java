@@ -5,35 +5,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.benchleaf.app.service.ComparisonWords;
 import org.benchleaf.app.service.OriginalFinder;
-import org.benchleaf.app.service.ReferencePlants;
-import org.benchleaf.catalog.model.Attributes;
-import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.app.service.OriginalWords;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.Wording;
 import org.benchleaf.search.substitute.Kin;
-import org.benchleaf.search.substitute.Role;
 import org.benchleaf.search.substitute.Substitute;
 import org.benchleaf.search.substitute.SubstituteAnswer;
 import org.benchleaf.search.substitute.SubstituteQuery;
-import org.benchleaf.shared.color.PlantColor;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
-import org.benchleaf.shared.plant.Season;
 
 /// Substitutes as text for the telephone: what differs first, then what agrees, then what can be had.
 final class SubstituteText {
-    private static final int SEASONS = 2;
-    private static final int USES = 3;
-
     private final Wording words;
     private final ComparisonWords comparisons;
+    private final OriginalWords originals;
 
     SubstituteText(Wording words) {
         this.words = words;
+        this.originals = new OriginalWords(words);
         this.comparisons = new ComparisonWords(words);
     }
 
@@ -56,16 +49,10 @@ final class SubstituteText {
             out.println();
             out.println(words.text("substitute.none"));
         }
-        if (!answer.passedOver().isEmpty()) {
+        originals.passedOver(answer).ifPresent(line -> {
             out.println();
-            out.println(words.text(
-                    "substitute.passed-over",
-                    Map.of(
-                            "names",
-                            answer.passedOver().stream()
-                                    .map(plant -> plant.name().toString())
-                                    .collect(Collectors.joining(", ")))));
-        }
+            out.println(line);
+        });
         compiledOn(query, answer).ifPresent(line -> {
             out.println();
             out.println(line);
@@ -83,83 +70,19 @@ final class SubstituteText {
 
     private void head(
             OriginalFinder.Found found, String typed, SubstituteQuery query, SubstituteAnswer answer, PrintWriter out) {
-        PlantRecord original = found.plant();
-        Map<String, String> names = Map.of(
-                "name", original.name().toString(),
-                "common", original.commonName(words.language()).orElse(""));
-        out.println(words.text(
-                original.commonName(words.language()).isPresent()
-                        ? "substitute.instead-of.common"
-                        : "substitute.instead-of",
-                names));
-        if (!found.others().isEmpty()) {
-            String others = found.others().stream()
-                    .map(plant -> plant.name().toString())
-                    .collect(Collectors.joining(", "));
-            out.println("  "
-                    + words.text(
-                            "substitute.taken-as",
-                            Map.of(
-                                    "typed", typed,
-                                    "name", original.name().toString(),
-                                    "others", others)));
-        }
-        if (ReferencePlants.isReference(original)) {
-            out.println("  " + words.text("substitute.not-grown", Map.of("source", source(original))));
-        } else {
-            String stock = new AnswerText(words).stock(answer.originalStock(), query.now());
-            out.println("  " + words.text("substitute.stock", Map.of("stock", stock)));
-        }
-        String role = role(answer.role(), original.facts());
-        if (!role.isEmpty()) {
-            out.println("  " + words.text("substitute.role", Map.of("role", role)));
-        }
-        if (answer.role().unwelcome()) {
-            out.println("  " + words.text("substitute.role.unwelcome"));
-        }
+        out.println(originals.insteadOf(found));
+        originals.takenAs(found, typed).ifPresent(line -> out.println("  " + line));
+        out.println("  "
+                + originals
+                        .notGrown(found)
+                        .orElseGet(() -> words.text(
+                                "substitute.stock",
+                                Map.of("stock", new AnswerText(words).stock(answer.originalStock(), query.now())))));
+        originals.work(found, answer.role()).forEach(line -> out.println("  " + line));
         String asked = asked(query, query.now());
         if (!asked.isEmpty()) {
             out.println("  " + words.text("substitute.asked", Map.of("wishes", asked)));
         }
-    }
-
-    private static String source(PlantRecord original) {
-        return original.facts().all().stream()
-                .filter(fact -> !fact.attribute().equals(Attributes.SALE_RULES))
-                .map(fact -> fact.source().text())
-                .distinct()
-                .sorted()
-                .collect(Collectors.joining("; "));
-    }
-
-    /// What the original does: its use said or usual, and the seasons it is looked at for.
-    String role(Role role, Facts facts) {
-        List<String> parts = new ArrayList<>();
-        role.use()
-                .map(List::of)
-                .orElseGet(() -> role.uses().stream().sorted().limit(USES).toList())
-                .forEach(use -> parts.add(words.text("substitute.role.use", Map.of("use", words.term(use)))));
-        role.seasons().stream().limit(SEASONS).forEach(season -> parts.add(season(season, facts)));
-        return words.listOf(parts);
-    }
-
-    private String season(Season season, Facts facts) {
-        Optional<String> color = facts
-                .value(
-                        switch (season) {
-                            case FLOWER -> Attributes.FLOWER_COLOR;
-                            case FOLIAGE -> Attributes.FOLIAGE_COLOR;
-                            case FALL_COLOR -> Attributes.FALL_COLOR;
-                            case FRUIT -> Attributes.FRUIT_COLOR;
-                            case STEM -> Attributes.STEM_COLOR;
-                        })
-                .orElse(List.of())
-                .stream()
-                .findFirst()
-                .map(PlantColor::word);
-        return color.isPresent()
-                ? words.text("substitute.role.season", Map.of("color", color.get(), "season", words.term(season)))
-                : words.text("substitute.role.season.plain", Map.of("season", words.term(season)));
     }
 
     private String asked(SubstituteQuery query, YearWeek now) {

@@ -66,7 +66,8 @@ final class RoleNeed {
         query.wishes().forEach(wishes::whole);
         role.use().ifPresent(use -> wishes.whole(new WeighedWish(new Wish.ServesAs(use), 3, false)));
         if (!advice.isEmpty()) {
-            boolean meant = role.unwelcome() && query.original().name().cultivar().isEmpty();
+            boolean meant =
+                    role.unwelcome() && query.original().name().cultivar().isEmpty();
             wishes.put(advice.wish(), meant ? NAMED : NAMED_ALSO);
         }
         shape.ask();

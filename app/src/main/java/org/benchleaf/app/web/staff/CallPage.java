@@ -9,6 +9,7 @@ import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.app.service.ComparisonWords;
 import org.benchleaf.app.service.OriginalFinder;
+import org.benchleaf.app.service.OriginalWords;
 import org.benchleaf.app.web.route.Access;
 import org.benchleaf.app.web.route.Headers;
 import org.benchleaf.app.web.route.Keeping;
@@ -94,13 +95,12 @@ final class CallPage {
         SubstituteQuery query = query(asked, found);
         SubstituteAnswer answer = benchleaf.substitutes().find(query);
         List<String> head = new ArrayList<>();
-        head.add(words.text(
-                "substitute.instead-of", Map.of("name", found.plant().name().toString())));
-        String stock = search.line(answer.originalStock());
-        head.add(
-                stock.isEmpty()
-                        ? words.text("desk.stock.none")
-                        : words.text("substitute.stock", Map.of("stock", stock)));
+        OriginalWords originals = new OriginalWords(words);
+        head.add(originals.insteadOf(found));
+        originals.takenAs(found, asked.q()).ifPresent(head::add);
+        head.add(originals.notGrown(found).orElseGet(() -> stock(answer)));
+        head.addAll(originals.work(found, answer.role()));
+        originals.passedOver(answer).ifPresent(head::add);
         List<Group> groups = new ArrayList<>();
         for (Kin kin : Kin.values()) {
             List<Line> lines = answer.of(kin).stream().map(this::line).toList();
@@ -113,6 +113,13 @@ final class CallPage {
                 .findFirst()
                 .ifPresent(sale -> head.add(words.saleCaution(sale.compiledOn())));
         return page(request, asked, head, groups, groups.isEmpty() ? words.text("desk.call.none") : "");
+    }
+
+    private String stock(SubstituteAnswer answer) {
+        String stock = search.line(answer.originalStock());
+        return stock.isEmpty()
+                ? desk.wording().text("desk.stock.none")
+                : desk.wording().text("substitute.stock", Map.of("stock", stock));
     }
 
     private Line line(Substitute one) {
