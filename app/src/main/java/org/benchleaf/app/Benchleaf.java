@@ -18,6 +18,7 @@ import org.benchleaf.app.service.ListChecks;
 import org.benchleaf.app.service.ListService;
 import org.benchleaf.app.service.MapShelf;
 import org.benchleaf.app.service.OriginalFinder;
+import org.benchleaf.app.service.OwnAdvice;
 import org.benchleaf.app.service.PageLinker;
 import org.benchleaf.app.service.PhotoFolder;
 import org.benchleaf.app.service.PlantFinder;
@@ -79,6 +80,7 @@ public final class Benchleaf implements AutoCloseable {
     private @Nullable NeedSearch needSearch;
     private @Nullable PlantsAtHand plantsAtHand;
     private @Nullable SubstituteFinder substitutes;
+    private @Nullable PublishedAdvice advice;
     private @Nullable NameBook nameBook;
     private CatalogRevision namesAsOf = new CatalogRevision(-1);
 
@@ -239,9 +241,20 @@ public final class Benchleaf implements AutoCloseable {
     /// Finds what takes a plant's place.
     public synchronized SubstituteFinder substitutes() {
         if (substitutes == null) {
-            substitutes = new SubstituteFinder(plantsAtHand(), index(), PublishedAdvice.builtIn());
+            substitutes = new SubstituteFinder(plantsAtHand(), index(), advice());
         }
         return substitutes;
+    }
+
+    /// What lists name to be planted instead of what: those that come with the program and the shop's own, as they
+    /// were when they were first asked for.
+    ///
+    /// @throws Refusal when the shop's own cannot be read
+    public synchronized PublishedAdvice advice() {
+        if (advice == null) {
+            advice = OwnAdvice.after(PublishedAdvice.builtIn(), workspace.insteadFile(), settings.shopName());
+        }
+        return advice;
     }
 
     /// Partners for fruit.

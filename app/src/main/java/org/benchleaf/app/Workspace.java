@@ -76,6 +76,11 @@ public record Workspace(Path folder) {
         return folder.resolve("reference.csv");
     }
 
+    /// The shop's own word on what to plant instead of what, when it has a table of it.
+    public Path insteadFile() {
+        return folder.resolve("instead.csv");
+    }
+
     /// An index belongs to one catalog: a workspace that goes over to a server gets another one.
     public Path indexFolder(Settings settings) {
         return folder.resolve(settings.database()

@@ -112,6 +112,8 @@ class EveryCommandTest {
                         + "L1,Acer rubrum,#3,A1,20,,18.50\n"
                         + "L2,Acer rubrum,#3,A2,5,,\n");
         Path zones = Files.writeString(folder.resolve("zones.csv"), "zipcode,zone\n17001,6b\n");
+        Path advice =
+                Files.writeString(folder.resolve("advice.csv"), "original,instead\nAcer platanoides,Acer rubrum\n");
         Path rules = folder.resolve("rules.csv");
         try (InputStream demo = DemoCatalog.open(DemoCatalog.ruleFiles().getFirst())) {
             Files.write(rules, demo.readAllBytes());
@@ -133,6 +135,7 @@ class EveryCommandTest {
                 List.of("facets", "zone 6"),
                 List.of("why", "Acer rubrum", "zone 6"),
                 List.of("zones", zones.toString()),
+                List.of("advice", advice.toString()),
                 List.of("size", "#3"),
                 List.of("rules", "--load", rules.toString()),
                 List.of("rules", "Acer rubrum", "--ship-to", "PA"),

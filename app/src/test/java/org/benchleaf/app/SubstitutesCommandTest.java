@@ -209,4 +209,51 @@ class SubstitutesCommandTest {
         missing.removeAll(List.of("--help", "--version", "--workspace"));
         assertThat(missing).isEmpty();
     }
+
+    @Test
+    void aShopsOwnWordIsToldFirstAndBringsAPlantForward(@TempDir Path temporary) throws IOException {
+        String own = temporary.resolve("demo").toString();
+        assertThat(Run.benchleaf("demo", own).code()).isZero();
+        Path table = Files.writeString(
+                temporary.resolve("advice.csv"),
+                "original,instead,publisher,title,year,address\n"
+                        + "Euonymus alatus,Fothergilla gardenii,,,,\n"
+                        + "Euonymus alatus 'Compactus',Itea virginica 'Henry''s Garnet',A county,Its list,2026,\n"
+                                .replace("''", "'"));
+
+        Run taken = Run.benchleaf("advice", table.toString(), "--workspace", own);
+        Run run = Run.benchleaf("substitutes", "Euonymus alatus", "--workspace", own);
+
+        assertThat(taken.out()).contains("2 rows taken in, instead of 1 plant");
+        assertThat(run.out().lines().filter(line -> line.contains(" 1. ")))
+                .first()
+                .asString()
+                .contains("Fothergilla gardenii");
+        assertThat(run.out()).contains("Named in its place by Wrenfold Growers");
+    }
+
+    @Test
+    void aTableWithANameThatCannotBeReadIsNotTakenAndSaysWhere(@TempDir Path temporary) throws IOException {
+        Path own = temporary.resolve("shop");
+        assertThat(Run.benchleaf("new", own.toString()).code()).isZero();
+        Path table = Files.writeString(
+                temporary.resolve("advice.csv"), "original,instead\nBuxus,Ilex glabra\nBuxus,some other box\n");
+
+        Run run = Run.benchleaf("advice", table.toString(), "--workspace", own.toString());
+
+        assertThat(run.code()).isNotZero();
+        assertThat(run.err()).contains("advice.csv row 3, column instead", "\"some other box\"", "Ilex glabra");
+        assertThat(own.resolve("instead.csv")).doesNotExist();
+    }
+
+    @Test
+    void aTableWithoutItsHeadingsIsNotTaken(@TempDir Path temporary) throws IOException {
+        Path own = temporary.resolve("shop");
+        assertThat(Run.benchleaf("new", own.toString()).code()).isZero();
+        Path table = Files.writeString(temporary.resolve("advice.csv"), "plant,instead\nBuxus,Ilex glabra\n");
+
+        assertThat(Run.benchleaf("advice", table.toString(), "--workspace", own.toString())
+                        .err())
+                .contains("advice.csv has no column original");
+    }
 }

@@ -42,6 +42,7 @@ public final class RootCommand implements Runnable {
                 .with("why", () -> new WhyCommand(console, clock))
                 .with("facets", () -> new FacetsCommand(console, clock))
                 .with("zones", () -> new ZonesCommand(console, clock))
+                .with("advice", () -> new AdviceCommand(console, clock))
                 .with("plant", () -> new PlantCommand(console, clock))
                 .with("name", () -> new NameCommand(console, clock))
                 .with("size", () -> new SizeCommand(console))

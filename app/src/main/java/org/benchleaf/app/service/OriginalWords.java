@@ -109,17 +109,7 @@ public final class OriginalWords {
     }
 
     private String season(Season season, Facts facts) {
-        Optional<String> color = facts
-                .value(
-                        switch (season) {
-                            case FLOWER -> Attributes.FLOWER_COLOR;
-                            case FOLIAGE -> Attributes.FOLIAGE_COLOR;
-                            case FALL_COLOR -> Attributes.FALL_COLOR;
-                            case FRUIT -> Attributes.FRUIT_COLOR;
-                            case STEM -> Attributes.STEM_COLOR;
-                        })
-                .orElse(List.of())
-                .stream()
+        Optional<String> color = facts.value(Attributes.colors(season)).orElse(List.of()).stream()
                 .findFirst()
                 .map(PlantColor::word);
         return color.isPresent()

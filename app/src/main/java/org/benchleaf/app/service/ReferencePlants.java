@@ -10,6 +10,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.NameBook;
@@ -108,6 +110,11 @@ public final class ReferencePlants {
                         .count()))
                 .map(plant -> record(plant, rules))
                 .toList();
+    }
+
+    /// All their genera.
+    public Set<String> genera() {
+        return plants.stream().map(plant -> plant.name().genus()).collect(Collectors.toSet());
     }
 
     /// Their synonyms, as older names of each.

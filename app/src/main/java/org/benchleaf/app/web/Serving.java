@@ -37,6 +37,7 @@ public final class Serving implements AutoCloseable {
             Benchleaf benchleaf = Benchleaf.open(folder, clock);
             Catalog.Following following = benchleaf.follow();
             try {
+                benchleaf.advice(); // told now, and not on some page
                 return new Open(benchleaf, following, Server.start(benchleaf, host, port));
             } catch (RuntimeException refused) {
                 following.close();

@@ -1,6 +1,7 @@
 package org.benchleaf.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -17,6 +18,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Map;
 import org.benchleaf.app.Main;
+import org.benchleaf.app.Refusal;
 import org.benchleaf.app.Settings;
 import org.benchleaf.app.SettingsFile;
 import org.benchleaf.app.Workspace;
@@ -65,5 +67,19 @@ class ServingTest {
             Thread.sleep(2500);
             assertThat(page(serving.port())).contains("Oak Nursery");
         }
+    }
+
+    @Test
+    void aTableOfAdviceThatCannotBeReadIsToldBeforeAnybodyIsServed(@TempDir Path parent) throws IOException {
+        Path folder = parent.resolve("shop");
+        PrintWriter said = new PrintWriter(new StringWriter());
+        assertThat(Main.run(new Console(said, said), NOVEMBER, "new", folder.toString()))
+                .isZero();
+        Files.writeString(Workspace.at(folder).insteadFile(), "plant,instead\nBuxus,Ilex glabra\n");
+
+        assertThatThrownBy(() -> Serving.start(folder, NOVEMBER, "127.0.0.1", 0))
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.problem().key()).isEqualTo("advice.heading"));
     }
 }

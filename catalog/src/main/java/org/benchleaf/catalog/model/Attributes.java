@@ -22,6 +22,7 @@ import org.benchleaf.shared.plant.Habit;
 import org.benchleaf.shared.plant.KnownFor;
 import org.benchleaf.shared.plant.LifeForm;
 import org.benchleaf.shared.plant.Photograph;
+import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.plant.SelfFertility;
 import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.plant.Use;
@@ -200,5 +201,16 @@ public final class Attributes {
             return Optional.of(FRUIT_COLOR);
         }
         return months.equals(FALL_MONTHS) ? Optional.of(FALL_COLOR) : Optional.empty();
+    }
+
+    /// The colors that a plant shows in a season.
+    public static Attribute<List<PlantColor>> colors(Season season) {
+        return switch (season) {
+            case FLOWER -> FLOWER_COLOR;
+            case FOLIAGE -> FOLIAGE_COLOR;
+            case FALL_COLOR -> FALL_COLOR;
+            case FRUIT -> FRUIT_COLOR;
+            case STEM -> STEM_COLOR;
+        };
     }
 }

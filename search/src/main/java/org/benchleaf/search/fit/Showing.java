@@ -112,15 +112,7 @@ final class Showing {
     }
 
     private static List<PlantColor> colors(Season season, Facts facts) {
-        return facts.value(
-                        switch (season) {
-                            case FLOWER -> Attributes.FLOWER_COLOR;
-                            case FOLIAGE -> Attributes.FOLIAGE_COLOR;
-                            case FALL_COLOR -> Attributes.FALL_COLOR;
-                            case FRUIT -> Attributes.FRUIT_COLOR;
-                            case STEM -> Attributes.STEM_COLOR;
-                        })
-                .orElse(List.of());
+        return facts.value(Attributes.colors(season)).orElse(List.of());
     }
 
     private static MonthSet months(Season season, Facts facts) {

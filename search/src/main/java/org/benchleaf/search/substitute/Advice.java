@@ -25,11 +25,13 @@ public record Advice(String original, Map<String, Set<Publication>> named, Optio
         return named.isEmpty();
     }
 
-    /// Who names a plant instead of the original, those of the place first, then in alphabetical order; cultivars are
+    /// Who names a plant instead of the original, the shop first, then those of the place, then in alphabetical order;
+    /// cultivars are
     /// named with their species. A publisher of several lists is told once.
     public List<String> publishersOf(BotanicalName plant) {
         return of(Kin.species(plant))
-                .sorted(Comparator.comparing((Publication list) -> !list.isOf(place))
+                .sorted(Comparator.comparing((Publication list) -> !list.isOwn())
+                        .thenComparing(list -> !list.isOf(place))
                         .thenComparing(Publication::publisher))
                 .map(Publication::publisher)
                 .distinct()
@@ -42,12 +44,17 @@ public record Advice(String original, Map<String, Set<Publication>> named, Optio
                 (int) of(taxon).map(Publication::publisher).distinct().count())));
     }
 
-    private Stream<Publication> of(String taxon) {
-        return Stream.of(genus(taxon), taxon).distinct().flatMap(one -> named.getOrDefault(one, Set.of()).stream());
+    /// The wish for what the shop itself says, when it says anything.
+    Optional<Wish.NamedInstead> ownWish() {
+        Map<String, Integer> own = named.keySet().stream()
+                .filter(taxon -> of(taxon).anyMatch(Publication::isOwn))
+                .collect(Collectors.toMap(taxon -> taxon, taxon -> 1));
+        return own.isEmpty() ? Optional.empty() : Optional.of(new Wish.NamedInstead(original, own));
     }
 
-    static String genus(String taxon) {
-        int blank = taxon.indexOf(' ');
-        return blank < 0 ? taxon : taxon.substring(0, blank);
+    private Stream<Publication> of(String taxon) {
+        return Stream.of(Advised.genus(taxon), taxon)
+                .distinct()
+                .flatMap(one -> named.getOrDefault(one, Set.of()).stream());
     }
 }

@@ -23,7 +23,7 @@ public final class PublishedAdvice {
 
     private PublishedAdvice(List<Advised> all) {
         this.all = List.copyOf(all);
-        this.byGenus = all.stream().collect(Collectors.groupingBy(one -> Advice.genus(one.original())));
+        this.byGenus = all.stream().collect(Collectors.groupingBy(one -> Advised.genus(one.original())));
     }
 
     /// Lists of one's own.
@@ -48,6 +48,11 @@ public final class PublishedAdvice {
                 .filter(code -> !code.isEmpty())
                 .map(Region::new)
                 .collect(Collectors.toSet());
+    }
+
+    /// These and more.
+    public PublishedAdvice with(List<Advised> more) {
+        return of(Stream.concat(all.stream(), more.stream()).toList());
     }
 
     /// Each row of each list.

@@ -2,7 +2,6 @@ package org.benchleaf.search.substitute;
 
 import java.util.List;
 import java.util.Optional;
-import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.search.fit.Renown;
@@ -65,6 +64,8 @@ final class RoleNeed {
         query.shipment().ifPresent(to -> wishes.whole(WeighedWish.of(new Wish.ShipTo(to))));
         query.wishes().forEach(wishes::whole);
         role.use().ifPresent(use -> wishes.whole(new WeighedWish(new Wish.ServesAs(use), 3, false)));
+        // what the shop's own sellers say comes right after what the customer says
+        advice.ownWish().ifPresent(own -> wishes.whole(new WeighedWish(own, 1, false)));
         if (!advice.isEmpty()) {
             boolean meant =
                     role.unwelcome() && query.original().name().cultivar().isEmpty();
@@ -115,7 +116,7 @@ final class RoleNeed {
         for (Role.Look look : role.looks()) {
             Season season = look.season();
             double weight = Math.max(LEAST_SEASON, SEASONS * look.share());
-            Optional<ColorFamily> color = facts.value(colors(season)).orElse(List.of()).stream()
+            Optional<ColorFamily> color = facts.value(Attributes.colors(season)).orElse(List.of()).stream()
                     .findFirst()
                     .map(PlantColor::family);
             // for showing at all, for the time, and for the color: another color is nearer than nothing
@@ -132,16 +133,6 @@ final class RoleNeed {
                         season == Season.FLOWER ? weight / 4 : weight / 2);
             }
         }
-    }
-
-    static Attribute<List<PlantColor>> colors(Season season) {
-        return switch (season) {
-            case FLOWER -> Attributes.FLOWER_COLOR;
-            case FOLIAGE -> Attributes.FOLIAGE_COLOR;
-            case FALL_COLOR -> Attributes.FALL_COLOR;
-            case FRUIT -> Attributes.FRUIT_COLOR;
-            case STEM -> Attributes.STEM_COLOR;
-        };
     }
 
     private void relatives() {

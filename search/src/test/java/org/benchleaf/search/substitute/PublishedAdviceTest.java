@@ -68,6 +68,21 @@ class PublishedAdviceTest {
     }
 
     @Test
+    void aShopsOwnWordIsAWishOfItsOwnAndIsToldFirst() {
+        BotanicalName privet = BotanicalName.ofSpecies("Ligustrum", "vulgare");
+        Advice withOwn = advice.with(List.of(new Advised("Ligustrum", "Ilex", Publication.own("This shop"))))
+                .insteadOf(privet, OHIO);
+
+        assertThat(advice.insteadOf(privet, OHIO).ownWish()).isEmpty();
+        assertThat(withOwn.ownWish().orElseThrow().publishersOf("Ilex", Optional.of("opaca")))
+                .isEqualTo(1);
+        assertThat(withOwn.ownWish().orElseThrow().publishersOf("Itea", Optional.of("virginica")))
+                .isZero();
+        assertThat(withOwn.publishersOf(BotanicalName.ofSpecies("Ilex", "glabra")))
+                .containsExactly("This shop", "An agency", "A garden");
+    }
+
+    @Test
     void theListsThatComeWithTheProgramAreWholeAndNameTheirSources() {
         List<Advised> all = PublishedAdvice.builtIn().all();
 
