@@ -101,7 +101,12 @@ public final class RandomNeeds {
             case 29 -> random.nextBoolean() ? new Wish.OfFamily("Rosaceae") : new Wish.NotOfFamily("Rosaceae");
             case 33 -> new Wish.ShowsInWinter();
             case 34 ->
-                new Wish.NamedInstead("Ilex", Map.of("Acer", 1, "Acer rubra", 2 + random.nextInt(4), "Buxus alba", 1));
+                new Wish.NamedInstead(
+                        "Ilex",
+                        // few names, and more than are told apart one by one
+                        random.nextBoolean()
+                                ? Map.of("Acer rubra", 2, "Buxus alba", 1)
+                                : Map.of("Acer", 1, "Acer rubra", 3, "Cornus", 2, "Itea", 5, "Buxus alba", 1));
             case 30 -> new Wish.FreeOf(pick(Wish.Right.values()));
             default -> new Wish.Shows(pick(Season.values()), maybe(months()), maybe(pick(ColorFamily.values())));
         };

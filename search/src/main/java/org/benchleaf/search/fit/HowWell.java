@@ -77,6 +77,7 @@ final class HowWell {
         return BEST * Math.min(publishers - 1, MANY - 1) / (MANY - 1);
     }
 
+    /// The same for a wish that a fact meets, whoever says so.
     static int hundredths(Wish wish, Facts facts) {
         int byFacts = byFacts(wish, facts);
         // who is named first stands first; where nobody said for what, the other facts alone speak

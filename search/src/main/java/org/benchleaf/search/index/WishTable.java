@@ -2,6 +2,8 @@ package org.benchleaf.search.index;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +47,7 @@ sealed interface WishTable {
             Dictionary.FewNames names = dictionary.outcomesOf(weighed.wish(), apart.get());
             return names.told().size() <= OfNames.MOST
                     ? OfNames.of(basis.get(), names, weighed, own)
-                    : new OfFacts(basis.get(), scores(names, dictionary.size(), weighed, own));
+                    : OfManyNames.of(basis.get(), names, weighed, own);
         }
         return new OfFacts(basis.get(), scores(dictionary.outcomes(weighed.wish()), weighed, own));
     }
@@ -64,13 +66,6 @@ sealed interface WishTable {
         return scores;
     }
 
-    private static long[] scores(Dictionary.FewNames names, int size, WeighedWish weighed, boolean own) {
-        long[] scores = new long[size];
-        Arrays.fill(scores, Rank.of(names.usual(), weighed, own));
-        names.told().forEach(one -> scores[one.code()] = Rank.of(one.outcome(), weighed, own));
-        return scores;
-    }
-
     /// The same tables, those that look at the same facts added up to one: a need of thirty wishes, as substitutes
     /// have, then costs little more than its different facts.
     static List<WishTable> joined(List<WishTable> tables) {
@@ -80,6 +75,7 @@ sealed interface WishTable {
             switch (table) {
                 case OfFacts(Basis basis, long[] scores) -> sums.merge(basis, scores, WishTable::added);
                 case OfNames names -> joined.add(names);
+                case OfManyNames names -> joined.add(names);
                 case OfCounts counts -> joined.add(counts);
                 case OfStock stock -> joined.add(stock);
             }
@@ -165,6 +161,57 @@ sealed interface WishTable {
                 }
             }
             return usual;
+        }
+    }
+
+    /// A wish about names that tells some hundreds of them from all others: a bit says whether a name is one of them,
+    /// for a score of each of a million names would be made anew for every answer.
+    ///
+    /// @param usual what it adds to all others
+    /// @param told which numbers are told apart
+    /// @param codes these numbers, ascending
+    /// @param scores what it adds to them
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record OfManyNames(Basis basis, long usual, BitSet told, int[] codes, long[] scores) implements WishTable {
+        static OfManyNames of(Basis basis, Dictionary.FewNames names, WeighedWish weighed, boolean own) {
+            List<Dictionary.ToldApart> inOrder = names.told().stream()
+                    .sorted(Comparator.comparingInt(Dictionary.ToldApart::code))
+                    .toList();
+            BitSet told = new BitSet();
+            inOrder.forEach(one -> told.set(one.code()));
+            return new OfManyNames(
+                    basis,
+                    Rank.of(names.usual(), weighed, own),
+                    told,
+                    inOrder.stream().mapToInt(Dictionary.ToldApart::code).toArray(),
+                    inOrder.stream()
+                            .mapToLong(one -> Rank.of(one.outcome(), weighed, own))
+                            .toArray());
+        }
+
+        @Override
+        public void addRun(Segment segment, int from, int count, long[] sums) {
+            Column column = segment.column(basis);
+            for (int i = 0; i < count; i++) {
+                sums[i] += ofCode(column.code(from + i));
+            }
+        }
+
+        @Override
+        public void add(Segment segment, int[] docs, int count, long[] sums) {
+            Column column = segment.column(basis);
+            for (int i = 0; i < count; i++) {
+                sums[i] += ofCode(column.code(docs[i]));
+            }
+        }
+
+        @Override
+        public long of(Segment segment, int doc) {
+            return ofCode(segment.column(basis).code(doc));
+        }
+
+        private long ofCode(int code) {
+            return told.get(code) ? scores[Arrays.binarySearch(codes, code)] : usual;
         }
     }
 

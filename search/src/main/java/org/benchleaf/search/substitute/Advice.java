@@ -25,9 +25,8 @@ public record Advice(String original, Map<String, Set<Publication>> named, Optio
         return named.isEmpty();
     }
 
-    /// Who names a plant instead of the original, the shop first, then those of the place, then in alphabetical order;
-    /// cultivars are
-    /// named with their species. A publisher of several lists is told once.
+    /// Who names a plant instead of the original, the shop first, then those of the place, then in alphabetical
+    /// order; cultivars are named with their species. A publisher of several lists is told once.
     public List<String> publishersOf(BotanicalName plant) {
         return of(Kin.species(plant))
                 .sorted(Comparator.comparing((Publication list) -> !list.isOwn())
