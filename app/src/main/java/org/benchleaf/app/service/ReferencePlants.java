@@ -33,9 +33,8 @@ import org.benchleaf.demo.DemoCatalog;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 
-/// Plants that are known and not grown: those that come with the program, and the shop's own in
-/// `reference.csv` of its
-/// workspace, in the catalog's own format. They are asked for and replaced, never sold.
+/// Plants that are known and not grown: those that come with the program, and the shop's own in `reference.csv` of
+/// its workspace, in the catalog's own format. They are asked for and replaced, never sold.
 public final class ReferencePlants {
     /// Stands for "not in the catalog".
     private static final PlantKey NO_KEY = PlantKey.ofSerial(0);

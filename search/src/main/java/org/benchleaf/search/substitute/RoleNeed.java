@@ -27,6 +27,9 @@ final class RoleNeed {
     private static final double NATIVE = 2;
     /// What several publishers name in its place has been thought of by many who know both plants.
     private static final double NAMED = 4;
+    /// What the shop's own sellers say comes right after what the customer says: less than any wish that is asked, and
+    /// before all that is taken from the original.
+    private static final double OWN_WORD = 0.1;
     /// Lists speak of the species, and a cultivar may be much smaller or of another color; of a plant that is sold out
     /// and does no harm another of its kind comes first.
     private static final double NAMED_ALSO = 2;
@@ -64,8 +67,7 @@ final class RoleNeed {
         query.shipment().ifPresent(to -> wishes.whole(WeighedWish.of(new Wish.ShipTo(to))));
         query.wishes().forEach(wishes::whole);
         role.use().ifPresent(use -> wishes.whole(new WeighedWish(new Wish.ServesAs(use), 3, false)));
-        // what the shop's own sellers say comes right after what the customer says
-        advice.ownWish().ifPresent(own -> wishes.whole(new WeighedWish(own, 1, false)));
+        advice.ownWish().ifPresent(own -> wishes.whole(new WeighedWish(own, OWN_WORD, false)));
         if (!advice.isEmpty()) {
             boolean meant =
                     role.unwelcome() && query.original().name().cultivar().isEmpty();

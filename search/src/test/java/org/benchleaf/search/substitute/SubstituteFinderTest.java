@@ -19,12 +19,14 @@ import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.InMemoryCatalogView;
 import org.benchleaf.search.SaleRuleSamples;
 import org.benchleaf.search.index.PlantIndex;
+import org.benchleaf.shared.color.ColorFamily;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
+import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.plant.Use;
 import org.benchleaf.shared.rule.Destination;
 import org.benchleaf.shared.rule.Manner;
@@ -247,11 +249,15 @@ class SubstituteFinderTest {
 
     /// Fothergilla is nearer in all facts, and Clethra is what lists name.
     private SubstituteAnswer findAdvised(Demand demand, Advised... lists) {
+        return findAdvised(demand, List.of(), lists);
+    }
+
+    private SubstituteAnswer findAdvised(Demand demand, List<WeighedWish> asked, Advised... lists) {
         index.catchUp();
         PlantRecord original = plant(99, of("Euonymus", "alatus"), shrub("120-180 cm", "4-8", "red"));
         return new SubstituteFinder(catalog, index)
                 .knowing(PublishedAdvice.of(List.of(lists)))
-                .find(new SubstituteQuery(original, Purpose.NOT_SAID, demand, Optional.empty(), List.of(), NOW, 3));
+                .find(new SubstituteQuery(original, Purpose.NOT_SAID, demand, Optional.empty(), asked, NOW, 3));
     }
 
     @Test
@@ -266,6 +272,17 @@ class SubstituteFinderTest {
         assertThat(names(advised.best())).startsWith("Clethra alnifolia");
         assertThat(advised.best().getFirst().namedBy()).containsExactly("A garden", "An agency");
         assertThat(advised.best().get(1).namedBy()).isEmpty();
+    }
+
+    @Test
+    void aShopsOwnWordComesBeforeWhatIsAsLikeAndBehindWhatMeetsMoreOfWhatIsAsked() {
+        Advised own = new Advised("Euonymus alatus", "Clethra alnifolia", Publication.own("This shop"));
+        WeighedWish red =
+                WeighedWish.of(new Wish.Shows(Season.FALL_COLOR, Optional.empty(), Optional.of(ColorFamily.RED)));
+
+        assertThat(names(findAdvised(FORTY, own).best())).startsWith("Clethra alnifolia");
+        assertThat(names(findAdvised(FORTY, List.of(red.weighing(0.5)), own).best()))
+                .startsWith("Fothergilla major");
     }
 
     @Test
