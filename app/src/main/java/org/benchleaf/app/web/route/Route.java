@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 /// One address and what it must obey.
 ///
 /// @param path as it stands in an address, with `{name}` for what varies
-/// @param mostBytes longest body taken; a longer one is turned away before it is read
+/// @param mostBytes longest body taken; a longer one is turned away and thrown away
 /// @throws IllegalArgumentException when its rules contradict each other
 public record Route(
         Verb verb,

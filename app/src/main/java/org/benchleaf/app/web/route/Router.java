@@ -114,7 +114,7 @@ public final class Router implements AutoCloseable {
                 return Reply.status(411); // how long it is must be said before it is read
             }
             if (length > route.mostBytes()) {
-                return Reply.status(413).with("Connection", "close");
+                return Reply.status(413);
             }
         }
         if (!(route.access() instanceof Access.Everyone)) {
@@ -177,6 +177,9 @@ public final class Router implements AutoCloseable {
     }
 
     private static void write(Reply reply, Keeping keeping, Context context) {
+        if (!WITHOUT_BODY.contains(context.method())) {
+            Unread.discard(context);
+        }
         context.status(reply.status());
         context.header("Cache-Control", keeping.header());
         reply.headers().forEach(context::header);

@@ -305,13 +305,10 @@ class DeskTest {
 
     @Test
     void aFileThatIsTooLongIsTurnedAway() throws IOException, InterruptedException {
-        try {
-            HttpResponse<String> answer =
-                    editor.upload("/desk/import", "file", "long.csv", new byte[(int) ImportPages.LARGEST + 1]);
-            assertThat(answer.statusCode()).isEqualTo(413);
-        } catch (IOException hungUp) {
-            assertThat(hungUp).hasMessageContaining("c"); // the server need not read on
-        }
+        HttpResponse<String> answer =
+                editor.upload("/desk/import", "file", "long.csv", new byte[(int) ImportPages.LARGEST + 1]);
+
+        assertThat(answer.statusCode()).isEqualTo(413);
         assertThat(editor.get("/desk/import").statusCode()).isEqualTo(200);
     }
 
