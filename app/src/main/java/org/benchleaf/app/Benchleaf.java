@@ -252,7 +252,8 @@ public final class Benchleaf implements AutoCloseable {
     /// @throws Refusal when the shop's own cannot be read
     public synchronized PublishedAdvice advice() {
         if (advice == null) {
-            advice = OwnAdvice.after(PublishedAdvice.builtIn(), workspace.insteadFile(), settings.shopName());
+            advice = OwnAdvice.after(
+                    PublishedAdvice.builtIn().under(olderNames()), workspace.insteadFile(), settings.shopName());
         }
         return advice;
     }

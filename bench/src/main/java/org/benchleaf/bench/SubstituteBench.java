@@ -22,6 +22,7 @@ import org.benchleaf.search.substitute.SubstituteQuery;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.measure.YearWeek;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Use;
@@ -93,16 +94,12 @@ final class SubstituteBench {
             for (int row = 0; row < SPECIES + GENERA; row++) {
                 BotanicalName instead = names.get(random.nextInt(names.size()));
                 rows.add(new Advised(
-                        species(names.get(original)),
-                        row < SPECIES ? species(instead) : instead.genus(),
+                        TaxonName.of(names.get(original)),
+                        row < SPECIES ? TaxonName.of(instead) : new TaxonName(instead.genus()),
                         new Publication("Publisher " + random.nextInt(8), Set.of(), "A list", "2026", "none")));
             }
         }
         return PublishedAdvice.of(rows);
-    }
-
-    private static String species(BotanicalName name) {
-        return name.genus() + " " + name.species().orElseThrow().text();
     }
 
     private static SubstituteQuery query(PlantRecord original, SplittableRandom random) {

@@ -123,7 +123,7 @@ final class WishWords {
             case Wish.OfGenus(var genus) -> Map.of("genus", genus);
             case Wish.OfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);
             case Wish.NotOfSpecies(var genus, var epithet) -> Map.of("species", genus + " " + epithet);
-            case Wish.NamedInstead(var original, var named) -> Map.of("original", original);
+            case Wish.NamedInstead(var original, var named) -> Map.of("original", original.text());
             case Wish.OfSex(var sex) -> Map.of("sex", words.term(sex));
             case Wish.FruitsAlone() -> Map.of();
             case Wish.InStock stock -> {

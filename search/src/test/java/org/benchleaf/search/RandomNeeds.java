@@ -101,7 +101,7 @@ public final class RandomNeeds {
             case 29 -> random.nextBoolean() ? new Wish.OfFamily("Rosaceae") : new Wish.NotOfFamily("Rosaceae");
             case 33 -> new Wish.ShowsInWinter();
             case 34 ->
-                new Wish.NamedInstead(
+                Lists.namedInstead(
                         "Ilex",
                         // few names, and more than are told apart one by one
                         random.nextBoolean()

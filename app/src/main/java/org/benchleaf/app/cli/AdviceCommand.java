@@ -77,8 +77,8 @@ final class AdviceCommand implements Callable<Integer> {
         Set<String> genera = new HashSet<>(benchleaf.references().genera());
         benchleaf.catalog().forEachPlant(plant -> genera.add(plant.name().genus()));
         PublishedAdvice.builtIn().all().forEach(row -> {
-            genera.add(Advised.genus(row.original()));
-            genera.add(Advised.genus(row.instead()));
+            genera.add(row.original().genus());
+            genera.add(row.instead().genus());
         });
         return genera;
     }

@@ -19,6 +19,7 @@ import org.benchleaf.search.substitute.Publication;
 import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.shared.Problem;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 
 /// A shop's own table of what to plant instead of what: what its sellers know, and lists of its state. Columns
 /// `original` and `instead`, botanical names; and, where it is not the shop's own word, `publisher`, `title`, `year`
@@ -82,16 +83,15 @@ public final class OwnAdvice {
                                     .orElse(file));
         }
 
-        /// Genus, or genus and epithet: a cultivar stands for its species.
-        private String taxon(RawRow row, String heading) {
+        /// A cultivar stands for its taxon.
+        private TaxonName taxon(RawRow row, String heading) {
             String text = cell(row, heading);
             BotanicalName name = NameReader.read(text)
                     .known()
                     .filter(read -> known.test(read.genus()))
                     .orElseThrow(() -> new Refusal(Problem.of("advice.name", text)
                             .with("place", new Place(file, row.number(), Optional.of(heading)).toString())));
-            return name.genus()
-                    + name.species().map(epithet -> " " + epithet.text()).orElse("");
+            return TaxonName.of(name);
         }
 
         private String cell(RawRow row, String heading) {

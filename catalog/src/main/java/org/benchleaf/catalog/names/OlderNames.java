@@ -7,6 +7,8 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,16 +68,18 @@ public final class OlderNames {
 
     /// These, and others behind them.
     public OlderNames and(OlderNames others) {
-        return and(List.copyOf(others.byOlder.values()));
+        return and(List.copyOf(others.all()));
+    }
+
+    /// All of them.
+    public Collection<OlderName> all() {
+        return Collections.unmodifiableCollection(byOlder.values());
     }
 
     /// The accepted name of a plant that is called by an older one; a cultivar moves with its taxon.
     public Optional<OlderName> of(BotanicalName name) {
         Optional<OlderName> whole = Optional.ofNullable(byOlder.get(name.sortKey()));
-        boolean cultivated = name.group().isPresent()
-                || name.cultivar().isPresent()
-                || name.tradeDesignation().isPresent();
-        if (whole.isPresent() || !cultivated) {
+        if (whole.isPresent() || !name.isCultivated()) {
             return whole;
         }
         return name.taxonAbove()

@@ -241,7 +241,7 @@ public final class FitJudge {
     }
 
     private static Reason namedInstead(Wish.NamedInstead wish, BotanicalName name) {
-        int publishers = wish.publishersOf(name.genus(), name.species().map(known -> known.text()));
+        int publishers = wish.publishersOf(name);
         Reason.Seen seen = Reason.Seen.own(Integer.toString(publishers));
         return publishers > 0 ? new Reason.Met(wish, seen) : new Reason.Missed(wish, seen, new Shortfall.NotSo());
     }

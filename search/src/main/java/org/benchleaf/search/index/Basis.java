@@ -19,6 +19,7 @@ import org.benchleaf.search.fit.WinterJudge;
 import org.benchleaf.shared.Term;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.KnownFor;
 
@@ -176,8 +177,8 @@ public enum Basis {
     /// The only names that a wish about names tells from all others.
     ///
     /// @param texts as they stand in the index
-    /// @param genera all of whose names are meant
-    record Names(Set<String> texts, Set<String> genera) {}
+    /// @param taxa all of whose names are meant
+    record Names(Set<String> texts, Set<TaxonName> taxa) {}
 
     /// What a wish about names tells apart. Names are nearly as many as plants, and each answer about substitutes asks
     /// for others.
@@ -185,35 +186,19 @@ public enum Basis {
     /// @return empty for a wish that every text must be judged for
     static Optional<Names> toldApart(Wish wish) {
         return switch (wish) {
-            case Wish.OfGenus(var genus) -> names(genus);
-            case Wish.NotOfGenus(var genus) -> names(genus);
-            case Wish.OfSpecies(var genus, var epithet) -> names(genus, genus + " " + epithet);
-            case Wish.NotOfSpecies(var genus, var epithet) -> names(genus, genus + " " + epithet);
-            case Wish.NamedInstead(var original, var publishers) -> {
-                Map<Boolean, Set<String>> byRank = publishers.keySet().stream()
-                        .collect(Collectors.partitioningBy(Basis::isGenus, Collectors.toSet()));
-                yield Optional.of(new Names(byRank.getOrDefault(false, Set.of()), byRank.getOrDefault(true, Set.of())));
-            }
+            case Wish.OfGenus(var genus) -> Optional.of(new Names(Set.of(genus), Set.of()));
+            case Wish.NotOfGenus(var genus) -> Optional.of(new Names(Set.of(genus), Set.of()));
+            case Wish.OfSpecies(var genus, var epithet) -> species(genus, epithet);
+            case Wish.NotOfSpecies(var genus, var epithet) -> species(genus, epithet);
+            case Wish.NamedInstead(var original, var publishers) ->
+                Optional.of(new Names(Set.of(), publishers.keySet()));
             default -> Optional.empty();
         };
     }
 
-    private static Optional<Names> names(String... texts) {
-        return Optional.of(new Names(Set.of(texts), Set.of()));
-    }
-
-    private static boolean isGenus(String text) {
-        return text.indexOf(' ') < 0;
-    }
-
-    /// The genus that a text of [#GENUS] or [#SPECIES] begins with.
-    static String genusOf(String text) {
-        return isGenus(text) ? text : text.substring(0, text.indexOf(' '));
-    }
-
-    /// Whether it is judged by the name alone.
-    boolean isName() {
-        return this == GENUS || this == SPECIES;
+    /// What is named under its genus alone may be of that species.
+    private static Optional<Names> species(String genus, String epithet) {
+        return Optional.of(new Names(Set.of(genus), Set.of(new TaxonName(genus + " " + epithet))));
     }
 
     /// The name of its column in the index.
@@ -227,11 +212,7 @@ public enum Basis {
             return Optional.of(plant.name().genus());
         }
         if (this == SPECIES) {
-            String genus = plant.name().genus();
-            return Optional.of(plant.name()
-                    .species()
-                    .map(epithet -> genus + " " + epithet.text())
-                    .orElse(genus));
+            return Optional.of(TaxonName.of(plant.name()).text());
         }
         if (this == RIGHTS && RightsJudge.isWild(plant.name())) {
             return Optional.of(WILD + text(plant.facts(), Attributes.RIGHTS));
@@ -267,12 +248,7 @@ public enum Basis {
             return new Known(Facts.NONE, BotanicalName.ofGenus(text));
         }
         if (this == SPECIES) {
-            int blank = text.indexOf(' ');
-            return new Known(
-                    Facts.NONE,
-                    blank < 0
-                            ? BotanicalName.ofGenus(text)
-                            : BotanicalName.ofSpecies(text.substring(0, blank), text.substring(blank + 1)));
+            return new Known(Facts.NONE, new TaxonName(text).asName());
         }
         boolean wild = text.startsWith(WILD);
         List<Fact<?>> facts = new ArrayList<>();

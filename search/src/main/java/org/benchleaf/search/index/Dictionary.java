@@ -14,6 +14,7 @@ import org.benchleaf.search.fit.Occasion;
 import org.benchleaf.search.fit.Outcome;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.need.Reason;
 import org.benchleaf.shared.need.Wish;
 
@@ -35,8 +36,8 @@ final class Dictionary {
     private final Basis basis;
     private final FitJudge judge = new FitJudge();
     private final Map<String, Integer> codes = new HashMap<>();
-    /// Of names: the numbers of each genus.
-    private final Map<String, List<Integer>> ofGenus = new HashMap<>();
+    /// Of names: the numbers of each taxon and of those in it.
+    private final Map<TaxonName, List<Integer>> ofTaxon = new HashMap<>();
     private final List<Basis.Known> values = new ArrayList<>();
     private final Map<Wish, short[]> outcomes = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -55,9 +56,9 @@ final class Dictionary {
         return codes.computeIfAbsent(text, fresh -> {
             values.add(basis.read(fresh));
             int code = values.size() - 1;
-            if (basis.isName()) {
-                ofGenus.computeIfAbsent(Basis.genusOf(fresh), genus -> new ArrayList<>())
-                        .add(code);
+            if (basis == Basis.SPECIES) {
+                new TaxonName(fresh).lineage().forEach(taxon -> ofTaxon.computeIfAbsent(taxon, first -> new ArrayList<>())
+                        .add(code));
             }
             return code;
         });
@@ -76,7 +77,7 @@ final class Dictionary {
                 found.add(code);
             }
         });
-        names.genera().forEach(genus -> found.addAll(ofGenus.getOrDefault(genus, List.of())));
+        names.taxa().forEach(taxon -> found.addAll(ofTaxon.getOrDefault(taxon, List.of())));
         return found;
     }
 

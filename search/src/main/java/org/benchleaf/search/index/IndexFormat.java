@@ -7,7 +7,7 @@ import org.benchleaf.catalog.CatalogRevision;
 /// What is stamped on every commit of the index: its format and the catalog's revision it holds.
 final class IndexFormat {
     /// Raise it when fields, their text or the bases change; an index of another format is built anew.
-    static final int VERSION = 9;
+    static final int VERSION = 10;
 
     private static final String FORMAT = "benchleaf.format";
     private static final String REVISION = "benchleaf.revision";

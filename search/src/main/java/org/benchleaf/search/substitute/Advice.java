@@ -9,14 +9,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.need.Wish;
 
 /// What published lists say of one original.
 ///
-/// @param original its genus, or genus and epithet
-/// @param named which lists name what: a genus (then any species of it is meant), or genus and epithet
+/// @param original its species, or genus where the species is not known
+/// @param named which lists name what
 /// @param place the state that plants go to; its own publishers are told first
-public record Advice(String original, Map<String, Set<Publication>> named, Optional<Region> place) {
+public record Advice(TaxonName original, Map<TaxonName, Set<Publication>> named, Optional<Region> place) {
     public Advice {
         named = Map.copyOf(named);
     }
@@ -26,9 +27,9 @@ public record Advice(String original, Map<String, Set<Publication>> named, Optio
     }
 
     /// Who names a plant instead of the original, the shop first, then those of the place, then in alphabetical
-    /// order; cultivars are named with their species. A publisher of several lists is told once.
+    /// order; cultivars are named with their taxon. A publisher of several lists is told once.
     public List<String> publishersOf(BotanicalName plant) {
-        return of(Kin.species(plant))
+        return of(TaxonName.of(plant))
                 .sorted(Comparator.comparing((Publication list) -> !list.isOwn())
                         .thenComparing(list -> !list.isOf(place))
                         .thenComparing(Publication::publisher))
@@ -45,15 +46,13 @@ public record Advice(String original, Map<String, Set<Publication>> named, Optio
 
     /// The wish for what the shop itself says, when it says anything.
     Optional<Wish.NamedInstead> ownWish() {
-        Map<String, Integer> own = named.keySet().stream()
+        Map<TaxonName, Integer> own = named.keySet().stream()
                 .filter(taxon -> of(taxon).anyMatch(Publication::isOwn))
                 .collect(Collectors.toMap(taxon -> taxon, taxon -> 1));
         return own.isEmpty() ? Optional.empty() : Optional.of(new Wish.NamedInstead(original, own));
     }
 
-    private Stream<Publication> of(String taxon) {
-        return Stream.of(Advised.genus(taxon), taxon)
-                .distinct()
-                .flatMap(one -> named.getOrDefault(one, Set.of()).stream());
+    private Stream<Publication> of(TaxonName taxon) {
+        return taxon.lineage().stream().flatMap(one -> named.getOrDefault(one, Set.of()).stream());
     }
 }

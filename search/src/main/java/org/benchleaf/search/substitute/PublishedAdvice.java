@@ -11,24 +11,56 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.catalog.names.OlderNames;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 
 /// What extension services, agencies and gardens publish about what to plant instead of what. No list is complete: a
 /// plant that none names may serve as well.
 public final class PublishedAdvice {
     private final List<Advised> all;
+    /// Other names of a taxon, older or newer ones: a catalog may have it under one of them.
+    private final Map<TaxonName, List<TaxonName>> others;
     /// By genus of the original: few of all lists are looked through for one plant.
     private final Map<String, List<Advised>> byGenus;
 
-    private PublishedAdvice(List<Advised> all) {
+    private PublishedAdvice(List<Advised> all, Map<TaxonName, List<TaxonName>> others) {
         this.all = List.copyOf(all);
-        this.byGenus = all.stream().collect(Collectors.groupingBy(one -> Advised.genus(one.original())));
+        this.others = Map.copyOf(others);
+        this.byGenus = all.stream()
+                .flatMap(this::underAllNames)
+                .collect(Collectors.groupingBy(one -> one.original().genus()));
     }
 
     /// Lists of one's own.
     public static PublishedAdvice of(List<Advised> all) {
-        return new PublishedAdvice(all);
+        return new PublishedAdvice(all, Map.of());
+    }
+
+    /// The same for a catalog that may have plants under older or newer names than the lists.
+    public PublishedAdvice under(OlderNames names) {
+        return new PublishedAdvice(
+                all,
+                names.all().stream()
+                        .filter(name -> !name.older().isCultivated())
+                        .flatMap(name -> {
+                            TaxonName older = TaxonName.of(name.older());
+                            TaxonName accepted = TaxonName.of(name.accepted());
+                            return Stream.of(Map.entry(older, accepted), Map.entry(accepted, older));
+                        })
+                        .collect(Collectors.groupingBy(
+                                Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList()))));
+    }
+
+    private Stream<Advised> underAllNames(Advised one) {
+        return names(one.original())
+                .flatMap(original ->
+                        names(one.instead()).map(instead -> new Advised(original, instead, one.list())));
+    }
+
+    private Stream<TaxonName> names(TaxonName taxon) {
+        return Stream.concat(Stream.of(taxon), others.getOrDefault(taxon, List.of()).stream());
     }
 
     /// The lists that come with the program.
@@ -39,7 +71,7 @@ public final class PublishedAdvice {
                         cells -> new Publication(cells[1], homes(cells[2]), cells[3], cells[4], cells[5])));
         return of(lines("instead.tsv").stream()
                 .flatMap(cells ->
-                        Stream.of(cells[2].split(" ")).map(id -> new Advised(cells[0], cells[1], known(lists, id))))
+                        Stream.of(cells[2].split(" ")).map(id -> new Advised(new TaxonName(cells[0]), new TaxonName(cells[1]), known(lists, id))))
                 .toList());
     }
 
@@ -52,7 +84,7 @@ public final class PublishedAdvice {
 
     /// These and more.
     public PublishedAdvice with(List<Advised> more) {
-        return of(Stream.concat(all.stream(), more.stream()).toList());
+        return new PublishedAdvice(Stream.concat(all.stream(), more.stream()).toList(), others);
     }
 
     /// Each row of each list.
@@ -62,7 +94,7 @@ public final class PublishedAdvice {
 
     /// The same without some of it.
     public PublishedAdvice without(Predicate<Advised> left) {
-        return of(all.stream().filter(left.negate()).toList());
+        return new PublishedAdvice(all.stream().filter(left.negate()).toList(), others);
     }
 
     private static Publication known(Map<String, Publication> publications, String id) {
@@ -93,14 +125,13 @@ public final class PublishedAdvice {
     ///
     /// @param place the state that plants go to, when it is known
     public Advice insteadOf(BotanicalName original, Optional<Region> place) {
-        String species = Kin.species(original);
-        boolean bareGenus = original.toString().equals(original.genus());
+        TaxonName taxon = TaxonName.of(original);
+        boolean bareGenus = original.equals(BotanicalName.ofGenus(original.genus()));
         return new Advice(
-                species,
+                taxon.species(),
                 byGenus.getOrDefault(original.genus(), List.of()).stream()
                         .filter(one -> bareGenus
-                                || one.original().equals(species)
-                                || one.original().equals(original.genus()))
+                                || taxon.lineage().contains(one.original()))
                         .collect(Collectors.groupingBy(
                                 Advised::instead, Collectors.mapping(Advised::list, Collectors.toSet()))),
                 place);

@@ -11,6 +11,7 @@ import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.search.Lists;
 import org.benchleaf.search.Plants;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.fact.Source;
@@ -80,8 +81,7 @@ class HowWellTest {
 
     @Test
     void whatMorePublishersNameInsteadOfAPlantServesBetter() {
-        Wish.NamedInstead wish =
-                new Wish.NamedInstead("Berberis", Map.of("Itea virginica", 3, "Ilex", 1, "Ilex glabra", 2));
+        Wish wish = Lists.namedInstead("Berberis", Map.of("Itea virginica", 3, "Ilex", 1, "Ilex glabra", 2));
 
         assertThat(named(wish, Plants.name("Itea", "virginica")))
                 .isGreaterThan(named(wish, Plants.name("Ilex", "glabra")));

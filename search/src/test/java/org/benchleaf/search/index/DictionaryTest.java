@@ -6,13 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.benchleaf.search.Lists;
 import org.benchleaf.shared.need.Wish;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DictionaryTest {
     private static final List<String> SPECIES = List.of(
-            "Ilex", "Ilex verticillata", "Ilex glabra", "Itea virginica", "Itea", "Acer rubrum", "Acer freemanii");
+            "Ilex", "Ilex verticillata", "Ilex glabra", "Itea virginica", "Itea", "Acer rubrum", "Acer freemanii",
+            "Viburnum opulus", "Viburnum opulus var. americanum");
     private static final List<String> GENERA = List.of("Ilex", "Itea", "Acer");
 
     static List<Wish> wishes() {
@@ -21,10 +23,13 @@ class DictionaryTest {
                 new Wish.NotOfSpecies("Ilex", "glabra"),
                 new Wish.OfSpecies("Itea", "ilicifolia"),
                 new Wish.NotOfSpecies("Quercus", "alba"),
+                new Wish.OfSpecies("Viburnum", "opulus"),
                 new Wish.OfGenus("Ilex"),
                 new Wish.NotOfGenus("Ilex"),
                 new Wish.OfGenus("Quercus"),
-                new Wish.NamedInstead("Berberis thunbergii", Map.of("Ilex", 1, "Ilex glabra", 3, "Acer rubrum", 2)));
+                Lists.namedInstead(
+                        "Berberis thunbergii",
+                        Map.of("Ilex", 1, "Ilex glabra", 3, "Acer rubrum", 2, "Viburnum opulus var. americanum", 4)));
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 package org.benchleaf.search.substitute;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.benchleaf.search.Lists.advised;
 import static org.benchleaf.search.Plants.NOW;
 import static org.benchleaf.search.Plants.facts;
 import static org.benchleaf.search.Plants.plant;
@@ -266,8 +267,8 @@ class SubstituteFinderTest {
 
         SubstituteAnswer advised = findAdvised(
                 FORTY,
-                new Advised("Euonymus alatus", "Clethra alnifolia", FLYER),
-                new Advised("Euonymus", "Clethra", COLUMN));
+                advised("Euonymus alatus", "Clethra alnifolia", FLYER),
+                advised("Euonymus", "Clethra", COLUMN));
 
         assertThat(names(advised.best())).startsWith("Clethra alnifolia");
         assertThat(advised.best().getFirst().namedBy()).containsExactly("A garden", "An agency");
@@ -276,7 +277,7 @@ class SubstituteFinderTest {
 
     @Test
     void aShopsOwnWordComesBeforeWhatIsAsLikeAndBehindWhatMeetsMoreOfWhatIsAsked() {
-        Advised own = new Advised("Euonymus alatus", "Clethra alnifolia", Publication.own("This shop"));
+        Advised own = advised("Euonymus alatus", "Clethra alnifolia", Publication.own("This shop"));
         WeighedWish red =
                 WeighedWish.of(new Wish.Shows(Season.FALL_COLOR, Optional.empty(), Optional.of(ColorFamily.RED)));
 
@@ -289,7 +290,7 @@ class SubstituteFinderTest {
     void whatListsNameIsNotProposedWhenItCannotBeHad() {
         catalog.put(stock(5, "#3, 0"));
 
-        assertThat(names(findAdvised(FORTY, new Advised("Euonymus alatus", "Clethra alnifolia", FLYER))
+        assertThat(names(findAdvised(FORTY, advised("Euonymus alatus", "Clethra alnifolia", FLYER))
                         .all()))
                 .doesNotContain("Clethra alnifolia");
     }

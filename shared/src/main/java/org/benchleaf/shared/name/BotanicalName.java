@@ -65,11 +65,16 @@ public record BotanicalName(
                 genusMark, genus, species, infraspecific, group, Optional.of(epithet), tradeDesignation);
     }
 
+    /// Whether it names more than a wild taxon: a Group, a cultivar or what a plant is sold as.
+    public boolean isCultivated() {
+        return group.isPresent() || cultivar.isPresent() || tradeDesignation.isPresent();
+    }
+
     /// The taxon whose facts hold for this plant unless it states its own: the name without what
     /// cultivation added, or the species above a rank below it. Empty for a genus, and for a cultivar
     /// under its genus alone.
     public Optional<BotanicalName> taxonAbove() {
-        boolean cultivated = group.isPresent() || cultivar.isPresent() || tradeDesignation.isPresent();
+        boolean cultivated = isCultivated();
         if (species.isEmpty() || !cultivated && infraspecific.isEmpty()) {
             return Optional.empty();
         }

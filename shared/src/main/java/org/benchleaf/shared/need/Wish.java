@@ -9,6 +9,8 @@ import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.measure.Money;
 import org.benchleaf.shared.measure.MonthSet;
 import org.benchleaf.shared.measure.YearWeek;
+import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.plant.Creature;
 import org.benchleaf.shared.plant.Foliage;
 import org.benchleaf.shared.plant.GrowthRate;
@@ -148,18 +150,21 @@ public sealed interface Wish {
 
     /// Is named by published lists as a plant to grow instead of another.
     ///
-    /// @param original the plant replaced: a genus, or genus and epithet
-    /// @param publishers how many publishers name it, 1 or more, by what they name: a genus, or genus and
-    ///     epithet; a species has what is said of it, or else of its genus
-    record NamedInstead(String original, Map<String, Integer> publishers) implements Wish {
+    /// @param original the plant replaced
+    /// @param publishers how many publishers name it, 1 or more, by what they name; a plant has what is said of the
+    ///     lowest taxon that it belongs to
+    record NamedInstead(TaxonName original, Map<TaxonName, Integer> publishers) implements Wish {
         public NamedInstead {
             publishers = Map.copyOf(publishers);
         }
 
-        /// How many publishers name this species, or this genus where the epithet is absent; 0 or more.
-        public int publishersOf(String genus, Optional<String> epithet) {
-            return epithet.map(text -> publishers.get(genus + " " + text))
-                    .orElseGet(() -> publishers.getOrDefault(genus, 0));
+        /// How many publishers name such a plant; 0 or more.
+        public int publishersOf(BotanicalName plant) {
+            return TaxonName.of(plant).lineage().stream()
+                    .filter(publishers::containsKey)
+                    .findFirst()
+                    .map(publishers::get)
+                    .orElse(0);
         }
     }
 
