@@ -14,6 +14,7 @@ import org.benchleaf.app.service.Backups;
 import org.benchleaf.app.service.ContactSheetService;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.InsteadWords;
 import org.benchleaf.app.service.ListChecks;
 import org.benchleaf.app.service.ListService;
 import org.benchleaf.app.service.MapShelf;
@@ -25,6 +26,7 @@ import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.PrintTasks;
 import org.benchleaf.app.service.ReferencePlants;
+import org.benchleaf.app.service.ReferenceShelf;
 import org.benchleaf.app.service.Reprints;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
@@ -74,6 +76,7 @@ public final class Benchleaf implements AutoCloseable {
     private final Catalog catalog;
     private final ContentPack content;
     private final LogoFile logo;
+    private final ReferenceShelf references;
     private @Nullable PlantIndex index;
     private @Nullable Wording wording;
     private @Nullable Accounts accounts;
@@ -91,6 +94,7 @@ public final class Benchleaf implements AutoCloseable {
         this.catalog = Catalog.open(workspace.catalog(settings), clock);
         this.content = ContentPack.withShopFolder(workspace.contentFolder());
         this.logo = new LogoFile(workspace, settings.choices().look());
+        this.references = new ReferenceShelf(workspace.referenceFile());
         catalog.prefer(settings.choices().sources());
     }
 
@@ -235,7 +239,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Plants that are known and not grown here.
     public ReferencePlants references() {
-        return ReferencePlants.read(workspace.referenceFile());
+        return references.get();
     }
 
     /// Finds what takes a plant's place.
@@ -298,7 +302,13 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Where a live page leads besides its own plant.
     public PageLinker pageLinks() {
-        return new PageLinker(substitutes(), partners(), wording());
+        return new PageLinker(substitutes(), partners(), insteadWords(), wording());
+    }
+
+    /// What lists name a plant instead of, in words.
+    public InsteadWords insteadWords() {
+        return new InsteadWords(
+                advice(), name -> references().find(name, catalog.view().saleRules()), wording());
     }
 
     /// Who is called what. It holds every name of the catalog and every page asks for it, so it is read anew only when

@@ -72,6 +72,7 @@ public final class WebPages {
         model.put("sheet", view);
         model.put("photo", photo);
         model.put("instead", WebSheets.links(links.instead()));
+        model.put("insteadOf", links.insteadOf());
         model.put("fruit", links.fruit());
         model.put("partners", WebSheets.links(links.partners()));
         model.put("photoPath", sheet.photo().map(WebPages::photoPath).orElse(""));

@@ -58,7 +58,14 @@ final class PlantCommand implements Callable<Integer> {
                     .getOrDefault(plant.key(), PlantStock.none(plant.key()));
             if (json) {
                 YearWeek week = YearWeek.of(benchleaf.today());
-                console.out().println(new PlantJson(clock.getZone()).text(plant, stock, week, clock.instant()));
+                console.out()
+                        .println(new PlantJson(clock.getZone())
+                                .text(
+                                        plant,
+                                        stock,
+                                        week,
+                                        clock.instant(),
+                                        benchleaf.insteadWords().replaced(plant)));
             } else {
                 write(plant, stock, benchleaf, console.out());
             }
@@ -91,6 +98,10 @@ final class PlantCommand implements Callable<Integer> {
                     .filter(other -> other.attribute().equals(attribute))
                     .forEach(other ->
                             line(out, "", wording.text("plant.other", Map.of("fact", described(other, wording)))));
+        }
+        List<String> insteadOf = benchleaf.insteadWords().of(plant);
+        for (int at = 0; at < insteadOf.size(); at++) {
+            line(out, at == 0 ? "instead of" : "", insteadOf.get(at));
         }
         line(out, "stock", new AnswerText(wording).stock(stock, YearWeek.of(benchleaf.today())));
         line(out, "", wording.stockAsOf(benchleaf.now()));

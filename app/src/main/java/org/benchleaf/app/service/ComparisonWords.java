@@ -18,7 +18,6 @@ import org.benchleaf.shared.rule.SaleVerdict;
 /// A substitute beside its original, in sentences.
 public final class ComparisonWords {
     /// So many who name it are told by name.
-    private static final int NAMED = 3;
 
     private final Wording words;
     private final Spoken spoken;
@@ -83,13 +82,7 @@ public final class ComparisonWords {
 
     /// Who names it instead of the original, a few of them by name; empty when nobody does.
     public String namedBy(Substitute substitute) {
-        List<String> all = substitute.namedBy();
-        List<String> few = all.stream().limit(NAMED).toList();
-        return all.size() > NAMED
-                ? words.text(
-                        "substitute.named-by.more",
-                        Map.of("names", String.join(", ", few), "n", words.count(all.size() - NAMED)))
-                : words.listOf(few);
+        return InsteadWords.publishers(substitute.namedBy(), words);
     }
 
     /// What the sale rules say, when they say anything but that no rule stands against it.

@@ -30,10 +30,12 @@ public final class PageLinker {
 
     private final SubstituteFinder substitutes;
     private final PartnerFinder partners;
+    private final InsteadWords insteadOf;
     private final Wording words;
     private final ComparisonWords comparisons;
 
-    public PageLinker(SubstituteFinder substitutes, PartnerFinder partners, Wording words) {
+    public PageLinker(SubstituteFinder substitutes, PartnerFinder partners, InsteadWords insteadOf, Wording words) {
+        this.insteadOf = insteadOf;
         this.substitutes = substitutes;
         this.partners = partners;
         this.words = words;
@@ -47,11 +49,12 @@ public final class PageLinker {
         List<PageLink> instead = here ? List.of() : instead(plant, shipment, week);
         Pollination pollination = Pollination.of(plant.facts());
         if (!pollination.hasPartners()) {
-            return new PageLinks(instead, "", List.of());
+            return new PageLinks(instead, insteadOf.of(plant), "", List.of());
         }
         List<Partner> found = partners.of(plant);
         return new PageLinks(
                 instead,
+                insteadOf.of(plant),
                 new PairingWords(words).pollination(plant, found),
                 found.stream().limit(MOST).map(partner -> link(partner, week)).toList());
     }

@@ -49,6 +49,11 @@ final class ApiData {
                 plant.synonyms().stream().map(synonym -> synonym.text()).toList());
         told.put("facts", plant.facts().all().stream().map(ApiData::fact).toList());
         told.put(
+                "instead_of",
+                benchleaf.insteadWords().replaced(plant).stream()
+                        .map(one -> Map.of("name", one.original().text(), "named_by", one.publishers()))
+                        .toList());
+        told.put(
                 "items",
                 items(
                         benchleaf

@@ -65,6 +65,17 @@ class PublicPagesTest {
         }
     }
 
+    @Test
+    void aPlantsPageTellsWhatListsNameItInsteadOfAndWhoSaysSo() {
+        // Horticulture magazine, Alternatives to Invasives, and others read for instead.tsv
+        assertThat(shop.get(shop.plant("Itea virginica")).body())
+                .contains("Published lists name it instead of")
+                .containsPattern("burning bush \\(Euonymus alatus\\): [^<]*Horticulture[^<]* and \\d others");
+        // named for English ivy by some list, and runs wild itself
+        assertThat(shop.get(shop.plant("Ajuga reptans")).body())
+                .doesNotContain("Published lists name it instead of");
+    }
+
     private String key(String plant) {
         return shop.plant(plant).substring("/p/".length());
     }

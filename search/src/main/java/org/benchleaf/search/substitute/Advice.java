@@ -29,8 +29,12 @@ public record Advice(TaxonName original, Map<TaxonName, Set<Publication>> named,
     /// Who names a plant instead of the original, the shop first, then those of the place, then in alphabetical
     /// order; cultivars are named with their taxon. A publisher of several lists is told once.
     public List<String> publishersOf(BotanicalName plant) {
-        return of(TaxonName.of(plant))
-                .sorted(Comparator.comparing((Publication list) -> !list.isOwn())
+        return publishers(of(TaxonName.of(plant)), place);
+    }
+
+    /// Who stand behind lists, in the order of [#publishersOf].
+    static List<String> publishers(Stream<Publication> lists, Optional<Region> place) {
+        return lists.sorted(Comparator.comparing((Publication list) -> !list.isOwn())
                         .thenComparing(list -> !list.isOf(place))
                         .thenComparing(Publication::publisher))
                 .map(Publication::publisher)

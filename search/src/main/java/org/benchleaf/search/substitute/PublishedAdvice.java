@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,8 @@ public final class PublishedAdvice {
     private final Map<TaxonName, List<TaxonName>> others;
     /// By genus of the original: few of all lists are looked through for one plant.
     private final Map<String, List<Advised>> byGenus;
+    /// By what is named, under all its names.
+    private final Map<TaxonName, List<Advised>> byInstead;
 
     private PublishedAdvice(List<Advised> all, Map<TaxonName, List<TaxonName>> others) {
         this.all = List.copyOf(all);
@@ -31,6 +34,9 @@ public final class PublishedAdvice {
         this.byGenus = all.stream()
                 .flatMap(this::underAllNames)
                 .collect(Collectors.groupingBy(one -> one.original().genus()));
+        this.byInstead = all.stream()
+                .flatMap(one -> names(one.instead()).map(instead -> new Advised(one.original(), instead, one.list())))
+                .collect(Collectors.groupingBy(Advised::instead));
     }
 
     /// Lists of one's own.
@@ -118,6 +124,20 @@ public final class PublishedAdvice {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /// What a plant is named instead of, that which most publishers say first.
+    public List<Replaced> replacedBy(BotanicalName plant) {
+        Map<TaxonName, List<Advised>> byOriginal = TaxonName.of(plant).lineage().stream()
+                .flatMap(taxon -> byInstead.getOrDefault(taxon, List.of()).stream())
+                .collect(Collectors.groupingBy(Advised::original));
+        return byOriginal.entrySet().stream()
+                .map(rows -> new Replaced(
+                        rows.getKey(),
+                        Advice.publishers(rows.getValue().stream().map(Advised::list), Optional.empty())))
+                .sorted(Comparator.comparing((Replaced one) -> -one.publishers().size())
+                        .thenComparing(one -> one.original().text()))
+                .toList();
     }
 
     /// What lists name in the place of a plant: those headed by its species and those headed by its genus; for a bare

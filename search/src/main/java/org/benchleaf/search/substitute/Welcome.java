@@ -10,10 +10,10 @@ import org.benchleaf.shared.rule.RuleMatch;
 
 /// Whether a plant is one that gardens are better without: a sale rule of any place names it, or it is known to
 /// spread where it is not at home. A plant at home here that suckers is not meant.
-final class Welcome {
+public final class Welcome {
     private Welcome() {}
 
-    static boolean isUnwelcome(Facts facts) {
+    public static boolean isUnwelcome(Facts facts) {
         return isRuled(facts) || spreadsAbroad(facts);
     }
 

@@ -106,6 +106,20 @@ class PublishedAdviceTest {
     }
 
     @Test
+    void tellsWhatAPlantIsNamedInsteadOfThatWhichMostSayFirst() {
+        assertThat(PublishedAdvice.of(List.of(
+                                advised("Nandina domestica", "Ilex glabra", FIRST),
+                                advised("Nandina domestica", "Ilex glabra", SECOND),
+                                advised("Ligustrum", "Ilex", OTHER),
+                                advised("Ligustrum", "Ilex glabra", FIRST),
+                                advised("Buxus", "Taxus", FIRST)))
+                        .replacedBy(BotanicalName.ofSpecies("Ilex", "glabra").withCultivar("Shamrock")))
+                .containsExactly(
+                        new Replaced(new TaxonName("Ligustrum"), List.of("A garden", "An agency")),
+                        new Replaced(new TaxonName("Nandina domestica"), List.of("A garden")));
+    }
+
+    @Test
     void saysNothingOfWhatNoListIsHeadedBy() {
         assertThat(advice.insteadOf(BotanicalName.ofSpecies("Itea", "virginica"), Optional.empty())
                         .isEmpty())
