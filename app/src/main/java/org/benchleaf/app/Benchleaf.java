@@ -14,6 +14,7 @@ import org.benchleaf.app.service.Backups;
 import org.benchleaf.app.service.ContactSheetService;
 import org.benchleaf.app.service.DocumentService;
 import org.benchleaf.app.service.ImportService;
+import org.benchleaf.app.service.FileShelf;
 import org.benchleaf.app.service.InsteadWords;
 import org.benchleaf.app.service.ListChecks;
 import org.benchleaf.app.service.ListService;
@@ -26,7 +27,6 @@ import org.benchleaf.app.service.PlantFinder;
 import org.benchleaf.app.service.PrintService;
 import org.benchleaf.app.service.PrintTasks;
 import org.benchleaf.app.service.ReferencePlants;
-import org.benchleaf.app.service.ReferenceShelf;
 import org.benchleaf.app.service.Reprints;
 import org.benchleaf.app.service.SaleRuleService;
 import org.benchleaf.app.service.SheetAssembler;
@@ -76,14 +76,14 @@ public final class Benchleaf implements AutoCloseable {
     private final Catalog catalog;
     private final ContentPack content;
     private final LogoFile logo;
-    private final ReferenceShelf references;
+    private final FileShelf<ReferencePlants> references;
+    private final FileShelf<PublishedAdvice> advice;
     private @Nullable PlantIndex index;
     private @Nullable Wording wording;
     private @Nullable Accounts accounts;
     private @Nullable NeedSearch needSearch;
     private @Nullable PlantsAtHand plantsAtHand;
     private @Nullable SubstituteFinder substitutes;
-    private @Nullable PublishedAdvice advice;
     private @Nullable NameBook nameBook;
     private CatalogRevision namesAsOf = new CatalogRevision(-1);
 
@@ -94,7 +94,8 @@ public final class Benchleaf implements AutoCloseable {
         this.catalog = Catalog.open(workspace.catalog(settings), clock);
         this.content = ContentPack.withShopFolder(workspace.contentFolder());
         this.logo = new LogoFile(workspace, settings.choices().look());
-        this.references = new ReferenceShelf(workspace.referenceFile());
+        this.references = new FileShelf<>(workspace.referenceFile(), ReferencePlants::read);
+        this.advice = new FileShelf<>(workspace.insteadFile(), this::advice);
         catalog.prefer(settings.choices().sources());
     }
 
@@ -244,22 +245,22 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Finds what takes a plant's place.
     public synchronized SubstituteFinder substitutes() {
-        if (substitutes == null) {
-            substitutes = new SubstituteFinder(plantsAtHand(), index(), advice());
+        PublishedAdvice now = advice();
+        if (substitutes == null || !substitutes.knows(now)) {
+            substitutes = new SubstituteFinder(plantsAtHand(), index(), now);
         }
         return substitutes;
     }
 
-    /// What lists name to be planted instead of what: those that come with the program and the shop's own, as they
-    /// were when they were first asked for.
+    /// What lists name to be planted instead of what: those that come with the program and the shop's own.
     ///
-    /// @throws Refusal when the shop's own cannot be read
-    public synchronized PublishedAdvice advice() {
-        if (advice == null) {
-            advice = OwnAdvice.after(
-                    PublishedAdvice.builtIn().under(olderNames()), workspace.insteadFile(), settings.shopName());
-        }
-        return advice;
+    /// @throws Refusal when the shop's own cannot be read, and could not be before
+    public PublishedAdvice advice() {
+        return advice.get();
+    }
+
+    private PublishedAdvice advice(Path own) {
+        return OwnAdvice.after(PublishedAdvice.builtIn().under(olderNames()), own, settings.shopName());
     }
 
     /// Partners for fruit.

@@ -59,6 +59,11 @@ public final class SubstituteFinder {
         this.published = published;
     }
 
+    /// Whether it answers with these lists.
+    public boolean knows(PublishedAdvice lists) {
+        return published == lists;
+    }
+
     /// One that knows other lists and shares all else.
     public SubstituteFinder knowing(PublishedAdvice other) {
         return new SubstituteFinder(plants, index, other);

@@ -240,6 +240,21 @@ class DeskTest {
     }
 
     @Test
+    void whatTheShopSaysToOfferInsteadIsToldAsSoonAsItIsTaken() throws IOException, InterruptedException {
+        String call = "/desk/call?q=" + StaffClient.encoded("Henry's Garnet");
+        assertThat(editor.page(call)).doesNotContain("The county office");
+        Path table = shop.folder.resolve("instead.csv");
+        try {
+            Files.writeString(
+                    table, "original,instead,publisher\nItea virginica,Corylopsis spicata,The county office\n");
+            assertThat(editor.page(call)).contains("Named in its place by The county office");
+        } finally {
+            Files.delete(table);
+        }
+        assertThat(editor.page(call)).doesNotContain("The county office");
+    }
+
+    @Test
     void aSpreadsheetIsShownThenLoadedThenTakenBack() throws IOException, InterruptedException {
         byte[] list = "lot,name,size,count\nN1,Corylopsis spicata,#3,12\n".getBytes(StandardCharsets.UTF_8);
         HttpResponse<String> preview = editor.upload("/desk/import", "file", "new.csv", list);
