@@ -65,6 +65,7 @@ import org.benchleaf.search.pairing.CompanionFinder;
 import org.benchleaf.search.pairing.PartnerFinder;
 import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.search.substitute.SubstituteFinder;
+import org.benchleaf.shared.rule.Destination;
 import org.jspecify.annotations.Nullable;
 
 /// One open workspace: every service is made here and nowhere else. What is costly to open, the index, is
@@ -309,7 +310,10 @@ public final class Benchleaf implements AutoCloseable {
     /// What lists name a plant instead of, in words.
     public InsteadWords insteadWords() {
         return new InsteadWords(
-                advice(), name -> references().find(name, catalog.view().saleRules()), wording());
+                advice(),
+                settings.place().map(Destination::region),
+                name -> references().find(name, catalog.view().saleRules()),
+                wording());
     }
 
     /// Who is called what. It holds every name of the catalog and every page asks for it, so it is read anew only when

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /// Substitutes asked from the command line, over the demo nursery.
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -84,6 +86,27 @@ class SubstitutesCommandTest {
                 .contains("Instead of Tsuga canadensis")
                 .contains("\"hemlock\" is taken as Tsuga canadensis. It may also mean: ")
                 .contains("Taxus canadensis");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // a rose mallow, a maple-leaved alumroot and an oak sedge begin so
+        "rose, Rosa ",
+        "maple, Acer ",
+        "oak, Quercus ",
+        "cherry, Prunus ",
+        // of the birches the one that is grown most
+        "birch, Betula nigra",
+        // one of two that are not grown here
+        "ash, Fraxinus "
+    })
+    void aKindOfPlantIsWhatMostPlantsCalledSoAreAndNotWhatIsNamedAfterIt(String kind, String original) {
+        assertThat(run(kind).out()).contains("Instead of " + original).contains("\"" + kind + "\" is taken as ");
+    }
+
+    @Test
+    void whereNoGenusHasMostOfAKindTheNearestAreNamed() {
+        assertThat(run("grass").err()).contains("\"grass\" fits several plants");
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.search.substitute.Replaced;
 import org.benchleaf.search.substitute.Welcome;
+import org.benchleaf.shared.fact.Region;
 
 /// What published lists name a plant instead of, and who says so: a reason to choose it.
 public final class InsteadWords {
@@ -16,11 +17,18 @@ public final class InsteadWords {
     private static final int NAMED = 3;
 
     private final PublishedAdvice published;
+    private final Optional<Region> home;
     private final Function<String, Optional<PlantRecord>> known;
     private final Wording words;
 
+    /// @param home whose publishers are told first: the shop's own state, when it says where it is
     /// @param known plants by their botanical names, for their common ones
-    public InsteadWords(PublishedAdvice published, Function<String, Optional<PlantRecord>> known, Wording words) {
+    public InsteadWords(
+            PublishedAdvice published,
+            Optional<Region> home,
+            Function<String, Optional<PlantRecord>> known,
+            Wording words) {
+        this.home = home;
         this.published = published;
         this.known = known;
         this.words = words;
@@ -29,7 +37,7 @@ public final class InsteadWords {
     /// The originals that lists replace by it, that which most publishers name first; none for a plant that is
     /// unwelcome itself.
     public List<Replaced> replaced(PlantRecord plant) {
-        return Welcome.isUnwelcome(plant.facts()) ? List.of() : published.replacedBy(plant.name());
+        return Welcome.isUnwelcome(plant.facts()) ? List.of() : published.replacedBy(plant.name(), home);
     }
 
     /// A line for each of the first of them.

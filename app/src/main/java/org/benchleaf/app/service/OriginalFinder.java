@@ -1,6 +1,7 @@
 package org.benchleaf.app.service;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,8 +10,11 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.catalog.CatalogView;
+import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.Synonym;
 import org.benchleaf.catalog.names.NameReader;
 import org.benchleaf.catalog.names.NameReading;
 import org.benchleaf.search.names.NameHit;
@@ -19,6 +23,7 @@ import org.benchleaf.search.names.NameMatch;
 import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.plant.Grown;
 
 /// From what a person types to the plant that is to be replaced: in the catalog, or known and not grown.
 ///
@@ -67,12 +72,14 @@ public final class OriginalFinder {
         if (sure.isPresent()) {
             return sure.get();
         }
-        List<NameHit> ofTaxon =
-                hits.stream().filter(hit -> isWithin(typed, hit)).toList();
+        List<PlantRecord> ofTaxon = plants(hits).stream()
+                .filter(plant -> isWithin(typed, plant))
+                .toList();
         if (!ofTaxon.isEmpty()) {
             return chosen(ofTaxon, isGenus(typed));
         }
-        Optional<Found> ofGenus = mostlyOfOneGenus(hits).or(() -> withoutKind(typed));
+        Optional<Found> ofGenus =
+                ofAKind(typed, hits).or(() -> mostlyOfOneGenus(hits)).or(() -> withoutKind(typed));
         if (ofGenus.isPresent()) {
             return ofGenus.get();
         }
@@ -99,7 +106,7 @@ public final class OriginalFinder {
         if (!sure.isEmpty()) {
             NameMatch best = sure.getFirst().how();
             return Optional.of(
-                    chosen(sure.stream().filter(hit -> hit.how() == best).toList(), isGenus(typed)));
+                    chosen(plants(sure.stream().filter(hit -> hit.how() == best).toList()), isGenus(typed)));
         }
         return references
                 .get()
@@ -112,19 +119,48 @@ public final class OriginalFinder {
                 || ItemKey.read(typed).toOptional().isPresent();
     }
 
-    /// `boxwood` is in the names of several plants, all of them box; `hemlock` in those of some, and of one yew.
+    /// What the words name a kind of: a Virginia rose is a rose, and a rose mallow is a mallow. The genus that half of
+    /// the plants of that kind belong to or more, grown here or not, is meant.
+    private Optional<Found> ofAKind(String typed, List<NameHit> hits) {
+        List<PlantRecord> grown = plants(hits).stream()
+                .filter(plant -> isCalledA(typed, plant))
+                .toList();
+        List<PlantRecord> known = references.get().endingSo(typed, catalog.saleRules());
+        List<PlantRecord> all =
+                Stream.concat(grown.stream(), known.stream()).toList();
+        return all.stream()
+                .collect(Collectors.groupingBy(plant -> plant.name().genus(), LinkedHashMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .max(Map.Entry.comparingByValue())
+                .filter(genus -> genus.getValue() * 2 >= all.size())
+                .map(genus -> chosen(all, false, plant -> !plant.name().genus().equals(genus.getKey())));
+    }
+
+    private static boolean isCalledA(String kind, PlantRecord plant) {
+        String last = " " + kind.toLowerCase(Locale.ROOT);
+        return plant.commonNames().stream()
+                .anyMatch(name -> name.text().toLowerCase(Locale.ROOT).endsWith(last));
+    }
+
+    /// `boxwood` begins the names of several plants, all of them box.
     private Optional<Found> mostlyOfOneGenus(List<NameHit> hits) {
         if (hits.isEmpty() || hits.getFirst().how() != NameMatch.PREFIX) {
             return Optional.empty();
         }
-        Map<PlantKey, PlantRecord> found =
-                catalog.plants(hits.stream().map(NameHit::plant).toList());
-        Map<String, Long> genera = found.values().stream()
-                .collect(Collectors.groupingBy(plant -> plant.name().genus(), Collectors.counting()));
-        return genera.entrySet().stream()
+        List<PlantRecord> found = plants(hits);
+        return found.stream()
+                .collect(Collectors.groupingBy(plant -> plant.name().genus(), Collectors.counting()))
+                .entrySet()
+                .stream()
                 .filter(genus -> genus.getValue() * 3 >= hits.size() * 2L)
                 .findFirst()
-                .map(genus -> chosen(hits, false, plant -> !plant.name().genus().equals(genus.getKey())));
+                .map(genus -> chosen(found, false, plant -> !plant.name().genus().equals(genus.getKey())));
+    }
+
+    private List<PlantRecord> plants(List<NameHit> hits) {
+        return List.copyOf(
+                catalog.plants(hits.stream().map(NameHit::plant).toList()).values());
     }
 
     /// `mimosa tree` is called `mimosa`, and `ash tree` is a white ash or a green one.
@@ -133,15 +169,7 @@ public final class OriginalFinder {
         boolean kind = last > 0 && KINDS.contains(typed.substring(last + 1).toLowerCase(Locale.ROOT));
         String plain = kind ? typed.substring(0, last).strip() : typed;
         Optional<Found> sure = kind ? sure(plain) : Optional.empty();
-        return sure.or(() -> endingSo(plain));
-    }
-
-    private Optional<Found> endingSo(String typed) {
-        List<PlantRecord> found = references.get().endingSo(typed, catalog.saleRules());
-        return found.stream()
-                .findFirst()
-                .map(plant ->
-                        new Found(plant, found.stream().skip(1).limit(NAMED).toList(), false));
+        return kind ? sure.or(() -> ofAKind(plain, hits(plain))) : sure;
     }
 
     private static boolean isGenus(String typed) {
@@ -150,29 +178,38 @@ public final class OriginalFinder {
                 && typed.equalsIgnoreCase(name.genus());
     }
 
-    /// A genus or species of which the catalog has cultivars only.
-    private boolean isWithin(String typed, NameHit hit) {
-        boolean begun = hit.how() == NameMatch.PREFIX
-                && hit.matched().toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT));
-        return begun
-                && NameReader.read(typed) instanceof NameReading.Read(BotanicalName name, var notes)
-                && name.cultivar().isEmpty();
+    /// Of a genus or species of which the catalog has cultivars only.
+    private static boolean isWithin(String typed, PlantRecord plant) {
+        String begun = plain(typed);
+        return Stream.concat(
+                        Stream.of(plant.name().toString()),
+                        plant.synonyms().stream().map(Synonym::text))
+                .anyMatch(name -> plain(name).startsWith(begun));
+    }
+
+    /// As it is typed: without hybrid signs.
+    private static String plain(String name) {
+        return name.replace("×", "").toLowerCase(Locale.ROOT).strip();
     }
 
     /// Of several that are called so, the one with the plainest name: a species before its cultivars.
-    private Found chosen(List<NameHit> hits, boolean wholeGenus) {
-        return chosen(hits, wholeGenus, plant -> false);
+    private Found chosen(List<PlantRecord> found, boolean wholeGenus) {
+        return chosen(found, wholeGenus, plant -> false);
+    }
+
+    /// Of several, most people mean the one that most people grow.
+    private static int rare(PlantRecord plant) {
+        return plant.facts().value(Attributes.GROWN).map(Grown::ordinal).orElse(Grown.values().length);
     }
 
     /// @param last which of them come after all others
-    private Found chosen(List<NameHit> hits, boolean wholeGenus, Predicate<PlantRecord> last) {
-        Map<PlantKey, PlantRecord> found =
-                catalog.plants(hits.stream().map(NameHit::plant).toList());
-        List<PlantRecord> inOrder = found.values().stream()
+    private static Found chosen(List<PlantRecord> found, boolean wholeGenus, Predicate<PlantRecord> last) {
+        List<PlantRecord> inOrder = found.stream()
                 .sorted(Comparator.comparing(last::test)
                         .thenComparing(PlantRecord::retired)
                         .thenComparing(plant -> plant.name().cultivar().isPresent()
-                                || plant.name().tradeDesignation().isPresent()))
+                                || plant.name().tradeDesignation().isPresent())
+                        .thenComparing(OriginalFinder::rare))
                 .toList();
         return new Found(
                 inOrder.getFirst(), inOrder.stream().skip(1).limit(NAMED).toList(), wholeGenus);

@@ -46,11 +46,11 @@ final class HowWell {
     private static final int SHOWS = 600;
 
     private static final int SERVES = 500;
-    private static final int NAMED = 300;
+    private static final int NAMED = 200;
     private static final int USUALLY = 800;
 
     /// So many publishers that name a plant instead of another are as good as more.
-    private static final int MANY = 4;
+    private static final int MANY = 5;
 
     private HowWell() {}
 
@@ -72,7 +72,7 @@ final class HowWell {
                 : hundredths(met.wish(), facts);
     }
 
-    /// The second who names a plant says more than the fifth, and all after the fourth say the same.
+    /// Each who names a plant adds as much, and all after the fifth add nothing.
     private static int named(int publishers) {
         return BEST * Math.min(publishers - 1, MANY - 1) / (MANY - 1);
     }

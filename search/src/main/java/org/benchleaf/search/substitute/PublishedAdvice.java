@@ -127,14 +127,16 @@ public final class PublishedAdvice {
     }
 
     /// What a plant is named instead of, that which most publishers say first.
-    public List<Replaced> replacedBy(BotanicalName plant) {
+    ///
+    /// @param place whose publishers are told first, when one is meant
+    public List<Replaced> replacedBy(BotanicalName plant, Optional<Region> place) {
         Map<TaxonName, List<Advised>> byOriginal = TaxonName.of(plant).lineage().stream()
                 .flatMap(taxon -> byInstead.getOrDefault(taxon, List.of()).stream())
                 .collect(Collectors.groupingBy(Advised::original));
         return byOriginal.entrySet().stream()
                 .map(rows -> new Replaced(
                         rows.getKey(),
-                        Advice.publishers(rows.getValue().stream().map(Advised::list), Optional.empty())))
+                        Advice.publishers(rows.getValue().stream().map(Advised::list), place)))
                 .sorted(Comparator.comparing((Replaced one) -> -one.publishers().size())
                         .thenComparing(one -> one.original().text()))
                 .toList();

@@ -26,13 +26,13 @@ final class RoleNeed {
     private static final double LEAST_SEASON = 0.4;
     private static final double NATIVE = 2;
     /// What several publishers name in its place has been thought of by many who know both plants.
-    private static final double NAMED = 4;
+    private static final double NAMED = 5;
     /// What the shop's own sellers say comes right after what the customer says: less than any wish that is asked, and
     /// before all that is taken from the original.
     private static final double OWN_WORD = 0.1;
     /// Lists speak of the species, and a cultivar may be much smaller or of another color; of a plant that is sold out
     /// and does no harm another of its kind comes first.
-    private static final double NAMED_ALSO = 2;
+    private static final double NAMED_ALSO = 2.5;
     private static final double KNOWN_USE = 0.8;
     private static final double OTHER_USE = 0.3;
     private static final double GROUND = 2;

@@ -113,9 +113,9 @@ class PublishedAdviceTest {
                                 advised("Ligustrum", "Ilex", OTHER),
                                 advised("Ligustrum", "Ilex glabra", FIRST),
                                 advised("Buxus", "Taxus", FIRST)))
-                        .replacedBy(BotanicalName.ofSpecies("Ilex", "glabra").withCultivar("Shamrock")))
+                        .replacedBy(BotanicalName.ofSpecies("Ilex", "glabra").withCultivar("Shamrock"), OHIO))
                 .containsExactly(
-                        new Replaced(new TaxonName("Ligustrum"), List.of("A garden", "An agency")),
+                        new Replaced(new TaxonName("Ligustrum"), List.of("An agency", "A garden")),
                         new Replaced(new TaxonName("Nandina domestica"), List.of("A garden")));
     }
 

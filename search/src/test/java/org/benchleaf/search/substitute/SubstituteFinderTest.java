@@ -248,6 +248,9 @@ class SubstituteFinderTest {
     private static final Publication COLUMN =
             new Publication("A garden", Set.of(), "A column", "2021", "https://example.org/2");
 
+    private static final Publication LEAFLET =
+            new Publication("A county", Set.of(), "A leaflet", "2022", "https://example.org/3");
+
     /// Fothergilla is nearer in all facts, and Clethra is what lists name.
     private SubstituteAnswer findAdvised(Demand demand, Advised... lists) {
         return findAdvised(demand, List.of(), lists);
@@ -262,16 +265,17 @@ class SubstituteFinderTest {
     }
 
     @Test
-    void whatPublishedListsNameInsteadComesBeforeWhatIsAsLikeAndSaysWhoNamesIt() {
+    void whatSeveralPublishedListsNameInsteadComesBeforeWhatIsAsLikeAndSaysWhoNamesIt() {
         assertThat(names(findAdvised(FORTY).best())).startsWith("Fothergilla major");
 
         SubstituteAnswer advised = findAdvised(
                 FORTY,
                 advised("Euonymus alatus", "Clethra alnifolia", FLYER),
-                advised("Euonymus", "Clethra", COLUMN));
+                advised("Euonymus", "Clethra", COLUMN),
+                advised("Euonymus alatus", "Clethra", LEAFLET));
 
         assertThat(names(advised.best())).startsWith("Clethra alnifolia");
-        assertThat(advised.best().getFirst().namedBy()).containsExactly("A garden", "An agency");
+        assertThat(advised.best().getFirst().namedBy()).containsExactly("A county", "A garden", "An agency");
         assertThat(advised.best().get(1).namedBy()).isEmpty();
     }
 
