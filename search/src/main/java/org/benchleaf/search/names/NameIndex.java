@@ -109,8 +109,12 @@ public final class NameIndex {
         String folded = String.join(" ", words);
         for (WrittenName.Kind kind : WrittenName.Kind.values()) {
             if (!hits.isFull()) {
+                List<Named> begun = index.beginning(kind, folded, hits.limit());
+                if (kind == WrittenName.Kind.COMMON && hits.isEmpty() && !begun.isEmpty()) {
+                    kinds(hits, words, folded);
+                }
                 hits.add(
-                        index.beginning(kind, folded, hits.limit()),
+                        begun,
                         NameMatch.PREFIX,
                         named -> first(named, kind, name -> name.startsWith(folded)));
             }
@@ -118,6 +122,19 @@ public final class NameIndex {
         if (!hits.isFull()) {
             hits.add(index.withWords(words, hits.limit()), NameMatch.PREFIX, named -> Spelling.holding(words, named));
         }
+    }
+
+    /// A white oak is an oak; an oak sedge only begins so.
+    private void kinds(Hits hits, List<String> words, String folded) {
+        Predicate<String> ends = name -> name.endsWith(" " + folded);
+        hits.add(
+                index.withWords(words, CANDIDATES).stream()
+                        .filter(named -> named.names().stream()
+                                .anyMatch(name -> name.kind() == WrittenName.Kind.COMMON
+                                        && ends.test(FoldedName.of(name.text()))))
+                        .toList(),
+                NameMatch.PREFIX,
+                named -> first(named, WrittenName.Kind.COMMON, ends));
     }
 
     private void likeNames(Hits hits, List<String> words) {

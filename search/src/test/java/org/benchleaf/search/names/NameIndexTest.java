@@ -144,6 +144,18 @@ class NameIndexTest {
     }
 
     @Test
+    void putsWhatIsOfThatKindBeforeWhatOnlyBeginsSo() {
+        put(10, name("Carex", "pensylvanica"), List.of(), List.of("oak sedge"));
+        put(11, name("Hydrangea", "quercifolia"), List.of(), List.of("oakleaf hydrangea"));
+        put(12, name("Quercus", "alba"), List.of(), List.of("white oak"));
+        index.catchUp();
+        assertThat(names.find("oak", 5))
+                .extracting(NameHit::matched)
+                .containsExactly("white oak", "oak sedge", "oakleaf hydrangea");
+        assertThat(names.find("oak s", 5)).extracting(NameHit::matched).startsWith("oak sedge");
+    }
+
+    @Test
     void takesNoAbbreviationForAWholeWordOfFewerThanThreeLetters() {
         assertThat(names.find("hy pa li", 5)).extracting(NameHit::how).doesNotContain(NameMatch.PREFIX);
     }
