@@ -72,9 +72,8 @@ public final class OriginalFinder {
         if (sure.isPresent()) {
             return sure.get();
         }
-        List<PlantRecord> ofTaxon = plants(hits).stream()
-                .filter(plant -> isWithin(typed, plant))
-                .toList();
+        List<PlantRecord> ofTaxon =
+                plants(hits).stream().filter(plant -> isWithin(typed, plant)).toList();
         if (!ofTaxon.isEmpty()) {
             return chosen(ofTaxon, isGenus(typed));
         }
@@ -105,8 +104,8 @@ public final class OriginalFinder {
                 .toList();
         if (!sure.isEmpty()) {
             NameMatch best = sure.getFirst().how();
-            return Optional.of(
-                    chosen(plants(sure.stream().filter(hit -> hit.how() == best).toList()), isGenus(typed)));
+            return Optional.of(chosen(
+                    plants(sure.stream().filter(hit -> hit.how() == best).toList()), isGenus(typed)));
         }
         return references
                 .get()
@@ -122,14 +121,13 @@ public final class OriginalFinder {
     /// What the words name a kind of: a Virginia rose is a rose, and a rose mallow is a mallow. The genus that half of
     /// the plants of that kind belong to or more, grown here or not, is meant.
     private Optional<Found> ofAKind(String typed, List<NameHit> hits) {
-        List<PlantRecord> grown = plants(hits).stream()
-                .filter(plant -> isCalledA(typed, plant))
-                .toList();
+        List<PlantRecord> grown =
+                plants(hits).stream().filter(plant -> isCalledA(typed, plant)).toList();
         List<PlantRecord> known = references.get().endingSo(typed, catalog.saleRules());
-        List<PlantRecord> all =
-                Stream.concat(grown.stream(), known.stream()).toList();
+        List<PlantRecord> all = Stream.concat(grown.stream(), known.stream()).toList();
         return all.stream()
-                .collect(Collectors.groupingBy(plant -> plant.name().genus(), LinkedHashMap::new, Collectors.counting()))
+                .collect(
+                        Collectors.groupingBy(plant -> plant.name().genus(), LinkedHashMap::new, Collectors.counting()))
                 .entrySet()
                 .stream()
                 .max(Map.Entry.comparingByValue())
@@ -155,7 +153,8 @@ public final class OriginalFinder {
                 .stream()
                 .filter(genus -> genus.getValue() * 3 >= hits.size() * 2L)
                 .findFirst()
-                .map(genus -> chosen(found, false, plant -> !plant.name().genus().equals(genus.getKey())));
+                .map(genus ->
+                        chosen(found, false, plant -> !plant.name().genus().equals(genus.getKey())));
     }
 
     private List<PlantRecord> plants(List<NameHit> hits) {

@@ -72,8 +72,7 @@ class PublicPagesTest {
                 .contains("Published lists name it instead of")
                 .containsPattern("burning bush \\(Euonymus alatus\\): [^<]*Penn State[^<]* and \\d+ others");
         // named for English ivy by some list, and runs wild itself
-        assertThat(shop.get(shop.plant("Ajuga reptans")).body())
-                .doesNotContain("Published lists name it instead of");
+        assertThat(shop.get(shop.plant("Ajuga reptans")).body()).doesNotContain("Published lists name it instead of");
     }
 
     private String key(String plant) {

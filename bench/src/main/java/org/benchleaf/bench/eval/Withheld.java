@@ -40,12 +40,17 @@ final class Withheld {
     void write(PrintStream out) {
         Map<String, List<Recall>> byOriginal = new TreeMap<>();
         Map<Publication, Map<String, List<Advised>>> lists = all.all().stream()
-                .collect(Collectors.groupingBy(Advised::list, Collectors.groupingBy(row -> row.original().text())));
+                .collect(Collectors.groupingBy(
+                        Advised::list,
+                        Collectors.groupingBy(row -> row.original().text())));
         lists.forEach((list, rows) -> {
             SubstituteFinder others =
                     facts.knowing(all.without(row -> row.list().publisher().equals(list.publisher())));
             rows.forEach((original, named) -> PublishedList.of(
-                            original, named.stream().map(row -> row.instead().text()).toList(), stocked, benchleaf)
+                            original,
+                            named.stream().map(row -> row.instead().text()).toList(),
+                            stocked,
+                            benchleaf)
                     .filter(known -> known.stocked().size() >= FEWEST)
                     .ifPresent(known -> byOriginal
                             .computeIfAbsent(original, fresh -> new ArrayList<>())

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.benchleaf.catalog.model.Attribute;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.catalog.model.Fact;
@@ -177,7 +175,7 @@ public enum Basis {
     /// The only names that a wish about names tells from all others.
     ///
     /// @param texts as they stand in the index
-    /// @param taxa all of whose names are meant
+    /// @param taxa all of whose names are meant; of two that a name belongs to, the lower one
     record Names(Set<String> texts, Set<TaxonName> taxa) {}
 
     /// What a wish about names tells apart. Names are nearly as many as plants, and each answer about substitutes asks

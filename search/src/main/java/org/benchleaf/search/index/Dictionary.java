@@ -2,12 +2,12 @@ package org.benchleaf.search.index;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.fit.FitJudge;
 import org.benchleaf.search.fit.Occasion;
@@ -57,8 +57,10 @@ final class Dictionary {
             values.add(basis.read(fresh));
             int code = values.size() - 1;
             if (basis == Basis.SPECIES) {
-                new TaxonName(fresh).lineage().forEach(taxon -> ofTaxon.computeIfAbsent(taxon, first -> new ArrayList<>())
-                        .add(code));
+                new TaxonName(fresh)
+                        .lineage()
+                        .forEach(taxon -> ofTaxon.computeIfAbsent(taxon, first -> new ArrayList<>())
+                                .add(code));
             }
             return code;
         });
@@ -66,19 +68,6 @@ final class Dictionary {
 
     synchronized Basis.Known value(int code) {
         return values.get(code);
-    }
-
-    /// The numbers of such names, as far as some plant has them.
-    private synchronized Set<Integer> find(Basis.Names names) {
-        Set<Integer> found = new HashSet<>();
-        names.texts().forEach(text -> {
-            Integer code = codes.get(text);
-            if (code != null) {
-                found.add(code);
-            }
-        });
-        names.taxa().forEach(taxon -> found.addAll(ofTaxon.getOrDefault(taxon, List.of())));
-        return found;
     }
 
     /// How many numbers are given.
@@ -118,12 +107,26 @@ final class Dictionary {
 
     /// The same as [#outcomes] for a wish that tells few names apart: the judge is asked for these alone, and for one
     /// name that stands for all others.
-    FewNames outcomesOf(Wish wish, Basis.Names names) {
-        List<ToldApart> told = new ArrayList<>();
-        for (int code : find(names)) {
-            told.add(new ToldApart(code, outcome(wish, value(code))));
-        }
-        return new FewNames(outcome(wish, Basis.Known.NOTHING), told);
+    synchronized FewNames outcomesOf(Wish wish, Basis.Names names) {
+        Map<Integer, Integer> told = new HashMap<>();
+        // what is said of a species comes over what is said of its genus
+        names.taxa().stream()
+                .sorted(Comparator.comparingInt(taxon -> taxon.lineage().size()))
+                .forEach(taxon -> {
+                    int outcome = outcome(wish, new Basis.Known(Facts.NONE, taxon.asName()));
+                    ofTaxon.getOrDefault(taxon, List.of()).forEach(code -> told.put(code, outcome));
+                });
+        names.texts().forEach(text -> {
+            Integer code = codes.get(text);
+            if (code != null) {
+                told.put(code, outcome(wish, values.get(code)));
+            }
+        });
+        return new FewNames(
+                outcome(wish, Basis.Known.NOTHING),
+                told.entrySet().stream()
+                        .map(one -> new ToldApart(one.getKey(), one.getValue()))
+                        .toList());
     }
 
     private int outcome(Wish wish, Basis.Known value) {

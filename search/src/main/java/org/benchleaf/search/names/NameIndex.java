@@ -113,10 +113,7 @@ public final class NameIndex {
                 if (kind == WrittenName.Kind.COMMON && hits.isEmpty() && !begun.isEmpty()) {
                     kinds(hits, words, folded);
                 }
-                hits.add(
-                        begun,
-                        NameMatch.PREFIX,
-                        named -> first(named, kind, name -> name.startsWith(folded)));
+                hits.add(begun, NameMatch.PREFIX, named -> first(named, kind, name -> name.startsWith(folded)));
             }
         }
         if (!hits.isFull()) {

@@ -61,8 +61,7 @@ public final class PublishedAdvice {
 
     private Stream<Advised> underAllNames(Advised one) {
         return names(one.original())
-                .flatMap(original ->
-                        names(one.instead()).map(instead -> new Advised(original, instead, one.list())));
+                .flatMap(original -> names(one.instead()).map(instead -> new Advised(original, instead, one.list())));
     }
 
     private Stream<TaxonName> names(TaxonName taxon) {
@@ -76,8 +75,8 @@ public final class PublishedAdvice {
                         cells -> cells[0],
                         cells -> new Publication(cells[1], homes(cells[2]), cells[3], cells[4], cells[5])));
         return of(lines("instead.tsv").stream()
-                .flatMap(cells ->
-                        Stream.of(cells[2].split(" ")).map(id -> new Advised(new TaxonName(cells[0]), new TaxonName(cells[1]), known(lists, id))))
+                .flatMap(cells -> Stream.of(cells[2].split(" "))
+                        .map(id -> new Advised(new TaxonName(cells[0]), new TaxonName(cells[1]), known(lists, id))))
                 .toList());
     }
 
@@ -152,8 +151,7 @@ public final class PublishedAdvice {
         return new Advice(
                 taxon.species(),
                 byGenus.getOrDefault(original.genus(), List.of()).stream()
-                        .filter(one -> bareGenus
-                                || taxon.lineage().contains(one.original()))
+                        .filter(one -> bareGenus || taxon.lineage().contains(one.original()))
                         .collect(Collectors.groupingBy(
                                 Advised::instead, Collectors.mapping(Advised::list, Collectors.toSet()))),
                 place);

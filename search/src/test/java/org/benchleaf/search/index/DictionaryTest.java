@@ -13,8 +13,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class DictionaryTest {
     private static final List<String> SPECIES = List.of(
-            "Ilex", "Ilex verticillata", "Ilex glabra", "Itea virginica", "Itea", "Acer rubrum", "Acer freemanii",
-            "Viburnum opulus", "Viburnum opulus var. americanum");
+            "Ilex",
+            "Ilex verticillata",
+            "Ilex glabra",
+            "Itea virginica",
+            "Itea",
+            "Acer rubrum",
+            "Acer freemanii",
+            "Viburnum opulus",
+            "Viburnum opulus var. americanum");
     private static final List<String> GENERA = List.of("Ilex", "Itea", "Acer");
 
     static List<Wish> wishes() {

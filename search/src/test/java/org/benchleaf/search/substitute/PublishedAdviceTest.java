@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.benchleaf.catalog.names.OlderNames.OlderName;
 import org.benchleaf.catalog.names.OlderNames;
+import org.benchleaf.catalog.names.OlderNames.OlderName;
 import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.name.BotanicalName;
@@ -57,8 +57,7 @@ class PublishedAdviceTest {
     void aSpeciesIsReplacedAsItselfAndAsOneOfItsGenusAndACultivarAsItsSpecies() {
         BotanicalName cultivar = BotanicalName.ofSpecies("Ligustrum", "sinense").withCultivar("Variegatum");
 
-        assertThat(advice.insteadOf(cultivar, Optional.empty()).named())
-                .containsOnlyKeys(ILEX_GLABRA, ILEX, ITEA);
+        assertThat(advice.insteadOf(cultivar, Optional.empty()).named()).containsOnlyKeys(ILEX_GLABRA, ILEX, ITEA);
     }
 
     @Test

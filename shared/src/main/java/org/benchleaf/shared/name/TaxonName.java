@@ -1,11 +1,8 @@
 package org.benchleaf.shared.name;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /// A genus, a species or a taxon below it, as lists of plants write it: without hybrid signs and without what
 /// cultivation adds.
@@ -13,13 +10,37 @@ import java.util.regex.Pattern;
 /// @param text `Viburnum`, `Viburnum opulus` or `Viburnum opulus var. americanum`
 /// @throws IllegalArgumentException when the text has another form
 public record TaxonName(String text) {
-    private static final Pattern FORM = Pattern.compile(
-            "(?<species>(?<genus>\\p{Lu}\\p{Ll}+(?:-\\p{L}+)*)(?: \\p{Ll}[\\p{Ll}-]*)?)(?: (?:subsp|var|f)\\. \\p{Ll}[\\p{Ll}-]*)?");
-
     public TaxonName {
-        if (!FORM.matcher(text).matches()) {
+        // many are made for one answer: by hand, for patterns take ten times as long
+        String[] words = text.split(" ", -1);
+        boolean sound = isGenus(words[0])
+                && (words.length == 1
+                        || words.length == 2 && isEpithet(words[1])
+                        || words.length == 4
+                                && isEpithet(words[1])
+                                && rank(words[2]).isPresent()
+                                && isEpithet(words[3]));
+        if (!sound) {
             throw new IllegalArgumentException("not the name of a taxon: " + text);
         }
+    }
+
+    private static boolean isGenus(String word) {
+        return word.length() > 1
+                && Character.isUpperCase(word.charAt(0))
+                && word.chars().skip(1).allMatch(letter -> Character.isLetter(letter) || letter == '-');
+    }
+
+    private static boolean isEpithet(String word) {
+        return !word.isEmpty()
+                && Character.isLowerCase(word.charAt(0))
+                && word.chars().allMatch(letter -> Character.isLowerCase(letter) || letter == '-');
+    }
+
+    private static Optional<Rank> rank(String mark) {
+        return Arrays.stream(Rank.values())
+                .filter(rank -> rank.mark().equals(mark))
+                .findFirst();
     }
 
     /// The lowest taxon that a plant's name tells.
@@ -48,26 +69,25 @@ public record TaxonName(String text) {
                         species.genusMark(),
                         species.genus(),
                         species.species(),
-                        Optional.of(new Infraspecific(rank(words[2]), Epithet.of(words[3]))),
+                        rank(words[2]).map(rank -> new Infraspecific(rank, Epithet.of(words[3]))),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty());
     }
 
-    private static Rank rank(String mark) {
-        return Arrays.stream(Rank.values())
-                .filter(rank -> rank.mark().equals(mark))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException(mark));
-    }
-
     public String genus() {
-        return part("genus");
+        return begin(text.indexOf(' '));
     }
 
     /// Genus and epithet, or the genus alone.
     public TaxonName species() {
-        return new TaxonName(part("species"));
+        int blank = text.indexOf(' ');
+        int second = blank < 0 ? -1 : text.indexOf(' ', blank + 1);
+        return second < 0 ? this : new TaxonName(begin(second));
+    }
+
+    private String begin(int end) {
+        return end < 0 ? text : text.substring(0, end);
     }
 
     public boolean isGenus() {
@@ -76,22 +96,12 @@ public record TaxonName(String text) {
 
     /// This taxon and those that it belongs to, up to the genus.
     public List<TaxonName> lineage() {
-        List<TaxonName> line = new ArrayList<>(List.of(this));
-        if (!line.getLast().equals(species())) {
-            line.add(species());
+        if (isGenus()) {
+            return List.of(this);
         }
-        if (!isGenus()) {
-            line.add(new TaxonName(genus()));
-        }
-        return List.copyOf(line);
-    }
-
-    private String part(String name) {
-        Matcher form = FORM.matcher(text);
-        if (!form.matches()) {
-            throw new IllegalStateException(text);
-        }
-        return form.group(name);
+        TaxonName species = species();
+        TaxonName genus = new TaxonName(genus());
+        return species.equals(this) ? List.of(this, genus) : List.of(this, species, genus);
     }
 
     @Override

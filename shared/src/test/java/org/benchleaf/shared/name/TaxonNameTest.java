@@ -17,15 +17,14 @@ class TaxonNameTest {
         assertThat(new TaxonName("Ilex glabra").lineage())
                 .extracting(TaxonName::text)
                 .containsExactly("Ilex glabra", "Ilex");
-        assertThat(new TaxonName("Ilex").lineage())
-                .extracting(TaxonName::text)
-                .containsExactly("Ilex");
+        assertThat(new TaxonName("Ilex").lineage()).extracting(TaxonName::text).containsExactly("Ilex");
     }
 
     @Test
     void aCultivarIsOfTheLowestTaxonThatItsNameTells() {
         Epithet hybrid = new Epithet(HybridMark.HYBRID, "grandiflora");
-        BotanicalName abelia = BotanicalName.ofGenus("Abelia").withSpecies(hybrid).withCultivar("Edward Goucher");
+        BotanicalName abelia =
+                BotanicalName.ofGenus("Abelia").withSpecies(hybrid).withCultivar("Edward Goucher");
         BotanicalName wentworth = new BotanicalName(
                 HybridMark.NONE,
                 "Viburnum",
@@ -44,7 +43,8 @@ class TaxonNameTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "ilex", "Ilex 'Nana'", "Ilex glabra Nana", "Ilex glabra var.", "Ilex  glabra", "Ilex sp."})
+    @ValueSource(
+            strings = {"", "ilex", "Ilex 'Nana'", "Ilex glabra Nana", "Ilex glabra var.", "Ilex  glabra", "Ilex sp."})
     void otherFormsAreNoNamesOfTaxa(String text) {
         assertThatThrownBy(() -> new TaxonName(text))
                 .isInstanceOf(IllegalArgumentException.class)
