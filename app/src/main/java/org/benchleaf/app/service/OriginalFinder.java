@@ -166,9 +166,11 @@ public final class OriginalFinder {
     private Optional<Found> withoutKind(String typed) {
         int last = typed.lastIndexOf(' ');
         boolean kind = last > 0 && KINDS.contains(typed.substring(last + 1).toLowerCase(Locale.ROOT));
-        String plain = kind ? typed.substring(0, last).strip() : typed;
-        Optional<Found> sure = kind ? sure(plain) : Optional.empty();
-        return kind ? sure.or(() -> ofAKind(plain, hits(plain))) : sure;
+        if (!kind) {
+            return Optional.empty();
+        }
+        String plain = typed.substring(0, last).strip();
+        return sure(plain).or(() -> ofAKind(plain, hits(plain)));
     }
 
     private static boolean isGenus(String typed) {
