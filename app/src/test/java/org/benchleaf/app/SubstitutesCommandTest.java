@@ -95,6 +95,7 @@ class SubstitutesCommandTest {
         "maple, Acer ",
         "oak, Quercus ",
         "cherry, Prunus ",
+        "plum, Prunus ",
         // of the birches the one that is grown most
         "birch, Betula nigra",
         // one of two that are not grown here

@@ -72,15 +72,13 @@ public final class OriginalFinder {
         if (sure.isPresent()) {
             return sure.get();
         }
-        List<PlantRecord> ofTaxon =
-                plants(hits).stream().filter(plant -> isWithin(typed, plant)).toList();
-        if (!ofTaxon.isEmpty()) {
-            return chosen(ofTaxon, isGenus(typed));
-        }
-        Optional<Found> ofGenus =
-                ofAKind(typed, hits).or(() -> mostlyOfOneGenus(hits)).or(() -> withoutKind(typed));
-        if (ofGenus.isPresent()) {
-            return ofGenus.get();
+        Optional<Found> several = ofTaxon(typed, " ", hits)
+                .or(() -> ofAKind(typed, hits))
+                .or(() -> ofTaxon(typed, "", hits))
+                .or(() -> mostlyOfOneGenus(hits))
+                .or(() -> withoutKind(typed));
+        if (several.isPresent()) {
+            return several.get();
         }
         return references
                 .get()
@@ -179,13 +177,19 @@ public final class OriginalFinder {
                 && typed.equalsIgnoreCase(name.genus());
     }
 
-    /// Of a genus or species of which the catalog has cultivars only.
-    private static boolean isWithin(String typed, PlantRecord plant) {
-        String begun = plain(typed);
-        return Stream.concat(
-                        Stream.of(plant.name().toString()),
-                        plant.synonyms().stream().map(Synonym::text))
-                .anyMatch(name -> plain(name).startsWith(begun));
+    /// A genus or species of which the catalog has cultivars only, or the beginning of its name. A plum is not looked
+    /// for among plumbagos before it is looked for among plums.
+    ///
+    /// @param end what follows in the names of those meant
+    private Optional<Found> ofTaxon(String typed, String end, List<NameHit> hits) {
+        String begun = plain(typed) + end;
+        List<PlantRecord> within = plants(hits).stream()
+                .filter(plant -> Stream.concat(
+                                Stream.of(plant.name().toString()),
+                                plant.synonyms().stream().map(Synonym::text))
+                        .anyMatch(name -> (plain(name) + " ").startsWith(begun)))
+                .toList();
+        return within.isEmpty() ? Optional.empty() : Optional.of(chosen(within, isGenus(typed)));
     }
 
     /// As it is typed: without hybrid signs.
