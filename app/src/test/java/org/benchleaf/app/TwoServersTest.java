@@ -35,7 +35,8 @@ import org.junit.jupiter.api.io.TempDir;
 /// Two servers with workspaces of their own on one PostgreSQL: what one changes the other shows and finds.
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class TwoServersTest {
-    private static final Duration A_SECOND = Duration.ofSeconds(1);
+    /// How long a test waits before it fails. How soon one follows the other is measured: `bench/run ledger`.
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private final HttpClient http = HttpClient.newHttpClient();
     private Path folder = Path.of("");
@@ -124,7 +125,7 @@ class TwoServersTest {
     }
 
     @Test
-    void followEachOtherWithinASecondAlsoAfterTheirConnectionsWereCut() throws Exception {
+    void followEachOtherAlsoAfterTheirConnectionsWereCut() throws Exception {
         try (Benchleaf one = open("one");
                 Benchleaf two = open("two");
                 Catalog.Following first = one.follow();
@@ -136,12 +137,12 @@ class TwoServersTest {
             for (int round = 0; round < 2; round++) {
                 int left = 49 - round;
                 assertThat(ship(one, "sale-" + round)).isInstanceOf(LedgerResult.Applied.class);
-                assertThat(within(A_SECOND, () -> page(server, itea.key()).contains(left + " now")))
+                assertThat(within(PATIENCE, () -> page(server, itea.key()).contains(left + " now")))
                         .isTrue();
                 cutConnections();
                 String name = "Itea virginica 'Seedling " + round + "'";
                 load("more.csv", "name,source\n\"" + name + "\",from memory\n");
-                assertThat(within(A_SECOND, () -> isFound(two, name)))
+                assertThat(within(PATIENCE, () -> isFound(two, name)))
                         .as("found by the other server's index, which nobody told")
                         .isTrue();
             }
@@ -149,7 +150,7 @@ class TwoServersTest {
                     .as("the same entry sent to the other server")
                     .isInstanceOf(LedgerResult.AlreadyApplied.class);
             assertThat(within(
-                            A_SECOND,
+                            PATIENCE,
                             () -> one.index().revision().equals(two.catalog().revision())))
                     .isTrue();
         }

@@ -10,14 +10,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadLocalRandom;
 import org.benchleaf.catalog.Catalog;
 import org.benchleaf.catalog.CatalogLocation;
+import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.LedgerResult;
 import org.benchleaf.catalog.ledger.LedgerEntry;
 import org.benchleaf.catalog.ledger.StockEvent;
@@ -28,6 +31,7 @@ import org.benchleaf.catalog.model.LotRecord;
 final class LedgerBench {
     private static final int PLANTS = 1000;
     private static final int CLIENTS = 16;
+    private static final int NEWS = 100;
 
     private LedgerBench() {}
 
@@ -67,10 +71,30 @@ final class LedgerBench {
                 double seconds = (System.nanoTime() - start) / 1e9;
                 out.printf("%s, %d clients: %,.0f entries a second; %s%n", engine, clients, written / seconds, figures);
             }
+            news(engine, catalog, location, lots.getFirst(), out);
             if (!catalog.check().isEmpty()) {
                 throw new IllegalStateException("the ledger is not true: " + catalog.check());
             }
         }
+    }
+
+    /// How soon another program on the same catalog is told of an entry that is safe on the disk.
+    private static void news(String engine, Catalog catalog, CatalogLocation location, String lot, PrintStream out) {
+        long[] nanos = new long[NEWS];
+        BlockingQueue<CatalogRevision> told = new LinkedBlockingQueue<>();
+        try (Catalog there = Catalog.open(location, Clock.systemUTC());
+                Catalog.Following following = there.follow(told::add)) {
+            for (int number = 0; number < NEWS; number++) {
+                Thread.sleep(ThreadLocalRandom.current().nextInt(NEWS)); // at no fixed beat of who looks
+                catalog.ledger().record(LedgerEntry.of(lot, new StockEvent.Received(1), "bench", "", "news-" + number));
+                long written = System.nanoTime();
+                told.take();
+                nanos[number] = System.nanoTime() - written;
+            }
+        } catch (InterruptedException stopped) {
+            throw new IllegalStateException(stopped);
+        }
+        out.printf("%s, told to another program: %s%n", engine, new Figures(nanos));
     }
 
     private static Figures write(Catalog catalog, List<String> lots, int clients, int entries, String prefix) {

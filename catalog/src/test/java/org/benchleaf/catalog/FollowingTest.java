@@ -31,8 +31,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 @ParameterizedClass
 @EnumSource(Engine.class)
 class FollowingTest {
-    /// Within which every change is to be told.
-    private static final long MILLIS = 1000;
+    /// How long a test waits for news before it fails. How soon they come is measured: `bench/run ledger`.
+    private static final long PATIENCE = 30;
 
     @TempDir
     Path folder;
@@ -63,18 +63,18 @@ class FollowingTest {
     }
 
     @Test
-    void tellsWhatAnotherProgramChangedWithinASecond() throws InterruptedException {
+    void tellsWhatAnotherProgramChanged() throws InterruptedException {
         BlockingQueue<CatalogRevision> told = new LinkedBlockingQueue<>();
         try (Catalog.Following following = there.follow(told::add)) {
             CatalogRevision before = there.view().revision();
             ship(here, "a");
-            assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS))
+            assertThat(told.poll(PATIENCE, TimeUnit.SECONDS))
                     .isEqualTo(here.view().revision());
             assertThat(there.view().changesSince(before))
                     .extracting(CatalogView.Change::kind)
                     .containsExactly(CatalogView.Change.Kind.STOCK);
             there.apply(plan(there, ImportPlan.Rank.OWN, List.of(), List.of(lot("T0002", RED_MAPLE, 3))));
-            assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS))
+            assertThat(told.poll(PATIENCE, TimeUnit.SECONDS))
                     .as("its own changes too")
                     .isEqualTo(there.view().revision());
         }
@@ -104,7 +104,7 @@ class FollowingTest {
             CatalogRevision last = here.view().revision();
             CatalogRevision newest = told.take();
             while (!newest.equals(last)) {
-                CatalogRevision next = told.poll(MILLIS, TimeUnit.MILLISECONDS);
+                CatalogRevision next = told.poll(PATIENCE, TimeUnit.SECONDS);
                 assertThat(next).as("the news after " + newest).isNotNull().isGreaterThan(newest);
                 newest = java.util.Objects.requireNonNull(next);
             }
@@ -124,8 +124,8 @@ class FollowingTest {
             }
         })) {
             ship(here, "a");
-            assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS)).isNotNull();
-            assertThat(told.poll(2 * MILLIS, TimeUnit.MILLISECONDS))
+            assertThat(told.poll(PATIENCE, TimeUnit.SECONDS)).isNotNull();
+            assertThat(told.poll(PATIENCE, TimeUnit.SECONDS))
                     .as("the same state once more, for it was not taken in")
                     .isEqualTo(here.view().revision());
         }
@@ -138,10 +138,10 @@ class FollowingTest {
         try (Catalog.Following following = there.follow(told::add)) {
             for (int round = 0; round < 3; round++) {
                 ship(here, "before-" + round);
-                assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS)).isNotNull();
+                assertThat(told.poll(PATIENCE, TimeUnit.SECONDS)).isNotNull();
                 assertThat(TestPostgres.cutConnections()).isPositive();
                 assertThat(ship(here, "after-" + round)).isInstanceOf(LedgerResult.Applied.class);
-                assertThat(told.poll(MILLIS, TimeUnit.MILLISECONDS))
+                assertThat(told.poll(PATIENCE, TimeUnit.SECONDS))
                         .isEqualTo(here.view().revision());
                 Thread.sleep(60); // until idle connections are looked at before they are used
                 assertThat(there.ledger().lot("T0001").orElseThrow().count()).isEqualTo(38 - 2 * round);

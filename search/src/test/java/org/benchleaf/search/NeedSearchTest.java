@@ -148,12 +148,12 @@ class NeedSearchTest {
     }
 
     @Test
-    void findsWhatCameInWithinASecondThoughNobodySaidThatItChanged() {
+    void findsWhatCameInThoughNobodySaidThatItChanged() {
         NeedSearch search = new NeedSearch(catalog, index);
         NeedQuery query = NeedQuery.of(Need.of(new Wish.InStock(70, Optional.empty(), Optional.empty())), NOW);
         assertThat(search.answer(query).meetAll()).isZero();
         catalog.put(stock(3, "#7, 80"));
-        long until = System.nanoTime() + 1_000_000_000L;
+        long until = System.nanoTime() + 30_000_000_000L; // a test that waits this long has failed
         while (search.answer(query).meetAll() == 0 && System.nanoTime() < until) {
             Thread.onSpinWait();
         }

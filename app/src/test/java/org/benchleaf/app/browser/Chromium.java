@@ -20,6 +20,9 @@ import java.util.stream.Stream;
 public final class Chromium implements AutoCloseable {
     private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome");
 
+    /// Milliseconds. How soon a page is right is measured elsewhere; a busy machine must not fail a test.
+    private static final double PATIENCE = 120_000;
+
     private final Playwright playwright;
     private final Browser browser;
 
@@ -43,8 +46,7 @@ public final class Chromium implements AutoCloseable {
 
     /// One of one's own, with more options on its command line, such as a camera that films a file; close it.
     public static Chromium start(List<String> options) {
-        // how soon a page is right is measured elsewhere; a busy machine must not fail a test
-        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE);
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         List<String> all = Stream.concat(
@@ -76,7 +78,7 @@ public final class Chromium implements AutoCloseable {
                 .setIsMobile(look.isPhone())
                 .setLocale("en-US")
                 .setColorScheme(look.dark() ? ColorScheme.DARK : ColorScheme.LIGHT)));
-        context.setDefaultTimeout(30_000); // machines are busy; a test that waits this long has failed
+        context.setDefaultTimeout(PATIENCE);
         return new Sight(look, context);
     }
 

@@ -32,7 +32,7 @@ class ServingTest {
 
     private static String page(int port) throws InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/"))
-                .timeout(Duration.ofSeconds(10))
+                .timeout(Duration.ofMinutes(1))
                 .build();
         try (HttpClient http = HttpClient.newHttpClient()) {
             return http.send(request, HttpResponse.BodyHandlers.ofString()).body();

@@ -55,11 +55,14 @@ final class GoodsWords {
         return goods;
     }
 
+    /// Begins with the first of several blanks and commas and gives none of them back: a run of commas is gone through
+    /// once, not from each of its commas.
     private static Pattern end(String goods) {
-        return Pattern.compile("(?i)(?<=\\S)(?:[ ,]+" + goods + "|[ ,]*\\( ?" + goods + " ?\\))[ ,;.]*$");
+        return Pattern.compile("(?i)(?<=[^\\s,])(?:[ ,]++" + goods + "|[ ,]*+\\( ?" + goods + " ?\\))[ ,;.]*+$");
     }
 
-    private static Optional<Matcher> ending(String text) {
+    /// The last words of goods in a text, where they begin.
+    static Optional<Matcher> ending(CharSequence text) {
         return ENDS.stream()
                 .map(pattern -> pattern.matcher(text))
                 .filter(Matcher::find)
@@ -69,7 +72,7 @@ final class GoodsWords {
 
     /// `'No. 5'` and `"24"` are epithets: the quote that ends them was opened before. A quote behind a number that
     /// closes nothing is a unit.
-    private static boolean isOutsideQuotes(String text, int from) {
+    private static boolean isOutsideQuotes(CharSequence text, int from) {
         boolean open = false;
         for (int at = 0; at < from; at++) {
             if (!Quotes.isQuote(text.charAt(at))) {

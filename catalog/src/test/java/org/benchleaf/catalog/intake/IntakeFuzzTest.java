@@ -12,10 +12,8 @@ import net.jqwik.api.Provide;
 import org.benchleaf.catalog.model.Attributes;
 import org.benchleaf.shared.fact.Source;
 
-/// Whatever stands in a sheet, reading it ends in a plan or in a refusal of ours, and soon.
+/// Whatever stands in a sheet, reading it ends in a plan or in a refusal of ours.
 class IntakeFuzzTest {
-    private static final long SECOND = 1_000_000_000L;
-
     @Provide
     Arbitrary<String> cells() {
         Arbitrary<String> odd = Arbitraries.of(
@@ -70,7 +68,6 @@ class IntakeFuzzTest {
 
     @Property(tries = 300)
     void proposesAMapForAnySheet(@ForAll("tables") List<List<String>> rows) {
-        long start = System.nanoTime();
         try (Sheet sheet = SheetReader.open("any.csv", text("", rows))) {
             List<List<String>> sample = sheet.rows().map(RawRow::cells).toList();
             ColumnMap map = MapProposal.of("any", sheet.headings(), sample, new Source("any.csv"));
@@ -78,7 +75,6 @@ class IntakeFuzzTest {
         } catch (SheetException refused) {
             assertThat(refused.problem().key()).startsWith("file.");
         }
-        assertThat(System.nanoTime() - start).isLessThan(5 * SECOND);
     }
 
     @Property(tries = 500)

@@ -73,7 +73,7 @@ class PrintDeskTest {
     /// Waits for a job and downloads what came of it.
     private byte[] printed(HttpResponse<String> made) throws IOException, InterruptedException {
         String path = StaffClient.led(made);
-        Instant end = Instant.now().plus(Duration.ofMinutes(1));
+        Instant end = Instant.now().plus(Duration.ofMinutes(5));
         HttpResponse<String> job = printer.get(path);
         while (job.headers().firstValue("Refresh").isPresent() && Instant.now().isBefore(end)) {
             Thread.sleep(100);

@@ -1,7 +1,6 @@
 package org.benchleaf.app.web.walk;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -50,7 +49,6 @@ class BulletinPagesTest {
 
     @BeforeEach
     void walk() throws IOException {
-        setDefaultAssertionTimeout(30_000);
         shop = WalkShop.open(folder, WalkShop.PLANTS, WalkShop.STOCK);
         Files.write(shop.folder().resolve("photographs").resolve("walk-sighting-2.jpg"), Pictures.withPlace());
         see("sighting-1", "S0003", Optional.empty(), 44, Condition.FULL_FALL_COLOR);

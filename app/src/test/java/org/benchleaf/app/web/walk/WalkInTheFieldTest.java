@@ -1,7 +1,6 @@
 package org.benchleaf.app.web.walk;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -35,7 +34,6 @@ class WalkInTheFieldTest {
 
     @BeforeEach
     void open() {
-        setDefaultAssertionTimeout(30_000);
         shop = WalkShop.open(folder, WalkShop.PLANTS, WalkShop.STOCK);
     }
 

@@ -1,7 +1,6 @@
 package org.benchleaf.app.web.walk;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 
 import java.nio.file.Path;
 import org.benchleaf.app.browser.Chromium;
@@ -30,7 +29,6 @@ class WalkLookTest {
 
     @BeforeAll
     void open(@TempDir Path folder) {
-        setDefaultAssertionTimeout(30_000); // machines are busy; a test that waits this long has failed
         shop = WalkShop.open(folder, WalkShop.PLANTS, WalkShop.STOCK);
     }
 

@@ -61,7 +61,6 @@ class WalkNamesTest {
                 .collect(Collectors.joining("\n", "name,synonyms,common_names\n", "\n"));
         shop = WalkShop.open(folder, plants);
         sight = chromium.open(Look.PHONE_LIGHT, options -> options);
-        sight.context().setDefaultTimeout(120_000);
         shop.signIn(sight);
         sight.go(shop.at("/walk"));
     }
