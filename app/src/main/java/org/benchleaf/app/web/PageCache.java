@@ -4,15 +4,17 @@ import java.time.LocalDateTime;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.web.route.Reply;
 import org.benchleaf.app.web.route.Request;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.content.Telling;
+import org.benchleaf.search.substitute.PublishedAdvice;
 
-/// Public pages that were made already, for as long as they are true: until the catalog changes or the minute that they
-/// name is over. A page asked for by many at once is made more than once; none waits for another.
+/// Public pages that were made already, for as long as they are true: until the catalog or the shop's table of advice
+/// changes, or the minute that they name is over. A page asked for by many at once is made more than once; none waits for another.
 final class PageCache {
     private static final int MOST_PAGES = 4000;
     private static final long MOST_BYTES = 64L << 20;
@@ -21,7 +23,7 @@ final class PageCache {
 
     private final Benchleaf benchleaf;
     private final Map<Key, Reply> kept = new LinkedHashMap<>(64, 0.75f, true);
-    private State state = new State(new CatalogRevision(-1), LocalDateTime.MIN);
+    private Optional<State> state = Optional.empty();
     private long bytes;
 
     PageCache(Benchleaf benchleaf) {
@@ -29,7 +31,7 @@ final class PageCache {
     }
 
     /// What every kept page was made from.
-    private record State(CatalogRevision revision, LocalDateTime minute) {}
+    private record State(CatalogRevision revision, LocalDateTime minute, PublishedAdvice advice) {}
 
     private record Key(String address, Telling telling) {}
 
@@ -41,13 +43,13 @@ final class PageCache {
         if (address.length() > LONGEST_ADDRESS) {
             return make.get();
         }
-        State now = new State(benchleaf.catalog().revision(), benchleaf.now());
+        State now = new State(benchleaf.catalog().revision(), benchleaf.now(), benchleaf.advice());
         Key key = new Key(address, telling);
         synchronized (this) {
-            if (!now.equals(state)) {
+            if (state.filter(now::equals).isEmpty()) {
                 kept.clear();
                 bytes = 0;
-                state = now;
+                state = Optional.of(now);
             }
             Reply known = kept.get(key);
             if (known != null) {
@@ -63,7 +65,7 @@ final class PageCache {
 
     /// Keeps a page unless the catalog went on while it was made.
     private synchronized void keep(State madeFrom, Key key, Reply page) {
-        if (!madeFrom.equals(state) || kept.putIfAbsent(key, page) != null) {
+        if (state.filter(madeFrom::equals).isEmpty() || kept.putIfAbsent(key, page) != null) {
             return;
         }
         bytes += page.length();

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -13,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.benchleaf.app.Shop;
+import org.benchleaf.app.Workspace;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -69,10 +72,21 @@ class PublicPagesTest {
     void aPlantsPageTellsWhatListsNameItInsteadOfAndWhoSaysSo() {
         // Penn State Extension and others read for instead.tsv; the grower is of Pennsylvania
         assertThat(shop.get(shop.plant("Itea virginica")).body())
-                .contains("Published lists name it instead of")
+                .contains("Advised instead of")
                 .containsPattern("burning bush \\(Euonymus alatus\\): [^<]*Penn State[^<]* and \\d+ others");
         // named for English ivy by some list, and runs wild itself
-        assertThat(shop.get(shop.plant("Ajuga reptans")).body()).doesNotContain("Published lists name it instead of");
+        assertThat(shop.get(shop.plant("Ajuga reptans")).body()).doesNotContain("Advised instead of");
+    }
+
+    @Test
+    void aPageThatWasKeptTellsTheShopsNewWordAtOnce() throws IOException {
+        String path = shop.plant("Heptacodium miconioides");
+        assertThat(shop.get(path).body()).doesNotContain("Syringa vulgaris");
+
+        Files.writeString(
+                Workspace.at(shop.folder()).insteadFile(), "original,instead\nSyringa vulgaris,Heptacodium miconioides\n");
+
+        assertThat(shop.get(path).body()).contains("Syringa vulgaris: Wrenfold Growers");
     }
 
     private String key(String plant) {

@@ -77,16 +77,14 @@ public final class SubstituteFinder {
         PlantKey originalKey = query.original().key();
         List<PlantKey> kin = kin(query.original());
         Map<PlantKey, Candidate> sisters = read(with(originalKey, kin));
-        boolean grown = kin.stream()
-                .flatMap(key -> Stream.ofNullable(sisters.get(key)))
-                .anyMatch(sister -> !sister.stock().items().isEmpty());
         PlantStock usual = Optional.ofNullable(sisters.get(originalKey))
                 .map(Candidate::stock)
                 .orElseGet(() -> PlantStock.none(originalKey));
-        Role role = RoleReader.read(query.original(), query.purpose(), grown);
         Advice advice = published.insteadOf(
                 query.original().name(),
                 query.shipment().map(shipment -> shipment.to().region()));
+        Role role = RoleReader.read(
+                query.original(), query.purpose(), isOffered(query.original(), usual, sisters.values(), advice));
         Need need = RoleNeed.of(query, role, advice);
         int few = FEW + 2 * query.limit();
         Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
@@ -100,6 +98,16 @@ public final class SubstituteFinder {
             search.look(more.subList(Math.min(few, more.size()), more.size()), kin);
         }
         return search.answer(proposal);
+    }
+
+    /// Whether the shop itself offers the plant: whoever asks then has it sold out. Who asks for a species that lists
+    /// replace, and that is not grown here as such, wants none of its cultivars either.
+    private static boolean isOffered(
+            PlantRecord original, PlantStock usual, Collection<Candidate> sisters, Advice advice) {
+        boolean meantAsSuch = original.name().cultivar().isEmpty() && !advice.isEmpty();
+        return !usual.items().isEmpty()
+                || !meantAsSuch
+                        && sisters.stream().anyMatch(sister -> !sister.stock().items().isEmpty());
     }
 
     /// Plants of the same species, by the words of their names.
