@@ -236,7 +236,7 @@ public final class Benchleaf implements AutoCloseable {
 
     /// Finds the plant that is to be replaced, grown here or not.
     public OriginalFinder originals() {
-        return new OriginalFinder(catalog.view(), plantFinder(), this::names, this::references);
+        return new OriginalFinder(catalog.view(), plantFinder(), this::names, this::references, advice);
     }
 
     /// Plants that are known and not grown here.

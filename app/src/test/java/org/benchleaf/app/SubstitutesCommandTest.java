@@ -197,6 +197,24 @@ class SubstitutesCommandTest {
     }
 
     @Test
+    void tellsWhatListsNameInsteadOfAPlantThatNobodyKnowsMoreOf() {
+        // of instead.tsv: Chicago Botanic Garden names soft rush instead of flowering rush
+        Run rush = run("butomus umbellatus");
+        assertThat(rush.code()).isZero();
+        assertThat(rush.out())
+                .contains("Instead of Butomus umbellatus")
+                .contains(
+                        "no more is known of it here than what published lists name in its place: Chamerion latifolium, Juncus effusus, ")
+                .contains("Named in its place by Chicago Botanic Garden.");
+
+        Run elodea = run("Egeria densa");
+        assertThat(elodea.out())
+                .contains("name in its place: Elodea canadensis.")
+                .contains("Nothing in stock does its work under these conditions.");
+        assertThat(run("Egeria densissima").code()).as("no list replaces it").isNotZero();
+    }
+
+    @Test
     void refusesAPurposeThatIsNone() {
         Run run = run("burning bush", "--for", "nonsense");
 

@@ -74,7 +74,7 @@ final class SubstituteText {
         originals.takenAs(found, typed).ifPresent(line -> out.println("  " + line));
         out.println("  "
                 + originals
-                        .notGrown(found)
+                        .notGrown(found, answer)
                         .orElseGet(() -> words.text(
                                 "substitute.stock",
                                 Map.of("stock", new AnswerText(words).stock(answer.originalStock(), query.now())))));

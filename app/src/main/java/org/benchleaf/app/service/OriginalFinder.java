@@ -20,9 +20,11 @@ import org.benchleaf.catalog.names.NameReading;
 import org.benchleaf.search.names.NameHit;
 import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.names.NameMatch;
+import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.plant.Grown;
 
 /// From what a person types to the plant that is to be replaced: in the catalog, or known and not grown.
@@ -39,11 +41,18 @@ public final class OriginalFinder {
     private final PlantFinder plants;
     private final Supplier<NameIndex> names;
     private final Supplier<ReferencePlants> references;
+    private final Supplier<PublishedAdvice> advice;
 
     /// @param plants finds keys and what is misspelt
     /// @param references read only when the catalog does not have the name
+    /// @param advice asked for names that even references do not have
     public OriginalFinder(
-            CatalogView catalog, PlantFinder plants, Supplier<NameIndex> names, Supplier<ReferencePlants> references) {
+            CatalogView catalog,
+            PlantFinder plants,
+            Supplier<NameIndex> names,
+            Supplier<ReferencePlants> references,
+            Supplier<PublishedAdvice> advice) {
+        this.advice = advice;
         this.catalog = catalog;
         this.plants = plants;
         this.names = names;
@@ -84,7 +93,17 @@ public final class OriginalFinder {
                 .get()
                 .ofGenus(typed, catalog.saleRules())
                 .map(plant -> new Found(plant, List.of(), true))
+                .or(() -> onlyNamed(typed))
                 .orElseGet(() -> new Found(plants.find(typed), List.of(), false));
+    }
+
+    /// What lists replace and nobody knows anything else of.
+    private Optional<Found> onlyNamed(String typed) {
+        return NameReader.read(typed)
+                .known()
+                .filter(name -> !name.isCultivated())
+                .filter(name -> advice.get().replaces(TaxonName.of(name)))
+                .map(name -> new Found(ReferencePlants.named(name, catalog.saleRules()), List.of(), isGenus(typed)));
     }
 
     private List<NameHit> hits(String typed) {

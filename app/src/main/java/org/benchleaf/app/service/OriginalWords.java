@@ -13,6 +13,7 @@ import org.benchleaf.content.Wording;
 import org.benchleaf.search.substitute.Role;
 import org.benchleaf.search.substitute.SubstituteAnswer;
 import org.benchleaf.shared.color.PlantColor;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.plant.Season;
 import org.benchleaf.shared.plant.Use;
 
@@ -20,6 +21,7 @@ import org.benchleaf.shared.plant.Use;
 public final class OriginalWords {
     private static final int SEASONS = 2;
     private static final int USES = 3;
+    private static final int ADVISED = 8;
 
     private final Wording words;
 
@@ -53,10 +55,15 @@ public final class OriginalWords {
     /// That it stands in no catalog, and whose word its facts are.
     ///
     /// @return empty for a plant of the catalog
-    public Optional<String> notGrown(OriginalFinder.Found found) {
-        return ReferencePlants.isReference(found.plant())
-                ? Optional.of(words.text("substitute.not-grown", Map.of("source", source(found.plant()))))
-                : Optional.empty();
+    public Optional<String> notGrown(OriginalFinder.Found found, SubstituteAnswer answer) {
+        if (!ReferencePlants.isReference(found.plant())) {
+            return Optional.empty();
+        }
+        String source = source(found.plant());
+        return Optional.of(
+                source.isEmpty()
+                        ? words.text("substitute.only-named", Map.of("names", advised(answer)))
+                        : words.text("substitute.not-grown", Map.of("source", source)));
     }
 
     /// What it does in a garden, and that it runs wild where it does.
@@ -77,6 +84,10 @@ public final class OriginalWords {
         return answer.passedOver().isEmpty()
                 ? Optional.empty()
                 : Optional.of(words.text("substitute.passed-over", Map.of("names", names(answer.passedOver()))));
+    }
+
+    private static String advised(SubstituteAnswer answer) {
+        return answer.advised().stream().limit(ADVISED).map(TaxonName::text).collect(Collectors.joining(", "));
     }
 
     private static String names(List<PlantRecord> plants) {

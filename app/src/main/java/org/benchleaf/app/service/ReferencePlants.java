@@ -125,6 +125,11 @@ public final class ReferencePlants {
                 .toList();
     }
 
+    /// A plant of which nothing is known but its name and what is said of selling it.
+    public static PlantRecord named(BotanicalName name, SaleRuleBook rules) {
+        return notGrown(name, List.of(), List.of(), Facts.of(List.of()), rules);
+    }
+
     /// Whether a plant is one of these and not in the catalog.
     public static boolean isReference(PlantRecord plant) {
         return plant.key().equals(NO_KEY);
@@ -140,21 +145,16 @@ public final class ReferencePlants {
                         .findFirst())
                 .map(above -> own.inheriting(Facts.of(above.facts())))
                 .orElse(own);
-        Facts judged = rules.of(
-                        plant.name(),
-                        plant.synonyms().stream().map(Synonym::text).toList())
+        return notGrown(plant.name(), plant.commonNames(), plant.synonyms(), facts, rules);
+    }
+
+    private static PlantRecord notGrown(
+            BotanicalName name, List<CommonName> commonNames, List<Synonym> synonyms, Facts facts, SaleRuleBook rules) {
+        Facts judged = rules.of(name, synonyms.stream().map(Synonym::text).toList())
                 .map(said -> facts.and(new Fact<>(
                         Attributes.SALE_RULES, said, new org.benchleaf.shared.fact.Source("sale rules"), false)))
                 .orElse(facts);
-        return new PlantRecord(
-                NO_KEY,
-                plant.name(),
-                Optional.empty(),
-                plant.commonNames(),
-                plant.synonyms(),
-                judged,
-                List.of(),
-                false);
+        return new PlantRecord(NO_KEY, name, Optional.empty(), commonNames, synonyms, judged, List.of(), false);
     }
 
     private static String fold(String name) {

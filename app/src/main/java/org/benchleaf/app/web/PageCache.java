@@ -14,7 +14,8 @@ import org.benchleaf.content.Telling;
 import org.benchleaf.search.substitute.PublishedAdvice;
 
 /// Public pages that were made already, for as long as they are true: until the catalog or the shop's table of advice
-/// changes, or the minute that they name is over. A page asked for by many at once is made more than once; none waits for another.
+/// changes, or the minute that they name is over. A page asked for by many at once is made more than once; none waits
+/// for another.
 final class PageCache {
     private static final int MOST_PAGES = 4000;
     private static final long MOST_BYTES = 64L << 20;

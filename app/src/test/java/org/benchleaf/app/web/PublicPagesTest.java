@@ -84,7 +84,8 @@ class PublicPagesTest {
         assertThat(shop.get(path).body()).doesNotContain("Syringa vulgaris");
 
         Files.writeString(
-                Workspace.at(shop.folder()).insteadFile(), "original,instead\nSyringa vulgaris,Heptacodium miconioides\n");
+                Workspace.at(shop.folder()).insteadFile(),
+                "original,instead\nSyringa vulgaris,Heptacodium miconioides\n");
 
         assertThat(shop.get(path).body()).contains("Syringa vulgaris: Wrenfold Growers");
     }

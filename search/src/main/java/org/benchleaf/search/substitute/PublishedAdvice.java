@@ -141,6 +141,12 @@ public final class PublishedAdvice {
                 .toList();
     }
 
+    /// Whether some list says what to plant instead of this very taxon, under one of its names.
+    public boolean replaces(TaxonName original) {
+        return byGenus.getOrDefault(original.genus(), List.of()).stream()
+                .anyMatch(one -> one.original().equals(original));
+    }
+
     /// What lists name in the place of a plant: those headed by its species and those headed by its genus; for a bare
     /// genus, those of all its species.
     ///

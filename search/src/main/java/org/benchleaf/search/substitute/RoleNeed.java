@@ -7,6 +7,7 @@ import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.search.fit.Renown;
 import org.benchleaf.shared.color.ColorFamily;
 import org.benchleaf.shared.color.PlantColor;
+import org.benchleaf.shared.need.Counting;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
@@ -71,7 +72,11 @@ final class RoleNeed {
         if (!advice.isEmpty()) {
             boolean meant =
                     role.unwelcome() && query.original().name().cultivar().isEmpty();
-            wishes.put(advice.wish(), meant ? NAMED : NAMED_ALSO);
+            if (isOnlyNamed(facts)) {
+                wishes.whole(new WeighedWish(advice.wish(), NAMED, true, Counting.BY_DEGREE));
+            } else {
+                wishes.put(advice.wish(), meant ? NAMED : NAMED_ALSO);
+            }
         }
         shape.ask();
         seasons();
@@ -83,6 +88,11 @@ final class RoleNeed {
         }
         new Place(facts, wishes).ask();
         return wishes.need();
+    }
+
+    /// Of a plant of which nothing is known but its name, lists alone say what does its work.
+    private static boolean isOnlyNamed(Facts facts) {
+        return facts.all().stream().allMatch(fact -> fact.attribute().equals(Attributes.SALE_RULES));
     }
 
     /// What cannot be had at all is no substitute; enough of it is better than some.

@@ -25,6 +25,8 @@ final class Shape {
     private static final int LYING_CM = 45;
     /// A conifer is no shrub above this height, in cm.
     private static final int TREE_CM = 450;
+    /// What hides a neighbor stands above a person's head, in cm.
+    private static final int HEAD_CM = 200;
 
     private final Role role;
     private final Facts facts;
@@ -75,12 +77,23 @@ final class Shape {
             forms.add(LifeForm.CONIFER);
         }
         if (own.contains(LifeForm.CONIFER)) {
-            boolean tall = facts.value(Attributes.HEIGHT)
-                    .map(height -> height.middleCm() > TREE_CM)
-                    .orElse(true);
-            forms.add(tall ? LifeForm.TREE : LifeForm.SHRUB);
+            forms.add(isTallerThan(TREE_CM).orElse(true) ? LifeForm.TREE : LifeForm.SHRUB);
+        }
+        if (evergreen && isBamboo()) {
+            forms.addAll(List.of(LifeForm.SHRUB, LifeForm.CONIFER, LifeForm.TREE));
         }
         return forms;
+    }
+
+    /// A grass that stands like a wall: what woody plants do for screens and no other grass does all year.
+    private boolean isBamboo() {
+        return own.contains(LifeForm.GRASS)
+                && role.looks().isEmpty()
+                && isTallerThan(HEAD_CM).orElse(false);
+    }
+
+    private Optional<Boolean> isTallerThan(int cm) {
+        return facts.value(Attributes.HEIGHT).map(height -> height.middleCm() > cm);
     }
 
     private void size() {
@@ -91,7 +104,7 @@ final class Shape {
         }
         facts.value(Attributes.HEIGHT).ifPresent(height -> {
             // a plant that outgrows its place is worse than one that stays lower
-            wishes.add(new Wish.NoTallerThan(step(height.highCm() * TALLER)), 2);
+            wishes.add(new Wish.NoTallerThan(step(height.highCm() * TALLER)), 3);
             wishes.add(new Wish.AtLeastTall(step(height.middleCm() * LOWER)), 1);
         });
         Optional<LengthRange> spread = facts.value(Attributes.SPREAD);

@@ -1,10 +1,15 @@
 package org.benchleaf.search.substitute;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.benchleaf.catalog.CatalogRevision;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.need.WeighedWish;
+import org.benchleaf.shared.need.Wish;
 
 /// Substitutes for a plant.
 ///
@@ -28,6 +33,20 @@ public record SubstituteAnswer(
         best = List.copyOf(best);
         all = List.copyOf(all);
         passedOver = List.copyOf(passedOver);
+    }
+
+    /// What lists name instead, here or not, that which most publishers name first.
+    public List<TaxonName> advised() {
+        return need.wishes().stream()
+                .map(WeighedWish::wish)
+                .filter(Wish.NamedInstead.class::isInstance)
+                .map(Wish.NamedInstead.class::cast)
+                .flatMap(named -> named.publishers().entrySet().stream())
+                .sorted(Map.Entry.<TaxonName, Integer>comparingByValue(Comparator.reverseOrder())
+                        .thenComparing(one -> one.getKey().text()))
+                .map(Map.Entry::getKey)
+                .distinct()
+                .toList();
     }
 
     /// Those of one group, best first.

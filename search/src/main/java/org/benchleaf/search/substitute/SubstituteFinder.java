@@ -107,7 +107,8 @@ public final class SubstituteFinder {
         boolean meantAsSuch = original.name().cultivar().isEmpty() && !advice.isEmpty();
         return !usual.items().isEmpty()
                 || !meantAsSuch
-                        && sisters.stream().anyMatch(sister -> !sister.stock().items().isEmpty());
+                        && sisters.stream()
+                                .anyMatch(sister -> !sister.stock().items().isEmpty());
     }
 
     /// Plants of the same species, by the words of their names.

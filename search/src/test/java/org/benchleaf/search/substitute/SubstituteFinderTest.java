@@ -25,6 +25,7 @@ import org.benchleaf.shared.fact.Region;
 import org.benchleaf.shared.fact.Source;
 import org.benchleaf.shared.measure.HardinessZone;
 import org.benchleaf.shared.name.BotanicalName;
+import org.benchleaf.shared.name.TaxonName;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
 import org.benchleaf.shared.plant.Season;
@@ -292,6 +293,53 @@ class SubstituteFinderTest {
         return new SubstituteFinder(catalog, index)
                 .knowing(PublishedAdvice.of(List.of(lists)))
                 .find(new SubstituteQuery(original, Purpose.NOT_SAID, FORTY, Optional.empty(), List.of(), NOW, 3));
+    }
+
+    @Test
+    void ofAPlantWithoutAnyFactOnlyWhatListsNameIsProposed() {
+        index.catchUp();
+        SubstituteAnswer answer = new SubstituteFinder(catalog, index)
+                .knowing(PublishedAdvice.of(List.of(
+                        advised("Retama monosperma", "Fothergilla", FLYER),
+                        advised("Retama monosperma", "Ceanothus", FLYER),
+                        advised("Retama monosperma", "Ceanothus", COLUMN))))
+                .find(new SubstituteQuery(
+                        plant(99, of("Retama", "monosperma"), Facts.of(List.of())),
+                        Purpose.NOT_SAID,
+                        FORTY,
+                        Optional.empty(),
+                        List.of(),
+                        NOW,
+                        3));
+
+        assertThat(names(answer.all())).containsExactly("Fothergilla major");
+        assertThat(answer.advised())
+                .as("here or not, what most publishers name first")
+                .containsExactly(new TaxonName("Ceanothus"), new TaxonName("Fothergilla"));
+    }
+
+    @Test
+    void aBambooIsReplacedByWoodyPlantsThatScreenAndAFloweringGrassByGrasses() {
+        put(
+                7,
+                of("Thuja", "occidentalis"),
+                facts("life_form", "conifer", "foliage", "evergreen", "height", "300-600 cm", "uses", "screen"));
+        put(
+                8,
+                of("Carex", "plantaginea"),
+                facts("life_form", "grass", "foliage", "evergreen", "height", "30-40 cm", "uses", "woodland"));
+        catalog.put(stock(7, "#3, 100"));
+        catalog.put(stock(8, "#3, 100"));
+        String[] bamboo = {"life_form", "grass", "foliage", "evergreen", "height", "300-600 cm", "uses", "screen"};
+        List<String> pampas = new ArrayList<>(Arrays.asList(bamboo));
+        pampas.addAll(List.of("flower_color", "cream", "bloom", "Aug-Oct", "known_for", "flowers"));
+
+        assertThat(names(find(plant(99, of("Phyllostachys", "aurea"), facts(bamboo)), FORTY)
+                        .best()))
+                .startsWith("Thuja occidentalis");
+        assertThat(names(find(plant(99, of("Cortaderia", "selloana"), facts(pampas.toArray(String[]::new))), FORTY)
+                        .best()))
+                .startsWith("Carex plantaginea");
     }
 
     @Test

@@ -98,7 +98,7 @@ final class CallPage {
         OriginalWords originals = new OriginalWords(words);
         head.add(originals.insteadOf(found));
         originals.takenAs(found, asked.q()).ifPresent(head::add);
-        head.add(originals.notGrown(found).orElseGet(() -> stock(answer)));
+        head.add(originals.notGrown(found, answer).orElseGet(() -> stock(answer)));
         head.addAll(originals.work(found, answer.role()));
         originals.passedOver(answer).ifPresent(head::add);
         List<Group> groups = new ArrayList<>();
