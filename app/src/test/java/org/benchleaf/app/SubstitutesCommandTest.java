@@ -167,6 +167,7 @@ class SubstitutesCommandTest {
                 .contains("\"substitutes\" : [")
                 .contains("\"differs\" : [")
                 .contains("\"group\" : \"other-species\"")
+                .contains("\"advised\" : [ \"Physocarpus opulifolius\", ")
                 .contains("\"offer\" : {");
     }
 

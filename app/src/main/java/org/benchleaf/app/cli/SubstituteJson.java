@@ -78,6 +78,8 @@ final class SubstituteJson {
         answer.all().stream().filter(one -> !answer.best().contains(one)).forEach(one -> add(more.addObject(), one));
         ArrayNode passedOver = root.putArray("passedOver");
         answer.passedOver().forEach(plant -> passedOver.add(plant.name().toString()));
+        ArrayNode advised = root.putArray("advised");
+        answer.advised().forEach(taxon -> advised.add(taxon.text()));
         return written(root);
     }
 

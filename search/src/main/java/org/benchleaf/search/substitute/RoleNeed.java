@@ -49,8 +49,11 @@ final class RoleNeed {
     private final WishList wishes;
     private final Shape shape;
 
-    private RoleNeed(SubstituteQuery query, Role role, Advice advice) {
+    private final boolean stranger;
+
+    private RoleNeed(SubstituteQuery query, Role role, Advice advice, boolean stranger) {
         this.query = query;
+        this.stranger = stranger;
         this.advice = advice;
         this.role = role;
         this.facts = query.original().facts();
@@ -58,8 +61,9 @@ final class RoleNeed {
         this.shape = new Shape(role, facts, wishes);
     }
 
-    static Need of(SubstituteQuery query, Role role, Advice advice) {
-        return new RoleNeed(query, role, advice).need();
+    /// @param stranger whether the catalog has no plant of its kin
+    static Need of(SubstituteQuery query, Role role, Advice advice, boolean stranger) {
+        return new RoleNeed(query, role, advice, stranger).need();
     }
 
     /// The first wishes are the last to be left out.
@@ -72,7 +76,7 @@ final class RoleNeed {
         if (!advice.isEmpty()) {
             boolean meant =
                     role.unwelcome() && query.original().name().cultivar().isEmpty();
-            if (isOnlyNamed(facts)) {
+            if (stranger && isOnlyNamed(facts)) {
                 wishes.whole(new WeighedWish(advice.wish(), NAMED, true, Counting.BY_DEGREE));
             } else {
                 wishes.put(advice.wish(), meant ? NAMED : NAMED_ALSO);

@@ -85,7 +85,7 @@ public final class SubstituteFinder {
                 query.shipment().map(shipment -> shipment.to().region()));
         Role role = RoleReader.read(
                 query.original(), query.purpose(), isOffered(query.original(), usual, sisters.values(), advice));
-        Need need = RoleNeed.of(query, role, advice);
+        Need need = RoleNeed.of(query, role, advice, kin.isEmpty());
         int few = FEW + 2 * query.limit();
         Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
         Search search = new Search(query, role, need, usual, advice);

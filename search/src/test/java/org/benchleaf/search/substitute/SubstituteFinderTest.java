@@ -319,6 +319,17 @@ class SubstituteFinderTest {
     }
 
     @Test
+    void aPlantOfTheCatalogWithoutAnyFactIsReplacedByItsSistersToo() {
+        put(7, of("Retama", "monosperma"), Facts.of(List.of()));
+        put(8, of("Retama", "monosperma").withCultivar("White Veil"), Facts.of(List.of()));
+        catalog.put(stock(8, "#3, 100"));
+
+        assertThat(names(advisedOn(7, advised("Retama monosperma", "Fothergilla", FLYER))
+                        .all()))
+                .contains("Retama monosperma 'White Veil'", "Fothergilla major");
+    }
+
+    @Test
     void aBambooIsReplacedByWoodyPlantsThatScreenAndAFloweringGrassByGrasses() {
         put(
                 7,
