@@ -216,6 +216,38 @@ class SubstitutesCommandTest {
     }
 
     @Test
+    void replacesACultivarThatIsNotKnownHereByWhatIsKnownOfItsSpecies() {
+        Run cully = run("Betula nigra 'Cully'");
+        assertThat(cully.code()).isZero();
+        assertThat(cully.out())
+                .contains("Instead of Betula nigra 'Cully'")
+                .contains("It is not in the catalog; what follows goes by the facts of Betula nigra.")
+                .contains("The same species", " 1. Betula nigra, river birch");
+
+        assertThat(run("betula nigra heritage").out())
+                .as("without its marks")
+                .contains("Instead of Betula nigra 'Heritage'");
+        assertThat(run("Quercus alba (white oak)").out()).contains("Instead of Quercus alba, white oak");
+        assertThat(run("Berberis thunbergii 'Rose Glow'").out())
+                .as("known, and not grown")
+                .contains("what follows goes by the facts of Berberis thunbergii.", "It is regulated somewhere")
+                .doesNotContain("  1. Berberis");
+    }
+
+    @Test
+    void ofACultivarWithoutASpeciesOthersOfItsGenusAreProposedAndNothingIsGuessed() {
+        Run hosta = run("Hosta 'Guacamole'", "--limit", "10");
+
+        assertThat(hosta.out())
+                .contains("nothing more is known of it here: what follows are others of Hosta.")
+                .contains("Hosta 'Francee'");
+        assertThat(hosta.out().lines().filter(line -> line.matches(" ?\\d+\\. .*")))
+                .isNotEmpty()
+                .allMatch(line -> line.contains("Hosta"));
+        assertThat(run("Nosuch 'Guacamole'").code()).as("no such genus").isNotZero();
+    }
+
+    @Test
     void refusesAPurposeThatIsNone() {
         Run run = run("burning bush", "--for", "nonsense");
 

@@ -15,6 +15,7 @@ import org.benchleaf.app.Benchleaf;
 import org.benchleaf.app.ErrorReport;
 import org.benchleaf.app.Refusal;
 import org.benchleaf.app.service.PairingWords;
+import org.benchleaf.app.service.ReferencePlants;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.search.pairing.Companion;
 import org.benchleaf.search.pairing.Partner;
@@ -100,7 +101,7 @@ final class PairingsCommand implements Callable<Integer> {
             PairingWords words,
             YearWeek week,
             PrintWriter out) {
-        out.println(plant.name() + "  [" + plant.key() + "]");
+        out.println(ReferencePlants.isReference(plant) ? plant.name() : plant.name() + "  [" + plant.key() + "]");
         out.println("  " + words.pollination(plant, partners));
         for (Partner partner : partners) {
             out.println("    " + partner.plant().name() + "  ["

@@ -11,12 +11,12 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.Synonym;
-import org.benchleaf.catalog.names.NameReader;
-import org.benchleaf.catalog.names.NameReading;
 import org.benchleaf.search.names.NameHit;
 import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.names.NameMatch;
@@ -94,16 +94,54 @@ public final class OriginalFinder {
                 .ofGenus(typed, catalog.saleRules())
                 .map(plant -> new Found(plant, List.of(), true))
                 .or(() -> onlyNamed(typed))
-                .orElseGet(() -> new Found(plants.find(typed), List.of(), false));
+                .orElseGet(() -> misspelt(typed));
     }
 
     /// What lists replace and nobody knows anything else of.
     private Optional<Found> onlyNamed(String typed) {
-        return NameReader.read(typed)
-                .known()
+        return TypedName.whole(typed)
                 .filter(name -> !name.isCultivated())
                 .filter(name -> advice.get().replaces(TaxonName.of(name)))
-                .map(name -> new Found(ReferencePlants.named(name, catalog.saleRules()), List.of(), isGenus(typed)));
+                .map(name -> new Found(
+                        ReferencePlants.named(name, catalog.saleRules()), List.of(), TypedName.isGenus(typed)));
+    }
+
+    /// What is written a little otherwise, and else a cultivar that is not known here.
+    private Found misspelt(String typed) {
+        try {
+            return new Found(plants.find(typed), List.of(), false);
+        } catch (Refusal unknown) {
+            return TypedName.cultivar(typed)
+                    .flatMap(name -> strangeCultivar(name, near(typed)))
+                    .orElseThrow(() -> unknown);
+        }
+    }
+
+    /// Cultivars that are written or sound alike.
+    private List<PlantRecord> near(String typed) {
+        return plants(hits(typed).stream()
+                        .filter(hit -> hit.how().compareTo(NameMatch.PREFIX) > 0)
+                        .toList())
+                .stream()
+                .filter(plant -> plant.name().isCultivated())
+                .limit(NAMED)
+                .toList();
+    }
+
+    /// A cultivar of others, by what is known of its species; where that is not known, as one of a genus grown here.
+    private Optional<Found> strangeCultivar(BotanicalName name, List<PlantRecord> near) {
+        if (!name.isCultivated()) {
+            return sure(name.toString());
+        }
+        String genus = name.genus();
+        return name.taxonAbove()
+                .flatMap(species -> sure(species.toString()))
+                .map(species -> species.plant().facts())
+                .or(() -> plants(hits(genus)).stream()
+                        .filter(plant -> plant.name().genus().equals(genus))
+                        .findFirst()
+                        .map(one -> Facts.of(List.of())))
+                .map(facts -> new Found(ReferencePlants.cultivar(name, facts, catalog.saleRules()), near, false));
     }
 
     private List<NameHit> hits(String typed) {
@@ -122,12 +160,12 @@ public final class OriginalFinder {
         if (!sure.isEmpty()) {
             NameMatch best = sure.getFirst().how();
             return Optional.of(chosen(
-                    plants(sure.stream().filter(hit -> hit.how() == best).toList()), isGenus(typed)));
+                    plants(sure.stream().filter(hit -> hit.how() == best).toList()), TypedName.isGenus(typed)));
         }
         return references
                 .get()
                 .find(typed, catalog.saleRules())
-                .map(plant -> new Found(plant, List.of(), isGenus(typed)));
+                .map(plant -> new Found(plant, List.of(), TypedName.isGenus(typed)));
     }
 
     private static boolean isKey(String typed) {
@@ -190,12 +228,6 @@ public final class OriginalFinder {
         return sure(plain).or(() -> ofAKind(plain, hits(plain)));
     }
 
-    private static boolean isGenus(String typed) {
-        return NameReader.read(typed) instanceof NameReading.Read(BotanicalName name, var notes)
-                && name.toString().equals(name.genus())
-                && typed.equalsIgnoreCase(name.genus());
-    }
-
     /// A genus or species of which the catalog has cultivars only, or the beginning of its name. A plum is not looked
     /// for among plumbagos before it is looked for among plums.
     ///
@@ -208,7 +240,7 @@ public final class OriginalFinder {
                                 plant.synonyms().stream().map(Synonym::text))
                         .anyMatch(name -> (plain(name) + " ").startsWith(begun)))
                 .toList();
-        return within.isEmpty() ? Optional.empty() : Optional.of(chosen(within, isGenus(typed)));
+        return within.isEmpty() ? Optional.empty() : Optional.of(chosen(within, TypedName.isGenus(typed)));
     }
 
     /// As it is typed: without hybrid signs.

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Fact;
 import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.content.Wording;
@@ -59,11 +60,7 @@ public final class OriginalWords {
         if (!ReferencePlants.isReference(found.plant())) {
             return Optional.empty();
         }
-        String source = source(found.plant());
-        return Optional.of(
-                source.isEmpty()
-                        ? words.text("substitute.only-named", Map.of("names", advised(answer)))
-                        : words.text("substitute.not-grown", Map.of("source", source)));
+        return Optional.of(known(found.plant(), advised(answer)));
     }
 
     /// What it does in a garden, and that it runs wild where it does.
@@ -86,6 +83,25 @@ public final class OriginalWords {
                 : Optional.of(words.text("substitute.passed-over", Map.of("names", names(answer.passedOver()))));
     }
 
+    private String known(PlantRecord original, String advised) {
+        List<Fact<?>> facts = original.facts().all().stream()
+                .filter(fact -> !fact.attribute().equals(Attributes.SALE_RULES))
+                .toList();
+        if (facts.isEmpty()) {
+            return advised.isEmpty()
+                    ? words.text(
+                            "substitute.only-genus",
+                            Map.of("genus", original.name().genus()))
+                    : words.text("substitute.only-named", Map.of("names", advised));
+        }
+        boolean ofSpecies = facts.stream().allMatch(Fact::inherited);
+        return ofSpecies
+                ? words.text(
+                        "substitute.as-species",
+                        Map.of("species", TaxonName.of(original.name()).text()))
+                : words.text("substitute.not-grown", Map.of("source", source(facts)));
+    }
+
     private static String advised(SubstituteAnswer answer) {
         return answer.advised().stream().limit(ADVISED).map(TaxonName::text).collect(Collectors.joining(", "));
     }
@@ -94,9 +110,8 @@ public final class OriginalWords {
         return plants.stream().map(plant -> plant.name().toString()).collect(Collectors.joining(", "));
     }
 
-    private static String source(PlantRecord original) {
-        return original.facts().all().stream()
-                .filter(fact -> !fact.attribute().equals(Attributes.SALE_RULES))
+    private static String source(List<Fact<?>> facts) {
+        return facts.stream()
                 .map(fact -> fact.source().text())
                 .distinct()
                 .sorted()

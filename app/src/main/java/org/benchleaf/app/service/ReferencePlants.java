@@ -130,6 +130,13 @@ public final class ReferencePlants {
         return notGrown(name, List.of(), List.of(), Facts.of(List.of()), rules);
     }
 
+    /// A cultivar that is not known itself.
+    ///
+    /// @param species what is known of its species; none when it is not known either
+    static PlantRecord cultivar(BotanicalName name, Facts species, SaleRuleBook rules) {
+        return notGrown(name, List.of(), List.of(), Facts.of(List.of()).inheriting(species), rules);
+    }
+
     /// Whether a plant is one of these and not in the catalog.
     public static boolean isReference(PlantRecord plant) {
         return plant.key().equals(NO_KEY);

@@ -7,7 +7,6 @@ import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.search.fit.Renown;
 import org.benchleaf.shared.color.ColorFamily;
 import org.benchleaf.shared.color.PlantColor;
-import org.benchleaf.shared.need.Counting;
 import org.benchleaf.shared.need.Need;
 import org.benchleaf.shared.need.WeighedWish;
 import org.benchleaf.shared.need.Wish;
@@ -49,11 +48,8 @@ final class RoleNeed {
     private final WishList wishes;
     private final Shape shape;
 
-    private final boolean stranger;
-
-    private RoleNeed(SubstituteQuery query, Role role, Advice advice, boolean stranger) {
+    private RoleNeed(SubstituteQuery query, Role role, Advice advice) {
         this.query = query;
-        this.stranger = stranger;
         this.advice = advice;
         this.role = role;
         this.facts = query.original().facts();
@@ -61,9 +57,8 @@ final class RoleNeed {
         this.shape = new Shape(role, facts, wishes);
     }
 
-    /// @param stranger whether the catalog has no plant of its kin
-    static Need of(SubstituteQuery query, Role role, Advice advice, boolean stranger) {
-        return new RoleNeed(query, role, advice, stranger).need();
+    static Need of(SubstituteQuery query, Role role, Advice advice) {
+        return new RoleNeed(query, role, advice).need();
     }
 
     /// The first wishes are the last to be left out.
@@ -76,11 +71,7 @@ final class RoleNeed {
         if (!advice.isEmpty()) {
             boolean meant =
                     role.unwelcome() && query.original().name().cultivar().isEmpty();
-            if (stranger && isOnlyNamed(facts)) {
-                wishes.whole(new WeighedWish(advice.wish(), NAMED, true, Counting.BY_DEGREE));
-            } else {
-                wishes.put(advice.wish(), meant ? NAMED : NAMED_ALSO);
-            }
+            wishes.put(advice.wish(), meant ? NAMED : NAMED_ALSO);
         }
         shape.ask();
         seasons();
@@ -92,11 +83,6 @@ final class RoleNeed {
         }
         new Place(facts, wishes).ask();
         return wishes.need();
-    }
-
-    /// Of a plant of which nothing is known but its name, lists alone say what does its work.
-    private static boolean isOnlyNamed(Facts facts) {
-        return facts.all().stream().allMatch(fact -> fact.attribute().equals(Attributes.SALE_RULES));
     }
 
     /// What cannot be had at all is no substitute; enough of it is better than some.

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.Facts;
 import org.benchleaf.catalog.model.PlantRecord;
 import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.search.Match;
@@ -27,6 +28,8 @@ import org.benchleaf.search.index.Proposal;
 import org.benchleaf.shared.code.PlantKey;
 import org.benchleaf.shared.name.BotanicalName;
 import org.benchleaf.shared.need.Need;
+import org.benchleaf.shared.plant.Season;
+import org.benchleaf.shared.plant.Sex;
 import org.benchleaf.shared.rule.SaleVerdict;
 
 /// Finds what can take a plant's place: its role becomes a need, the index ranks all plants for it, and the
@@ -85,7 +88,7 @@ public final class SubstituteFinder {
                 query.shipment().map(shipment -> shipment.to().region()));
         Role role = RoleReader.read(
                 query.original(), query.purpose(), isOffered(query.original(), usual, sisters.values(), advice));
-        Need need = RoleNeed.of(query, role, advice, kin.isEmpty());
+        Need need = RoleNeed.of(query, role, advice);
         int few = FEW + 2 * query.limit();
         Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
         Search search = new Search(query, role, need, usual, advice);
@@ -202,10 +205,34 @@ public final class SubstituteFinder {
                 passedOver.add(plant);
                 return;
             }
+            if (isAGuess(plant.name()) || cannotFruit(plant.facts())) {
+                return;
+            }
             // of another species the best one stands for all
             if (kin != Kin.OTHER_SPECIES || isNew(plant.name())) {
                 found.add(substitute(match, kin));
             }
+        }
+
+        /// Of an original of which nothing is known but its name, only its genus and what lists name tell anything.
+        private boolean isAGuess(BotanicalName name) {
+            boolean nothingKnown = query.purpose().equals(Purpose.NOT_SAID)
+                    && query.original().facts().all().stream()
+                            .allMatch(fact -> fact.attribute().equals(Attributes.SALE_RULES));
+            return nothingKnown
+                    && !name.genus().equals(query.original().name().genus())
+                    && advice.publishersOf(name).isEmpty();
+        }
+
+        /// A male holly is no substitute for berries.
+        private boolean cannotFruit(Facts facts) {
+            return role.seasons().contains(Season.FRUIT)
+                    && isMale(facts)
+                    && !isMale(query.original().facts());
+        }
+
+        private static boolean isMale(Facts facts) {
+            return facts.value(Attributes.SEX).filter(Sex.MALE::equals).isPresent();
         }
 
         /// One of a species, and few of a genus, so that a customer who does not care for one has something

@@ -319,6 +319,23 @@ class SubstituteFinderTest {
     }
 
     @Test
+    void aMaleIsNoSubstituteForFruit() {
+        Facts berries = facts("life_form", "shrub", "fruit_color", "red", "known_for", "fruit", "sex", "female");
+        put(7, of("Ilex", "verticillata").withCultivar("Berries"), berries);
+        put(8, of("Ilex", "verticillata").withCultivar("Pollen"), facts("life_form", "shrub", "sex", "male"));
+        put(9, of("Ilex", "verticillata"), facts("life_form", "shrub", "fruit_color", "red"));
+        put(10, of("Ilex", "verticillata").withCultivar("Other Pollen"), facts("life_form", "shrub", "sex", "male"));
+        for (int serial = 8; serial <= 10; serial++) {
+            catalog.put(stock(serial, "#3, 100"));
+        }
+
+        assertThat(names(find(7, FORTY).of(Kin.SAME_SPECIES))).containsExactly("Ilex verticillata");
+        assertThat(names(find(8, FORTY).of(Kin.SAME_SPECIES)))
+                .as("one pollinator for another")
+                .contains("Ilex verticillata 'Other Pollen'");
+    }
+
+    @Test
     void aPlantOfTheCatalogWithoutAnyFactIsReplacedByItsSistersToo() {
         put(7, of("Retama", "monosperma"), Facts.of(List.of()));
         put(8, of("Retama", "monosperma").withCultivar("White Veil"), Facts.of(List.of()));
