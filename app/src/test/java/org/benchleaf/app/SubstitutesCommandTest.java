@@ -117,6 +117,27 @@ class SubstitutesCommandTest {
         assertThat(run("english holly").out()).contains("Instead of Ilex aquifolium, English holly");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "burning bsh, 'Euonymus alatus, burning bush'",
+        "norway mapel, 'Acer platanoides, Norway maple'",
+        "buterfly bush, Buddleja davidii",
+        "bradfrod pear, Pyrus calleryana",
+        "burr bris thun berg eye, Berberis thunbergii",
+        "lith rum, Lythrum salicaria",
+        "privit, Ligustrum",
+        "knotwede, Fallopia japonica",
+        "limelite, Hydrangea paniculata 'Limelight'",
+        "red mapel, 'Acer rubrum, red maple'",
+        "fothergila, Fothergilla ",
+        "high drain jah, Hydrangea "
+    })
+    void aNameMisspeltOrMisheardIsTakenForTheNearestGrownHereOrNotAndSaysSo(String typed, String original) {
+        assertThat(run(typed).out())
+                .contains("Instead of " + original)
+                .contains("\"" + typed + "\" is taken as " + original.split(",")[0]);
+    }
+
     @Test
     void takesNoPlantForAnotherThatIsFarFromItsName() {
         for (String name : List.of("teasel", "sago palm")) {

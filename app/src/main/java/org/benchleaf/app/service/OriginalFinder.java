@@ -11,15 +11,20 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.benchleaf.app.Refusal;
 import org.benchleaf.catalog.CatalogView;
 import org.benchleaf.catalog.model.Attributes;
+import org.benchleaf.catalog.model.CommonName;
 import org.benchleaf.catalog.model.Facts;
+import org.benchleaf.catalog.model.LotRecord;
 import org.benchleaf.catalog.model.PlantRecord;
+import org.benchleaf.catalog.model.PlantStock;
 import org.benchleaf.catalog.model.Synonym;
+import org.benchleaf.search.index.Named;
+import org.benchleaf.search.index.WrittenName;
 import org.benchleaf.search.names.NameHit;
 import org.benchleaf.search.names.NameIndex;
 import org.benchleaf.search.names.NameMatch;
+import org.benchleaf.search.names.NearestName;
 import org.benchleaf.search.substitute.PublishedAdvice;
 import org.benchleaf.shared.code.ItemKey;
 import org.benchleaf.shared.code.PlantKey;
@@ -64,9 +69,18 @@ public final class OriginalFinder {
     /// @param plant whether it is in the catalog or not
     /// @param others other plants that the same words may mean, a few; empty when they mean one
     /// @param wholeGenus whether a genus was named, so that no plant of it will do
-    public record Found(PlantRecord plant, List<PlantRecord> others, boolean wholeGenus) {
+    /// @param guessed whether it is not called as it was typed
+    public record Found(PlantRecord plant, List<PlantRecord> others, boolean wholeGenus, boolean guessed) {
         public Found {
             others = List.copyOf(others);
+        }
+
+        Found(PlantRecord plant, List<PlantRecord> others, boolean wholeGenus) {
+            this(plant, others, wholeGenus, false);
+        }
+
+        Found asGuess() {
+            return new Found(plant, others, wholeGenus, true);
         }
     }
 
@@ -76,61 +90,64 @@ public final class OriginalFinder {
         if (isKey(typed)) {
             return new Found(plants.find(typed), List.of(), false);
         }
-        List<NameHit> hits = hits(typed);
-        Optional<Found> sure = sure(typed, hits);
-        if (sure.isPresent()) {
-            return sure.get();
+        return known(typed)
+                .or(() -> misspelt(typed).map(Found::asGuess))
+                .or(() -> TypedName.cultivar(typed).flatMap(this::stranger))
+                .orElseGet(() -> begun(typed).asGuess());
+    }
+
+    /// By words that are in its names, the last one perhaps unfinished.
+    private Found begun(String typed) {
+        boolean begun = hits(typed).stream().limit(1).anyMatch(hit -> hit.how() == NameMatch.PREFIX);
+        if (!begun) {
+            throw plants.unlike(typed);
         }
-        Optional<Found> several = ofTaxon(typed, " ", hits)
+        return new Found(plants.find(typed), List.of(), false);
+    }
+
+    /// What is called so, grown here or not.
+    private Optional<Found> known(String typed) {
+        List<NameHit> hits = hits(typed);
+        return sure(typed, hits)
+                .or(() -> ofTaxon(typed, " ", hits))
                 .or(() -> ofAKind(typed, hits))
                 .or(() -> ofTaxon(typed, "", hits))
                 .or(() -> mostlyOfOneGenus(hits))
-                .or(() -> withoutKind(typed));
-        if (several.isPresent()) {
-            return several.get();
-        }
-        return references
-                .get()
-                .ofGenus(typed, catalog.saleRules())
-                .map(plant -> new Found(plant, List.of(), true))
-                .or(() -> onlyNamed(typed))
-                .orElseGet(() -> misspelt(typed));
+                .or(() -> withoutKind(typed))
+                .or(() -> references
+                        .get()
+                        .ofGenus(typed, catalog.saleRules())
+                        .map(plant -> new Found(plant, List.of(), true)))
+                .or(() -> onlyNamed(typed));
     }
 
-    /// What lists replace and nobody knows anything else of.
-    private Optional<Found> onlyNamed(String typed) {
-        return TypedName.whole(typed)
-                .filter(name -> !name.isCultivated())
-                .filter(name -> advice.get().replaces(TaxonName.of(name)))
-                .map(name -> new Found(
-                        ReferencePlants.named(name, catalog.saleRules()), List.of(), TypedName.isGenus(typed)));
+    /// What is written a little otherwise, or sounds so, grown here or not.
+    private Optional<Found> misspelt(String typed) {
+        List<PlantRecord> grown = plants(hits(typed));
+        Stream<String> names = Stream.concat(
+                grown.stream()
+                        .flatMap(plant -> Stream.concat(
+                                Named.of(plant).names().stream().map(WrittenName::text),
+                                Stream.of(plant.name().genus()))),
+                references.get().botanicalNames());
+        Stream<String> commonNames = Stream.concat(
+                grown.stream().flatMap(plant -> plant.commonNames().stream()).map(CommonName::text),
+                references.get().commonNames());
+        return new NearestName(typed)
+                .among(Stream.concat(names, commonNames.flatMap(name -> Stream.of(name, kind(name)))))
+                .flatMap(this::known);
     }
 
-    /// What is written a little otherwise, and else a cultivar that is not known here.
-    private Found misspelt(String typed) {
-        try {
-            return new Found(plants.find(typed), List.of(), false);
-        } catch (Refusal unknown) {
-            return TypedName.cultivar(typed)
-                    .flatMap(name -> strangeCultivar(name, near(typed)))
-                    .orElseThrow(() -> unknown);
-        }
+    /// `azalea`, of a royal azalea.
+    private static String kind(String commonName) {
+        String last = commonName.substring(commonName.lastIndexOf(' ') + 1);
+        return KINDS.contains(last) ? commonName : last;
     }
 
-    /// Cultivars that are written or sound alike.
-    private List<PlantRecord> near(String typed) {
-        return plants(hits(typed).stream()
-                        .filter(hit -> hit.how().compareTo(NameMatch.PREFIX) > 0)
-                        .toList())
-                .stream()
-                .filter(plant -> plant.name().isCultivated())
-                .limit(NAMED)
-                .toList();
-    }
-
-    /// A cultivar of others, by what is known of its species; where that is not known, as one of a genus grown here.
-    private Optional<Found> strangeCultivar(BotanicalName name, List<PlantRecord> near) {
-        if (!name.isCultivated()) {
+    /// What is not known here, by what is known of its species; where that is not known, as one of a genus that is
+    /// grown.
+    private Optional<Found> stranger(BotanicalName name) {
+        if (!name.isCultivated() && sure(name.toString()).isPresent()) {
             return sure(name.toString());
         }
         String genus = name.genus();
@@ -141,7 +158,16 @@ public final class OriginalFinder {
                         .filter(plant -> plant.name().genus().equals(genus))
                         .findFirst()
                         .map(one -> Facts.of(List.of())))
-                .map(facts -> new Found(ReferencePlants.cultivar(name, facts, catalog.saleRules()), near, false));
+                .map(facts -> new Found(ReferencePlants.cultivar(name, facts, catalog.saleRules()), List.of(), false));
+    }
+
+    /// What lists replace and nobody knows anything else of.
+    private Optional<Found> onlyNamed(String typed) {
+        return TypedName.whole(typed)
+                .filter(name -> !name.isCultivated())
+                .filter(name -> advice.get().replaces(TaxonName.of(name)))
+                .map(name -> new Found(
+                        ReferencePlants.named(name, catalog.saleRules()), List.of(), TypedName.isGenus(typed)));
     }
 
     private List<NameHit> hits(String typed) {
@@ -258,14 +284,33 @@ public final class OriginalFinder {
         return plant.facts().value(Attributes.GROWN).map(Grown::ordinal).orElse(Grown.values().length);
     }
 
+    /// How many of each species can be had, all its cultivars and sizes together.
+    private Map<TaxonName, Integer> plenty(List<PlantRecord> found) {
+        Map<PlantKey, PlantStock> stock =
+                catalog.stock(found.stream().map(PlantRecord::key).toList());
+        return found.stream()
+                .collect(Collectors.toMap(
+                        OriginalFinder::species,
+                        plant -> stock.getOrDefault(plant.key(), PlantStock.none(plant.key())).lots().stream()
+                                .mapToInt(LotRecord::free)
+                                .sum(),
+                        Integer::sum));
+    }
+
+    private static TaxonName species(PlantRecord plant) {
+        return TaxonName.of(plant.name()).species();
+    }
+
     /// @param last which of them come after all others
-    private static Found chosen(List<PlantRecord> found, boolean wholeGenus, Predicate<PlantRecord> last) {
+    private Found chosen(List<PlantRecord> found, boolean wholeGenus, Predicate<PlantRecord> last) {
+        Map<TaxonName, Integer> plenty = plenty(found);
         List<PlantRecord> inOrder = found.stream()
                 .sorted(Comparator.comparing(last::test)
                         .thenComparing(PlantRecord::retired)
-                        .thenComparing(plant -> plant.name().cultivar().isPresent()
-                                || plant.name().tradeDesignation().isPresent())
-                        .thenComparing(OriginalFinder::rare))
+                        .thenComparing(ReferencePlants::isReference)
+                        .thenComparing(plant -> plant.name().isCultivated())
+                        .thenComparing(OriginalFinder::rare)
+                        .thenComparing(plant -> -plenty.getOrDefault(species(plant), 0)))
                 .toList();
         return new Found(
                 inOrder.getFirst(), inOrder.stream().skip(1).limit(NAMED).toList(), wholeGenus);

@@ -39,18 +39,18 @@ public final class OriginalWords {
                 Map.of("name", original.name().toString(), "common", common.orElse("")));
     }
 
-    /// What else the words may mean.
+    /// For what the words were taken, and what else they may mean.
     ///
-    /// @return empty when they mean one plant
+    /// @return empty when they are the name of one plant
     public Optional<String> takenAs(OriginalFinder.Found found, String typed) {
-        return found.others().isEmpty()
-                ? Optional.empty()
-                : Optional.of(words.text(
-                        "substitute.taken-as",
-                        Map.of(
-                                "typed", typed,
-                                "name", found.plant().name().toString(),
-                                "others", names(found.others()))));
+        String name = found.plant().name().toString();
+        if (!found.others().isEmpty()) {
+            return Optional.of(words.text(
+                    "substitute.taken-as", Map.of("typed", typed, "name", name, "others", names(found.others()))));
+        }
+        return found.guessed()
+                ? Optional.of(words.text("substitute.taken", Map.of("typed", typed, "name", name)))
+                : Optional.empty();
     }
 
     /// That it stands in no catalog, and whose word its facts are.

@@ -70,6 +70,15 @@ public final class PlantFinder {
         return catalog.plant(first.plant()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
     }
 
+    /// That no plant is called so, with those that are called most alike.
+    Refusal unlike(String text) {
+        List<NameHit> hits = names.get().find(text, CANDIDATES);
+        return new Refusal(
+                hits.isEmpty()
+                        ? Problem.of("plant.unknown", text)
+                        : Problem.of("plant.near", text).with("candidates", candidates(hits)));
+    }
+
     /// One letter off; a whole name with two letters off in a long word; or words of which one at least is in the name
     /// shown: `sweet cherry` is in the names of sweet or cherry birch, and another tree.
     private static boolean isClear(String typed, NameHit hit) {

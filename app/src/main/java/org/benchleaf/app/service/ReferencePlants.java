@@ -111,6 +111,18 @@ public final class ReferencePlants {
                 .toList();
     }
 
+    /// Their botanical names, the older ones too, and their genera.
+    public Stream<String> botanicalNames() {
+        return plants.stream()
+                .flatMap(plant -> Stream.concat(
+                        Stream.of(plant.name().toString(), plant.name().genus()),
+                        plant.synonyms().stream().map(Synonym::text)));
+    }
+
+    public Stream<String> commonNames() {
+        return plants.stream().flatMap(plant -> plant.commonNames().stream()).map(CommonName::text);
+    }
+
     /// All their genera.
     public Set<String> genera() {
         return plants.stream().map(plant -> plant.name().genus()).collect(Collectors.toSet());

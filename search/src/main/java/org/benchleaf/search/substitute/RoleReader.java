@@ -42,12 +42,12 @@ final class RoleReader {
 
     private RoleReader() {}
 
-    /// @param offered whether the shop itself grows the plant, so that what is asked for is merely sold out
-    static Role read(PlantRecord original, Purpose purpose, boolean offered) {
+    /// @param grown whether the shop grows the species itself
+    static Role read(PlantRecord original, Purpose purpose, boolean grown) {
         Facts facts = original.facts();
         Map<Season, Double> strengths = strengths(facts);
         purpose.season().ifPresent(said -> strengths.put(said, STRONGEST));
-        boolean unwelcome = Welcome.isRuled(facts) || !offered && Welcome.spreadsAbroad(facts);
+        boolean unwelcome = Welcome.isRuled(facts) || !grown && Welcome.spreadsAbroad(facts);
         return new Role(purpose.use(), facts.value(Attributes.USES).orElse(Set.of()), shares(strengths), unwelcome);
     }
 

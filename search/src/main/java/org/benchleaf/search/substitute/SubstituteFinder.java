@@ -86,8 +86,10 @@ public final class SubstituteFinder {
         Advice advice = published.insteadOf(
                 query.original().name(),
                 query.shipment().map(shipment -> shipment.to().region()));
-        Role role = RoleReader.read(
-                query.original(), query.purpose(), isOffered(query.original(), usual, sisters.values(), advice));
+        boolean grown = kin.stream()
+                .flatMap(key -> Stream.ofNullable(sisters.get(key)))
+                .anyMatch(sister -> !sister.stock().items().isEmpty());
+        Role role = RoleReader.read(query.original(), query.purpose(), grown);
         Need need = RoleNeed.of(query, role, advice);
         int few = FEW + 2 * query.limit();
         Proposal proposal = index.propose(need, "", Set.of(), query.now(), few);
@@ -101,17 +103,6 @@ public final class SubstituteFinder {
             search.look(more.subList(Math.min(few, more.size()), more.size()), kin);
         }
         return search.answer(proposal);
-    }
-
-    /// Whether the shop itself offers the plant: whoever asks then has it sold out. Who asks for a species that lists
-    /// replace, and that is not grown here as such, wants none of its cultivars either.
-    private static boolean isOffered(
-            PlantRecord original, PlantStock usual, Collection<Candidate> sisters, Advice advice) {
-        boolean meantAsSuch = original.name().cultivar().isEmpty() && !advice.isEmpty();
-        return !usual.items().isEmpty()
-                || !meantAsSuch
-                        && sisters.stream()
-                                .anyMatch(sister -> !sister.stock().items().isEmpty());
     }
 
     /// Plants of the same species, by the words of their names.

@@ -214,26 +214,6 @@ class SubstituteFinderTest {
     }
 
     @Test
-    void aSpeciesThatListsReplaceAndThatRunsWildIsNotAnsweredWithItsCultivarsUnlessTheShopGrowsIt() {
-        put(7, of("Spiraea", "japonica"), shrub("90-150 cm", "4-8", "red", "cautions", "spreads: gardens - self-sows"));
-        put(
-                8,
-                of("Spiraea", "japonica").withCultivar("Pink Mound"),
-                shrub("90-150 cm", "4-8", "red", "cautions", "spreads: gardens - self-sows"));
-        catalog.put(stock(8, "#3, 500"));
-        Advised list = advised("Spiraea japonica", "Clethra alnifolia", FLYER);
-
-        assertThat(names(advisedOn(7).best()))
-                .as("named by no list: it is merely not grown here")
-                .contains("Spiraea japonica 'Pink Mound'");
-        SubstituteAnswer replaced = advisedOn(7, list);
-        assertThat(replaced.role().unwelcome()).isTrue();
-        assertThat(names(replaced.all())).isNotEmpty().doesNotContain("Spiraea japonica 'Pink Mound'");
-        catalog.put(stock(7, "#3, 3"));
-        assertThat(names(advisedOn(7, list).best())).as("sold out").contains("Spiraea japonica 'Pink Mound'");
-    }
-
-    @Test
     void saysWhatCanHarmMoreThanTheOriginal() {
         put(
                 4,
