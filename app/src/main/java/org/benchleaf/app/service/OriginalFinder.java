@@ -110,14 +110,14 @@ public final class OriginalFinder {
         List<NameHit> hits = hits(typed);
         return sure(typed, hits)
                 .or(() -> ofTaxon(typed, " ", hits))
-                .or(() -> ofAKind(typed, hits))
-                .or(() -> ofTaxon(typed, "", hits))
-                .or(() -> mostlyOfOneGenus(hits))
-                .or(() -> withoutKind(typed))
                 .or(() -> references
                         .get()
                         .ofGenus(typed, catalog.saleRules())
                         .map(plant -> new Found(plant, List.of(), true)))
+                .or(() -> ofAKind(typed, hits))
+                .or(() -> ofTaxon(typed, "", hits))
+                .or(() -> mostlyOfOneGenus(hits))
+                .or(() -> withoutKind(typed))
                 .or(() -> onlyNamed(typed));
     }
 
@@ -147,18 +147,21 @@ public final class OriginalFinder {
     /// What is not known here, by what is known of its species; where that is not known, as one of a genus that is
     /// grown.
     private Optional<Found> stranger(BotanicalName name) {
-        if (!name.isCultivated() && sure(name.toString()).isPresent()) {
-            return sure(name.toString());
-        }
-        String genus = name.genus();
-        return name.taxonAbove()
+        Optional<Found> itself = name.isCultivated() ? Optional.empty() : sure(name.toString());
+        return itself.or(() -> name.taxonAbove()
                 .flatMap(species -> sure(species.toString()))
                 .map(species -> species.plant().facts())
-                .or(() -> plants(hits(genus)).stream()
-                        .filter(plant -> plant.name().genus().equals(genus))
-                        .findFirst()
-                        .map(one -> Facts.of(List.of())))
-                .map(facts -> new Found(ReferencePlants.cultivar(name, facts, catalog.saleRules()), List.of(), false));
+                .or(() -> isGrown(name.genus()) ? Optional.of(Facts.NONE) : Optional.empty())
+                .map(facts -> named(name, facts, false)));
+    }
+
+    private boolean isGrown(String genus) {
+        return plants(hits(genus)).stream()
+                .anyMatch(plant -> plant.name().genus().equals(genus));
+    }
+
+    private Found named(BotanicalName name, Facts species, boolean wholeGenus) {
+        return new Found(ReferencePlants.named(name, species, catalog.saleRules()), List.of(), wholeGenus);
     }
 
     /// What lists replace and nobody knows anything else of.
@@ -166,8 +169,7 @@ public final class OriginalFinder {
         return TypedName.whole(typed)
                 .filter(name -> !name.isCultivated())
                 .filter(name -> advice.get().replaces(TaxonName.of(name)))
-                .map(name -> new Found(
-                        ReferencePlants.named(name, catalog.saleRules()), List.of(), TypedName.isGenus(typed)));
+                .map(name -> named(name, Facts.NONE, TypedName.isGenus(typed)));
     }
 
     private List<NameHit> hits(String typed) {

@@ -64,8 +64,7 @@ public final class PlantFinder {
         boolean sure = first.how().compareTo(NameMatch.COMMON_NAME) <= 0 && alone;
         boolean clear = hits.size() == 1 && isClear(text, first);
         if (!sure && !clear) {
-            String problem = isClear(text, first) ? "plant.ambiguous" : "plant.near";
-            throw new Refusal(Problem.of(problem, text).with("candidates", candidates(hits)));
+            throw isClear(text, first) ? refusal("plant.ambiguous", text, hits) : unlike(text);
         }
         return catalog.plant(first.plant()).orElseThrow(() -> new Refusal(Problem.of("plant.unknown", text)));
     }
@@ -73,10 +72,11 @@ public final class PlantFinder {
     /// That no plant is called so, with those that are called most alike.
     Refusal unlike(String text) {
         List<NameHit> hits = names.get().find(text, CANDIDATES);
-        return new Refusal(
-                hits.isEmpty()
-                        ? Problem.of("plant.unknown", text)
-                        : Problem.of("plant.near", text).with("candidates", candidates(hits)));
+        return hits.isEmpty() ? new Refusal(Problem.of("plant.unknown", text)) : refusal("plant.near", text, hits);
+    }
+
+    private Refusal refusal(String problem, String text, List<NameHit> hits) {
+        return new Refusal(Problem.of(problem, text).with("candidates", candidates(hits)));
     }
 
     /// One letter off; a whole name with two letters off in a long word; or words of which one at least is in the name

@@ -138,15 +138,10 @@ public final class ReferencePlants {
     }
 
     /// A plant of which nothing is known but its name and what is said of selling it.
-    public static PlantRecord named(BotanicalName name, SaleRuleBook rules) {
-        return notGrown(name, List.of(), List.of(), Facts.of(List.of()), rules);
-    }
-
-    /// A cultivar that is not known itself.
     ///
     /// @param species what is known of its species; none when it is not known either
-    static PlantRecord cultivar(BotanicalName name, Facts species, SaleRuleBook rules) {
-        return notGrown(name, List.of(), List.of(), Facts.of(List.of()).inheriting(species), rules);
+    static PlantRecord named(BotanicalName name, Facts species, SaleRuleBook rules) {
+        return notGrown(name, List.of(), List.of(), Facts.NONE.inheriting(species), rules);
     }
 
     /// Whether a plant is one of these and not in the catalog.
